@@ -1,0 +1,52 @@
+import type { Insulation } from "../heat/insulation.ts";
+
+/** The tube in which the fluid takes up heat. */
+export interface AbsorberTube {
+	readonly innerDiameter: number; // [m]
+	readonly outerDiameter: number; // [m]
+	readonly length: number; // [m]
+}
+
+/** A hollow whose wall is a coiled tube, lagged outside, lit through a round aperture. */
+export interface CavityReceiver {
+	readonly kind: "cavity";
+	readonly apertureDiameter: number; // [m]
+	readonly innerDiameter: number; // of the hollow [m]
+	readonly depth: number; // of the hollow [m]
+	readonly absorptance: number;
+	readonly emittance: number;
+	readonly tube: AbsorberTube;
+	readonly insulation: Insulation;
+}
+
+/** A flat spiral of tube facing the dish bare, lagged behind. */
+export interface OpenCoilReceiver {
+	readonly kind: "openCoil";
+	readonly apertureDiameter: number; // of the spiral [m]
+	readonly absorptance: number;
+	readonly emittance: number;
+	readonly tube: AbsorberTube;
+	readonly insulation: Insulation;
+}
+
+/** The flat spiral behind a pane. */
+export interface GlazedCoilReceiver {
+	readonly kind: "glazedCoil";
+	readonly apertureDiameter: number; // of the spiral [m]
+	readonly absorptance: number;
+	readonly emittance: number;
+	readonly coverTransmittance: number;
+	readonly coverGap: number; // [m]
+	readonly tube: AbsorberTube;
+	readonly insulation: Insulation;
+}
+
+/** A dish and receiver that were measured together: useful = opticalEfficiency·A·G − lossCoefficient·(T_out − T_air). */
+export interface EfficiencyLineReceiver {
+	readonly kind: "efficiencyLine";
+	readonly opticalEfficiency: number; // on the beam that enters the dish's aperture, 0–1
+	readonly lossCoefficient: number; // [W/K], against the temperature of the fluid that leaves
+	readonly heldHeatCapacity: number; // of fluid and metal at the focus [J/K]
+}
+
+export type Receiver = CavityReceiver | OpenCoilReceiver | GlazedCoilReceiver | EfficiencyLineReceiver;

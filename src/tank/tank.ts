@@ -1,0 +1,20 @@
+import type { Insulation } from "../heat/insulation.ts";
+
+/** An upright cylinder of water in equal layers. Heights are shares of the filled height, 0 at the bottom. */
+export interface Tank {
+	readonly fill: number; // water in it [m³], at the start temperature
+	readonly height: number; // [m]
+	readonly diameter: number; // [m]
+	readonly wallThickness: number; // [m]
+	readonly wallConductivity: number; // [W/mK]
+	readonly wallHeatCapacity: number; // volumetric [J/m³K]
+	readonly insulation: Insulation;
+	readonly fittingsFactor: number; // multiplies the shell's loss for pipes and feet, ≥ 1
+	readonly inletHeight: number;
+	readonly outletHeight: number;
+	readonly startTemperatures: Float64Array; // [N] top first [K]
+	readonly reliefPressure: number; // above the air's [Pa]; 0 when vented
+	readonly surroundings:
+		| { readonly kind: "outdoors" }
+		| { readonly kind: "indoors"; readonly temperature: number };
+}
