@@ -1,0 +1,63 @@
+import { z } from "@hono/zod-openapi";
+
+/** The only unit conversions of the service: working units at the edge, coherent SI in the core.
+ *  Differences of temperature, watts, metres and metres per second are the same on both sides and have no entry. */
+export const toSi = {
+	celsius: (celsius: number) => celsius + 273.15, // [K] exact by definition of the degree Celsius
+	degrees: (degrees: number) => (degrees * Math.PI) / 180, // [rad]
+	milliradians: (milliradians: number) => milliradians / 1000, // [rad]
+	millimetres: (millimetres: number) => millimetres / 1000, // [m]
+	litres: (litres: number) => litres / 1000, // [m³]
+	litresPerMinute: (litresPerMinute: number) => litresPerMinute / 60_000, // [m³/s]
+	kilopascals: (kilopascals: number) => kilopascals * 1000, // [Pa]
+	kilowattHours: (kilowattHours: number) => kilowattHours * 3.6e6, // [J]
+	kilojoules: (kilojoules: number) => kilojoules * 1000, // [J]
+	minutes: (minutes: number) => minutes * 60, // [s]
+} as const;
+
+/** The same pairs the other way. */
+export const fromSi = {
+	celsius: (kelvin: number) => kelvin - 273.15,
+	degrees: (radians: number) => (radians * 180) / Math.PI,
+	milliradians: (radians: number) => radians * 1000,
+	millimetres: (metres: number) => metres * 1000,
+	litres: (cubicMetres: number) => cubicMetres * 1000,
+	litresPerMinute: (cubicMetresPerSecond: number) => cubicMetresPerSecond * 60_000,
+	kilopascals: (pascals: number) => pascals / 1000,
+	kilowattHours: (joules: number) => joules / 3.6e6,
+	kilojoules: (joules: number) => joules / 1000,
+	minutes: (seconds: number) => seconds / 60,
+} as const satisfies Record<keyof typeof toSi, (value: number) => number>;
+
+type Bounds = readonly [low: number, high: number] | readonly [];
+
+/** A builder of number fields in one unit: bounded where a caller sends it, free where the service answers it.
+ *  Zod refuses NaN and the infinities either way. */
+function field(unit: string) {
+	return (description: string, ...[low, high]: Bounds): z.ZodNumber => {
+		const number = low === undefined || high === undefined ? z.number() : z.number().min(low).max(high);
+		return number.meta({ description, "x-unit": unit });
+	};
+}
+
+export const celsius = field("°C");
+export const kelvinDifference = field("K");
+export const degrees = field("°");
+export const milliradians = field("mrad");
+export const metres = field("m");
+export const squareMetres = field("m²");
+export const millimetres = field("mm");
+export const litres = field("L");
+export const litresPerMinute = field("L/min");
+export const metresPerSecond = field("m/s");
+export const watts = field("W");
+export const wattsPerKelvin = field("W/K");
+export const wattsPerSquareMetre = field("W/m²");
+export const wattsPerMetreKelvin = field("W/mK");
+export const squareMetreKelvinPerWatt = field("m²K/W");
+export const kilojoulesPerKelvin = field("kJ/K");
+export const kilowattHours = field("kWh");
+export const kilopascals = field("kPa");
+export const minutes = field("min");
+export const hours = field("h");
+export const ratio = field("1");
