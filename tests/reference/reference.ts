@@ -21,3 +21,8 @@ export interface ReferenceSet {
 	readonly unit: string; // "-" for none
 	readonly rows: readonly ReferenceRow[];
 }
+
+/** How far the row's answer may lie from the published value, in the row's unit: the wider of its two tolerances. */
+export function allowedError(row: ReferenceRow): number {
+	return Math.max(row.tolerance.absolute ?? 0, (row.tolerance.relative ?? 0) * Math.abs(row.published));
+}

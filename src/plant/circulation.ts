@@ -1,0 +1,127 @@
+import { type LoopCoefficients, type LoopFluxes, totalLoss, totalSlope } from "./coefficients.ts";
+import { COIL, NODES, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
+
+/** One step of the loop with the pump running: four lumps in a ring, implicit in time (backward Euler).
+ *  Each lump's leaving temperature is a straight line in the one before it, T = α·T_before + β; once round the ring
+ *  gives one equation for the receiver. What a pipe or the coil loses is driven by the temperature that enters it, through
+ *  its effectiveness 1 − exp(−UA/ṁcp), so nothing leaves colder than what cools it, however slow the flow.
+ *  @param held [4]   heat capacity of each lump [J/K]     @param before [4]  temperatures at the step's start [K]
+ *  @returns  fluxes whose sum round the ring is zero to round-off; unconditionally stable, first order in dt */
+export function circulatingStep(
+	held: Float64Array,
+	before: Float64Array,
+	c: LoopCoefficients,
+	dt: number,
+): LoopFluxes {
+	const mc = c.capacityRate;
+	const supply = mc * -Math.expm1(-(c.supplyPipe + c.fittings) / mc);
+	const back = mc * -Math.expm1(-(c.returnPipe + c.casing) / mc);
+	const toLayers = new Float64Array(c.coil.length);
+	const [through, gained] = coilLine(c, dt);
+
+	const cR = held[RECEIVER]! / dt;
+	const cS = held[SUPPLY]! / dt;
+	const cC = held[COIL]! / dt;
+	const cP = held[RETURN]! / dt;
+	const receiver = receiverLine(c);
+	const aR = (mc - receiver.onInlet) / (cR + mc + receiver.onOutlet);
+	const bR = (cR * before[RECEIVER]! + receiver.free) / (cR + mc + receiver.onOutlet);
+	const aS = (mc - supply) / (cS + mc);
+	const bS = (cS * before[SUPPLY]! + supply * c.ambient) / (cS + mc);
+	const aC = (mc * through) / (cC + mc);
+	const bC = (cC * before[COIL]! + mc * gained) / (cC + mc);
+	const aP = (mc - back) / (cP + mc);
+	const bP = (cP * before[RETURN]! + back * c.ambient + c.pumpHeat) / (cP + mc);
+
+	const temperatures = new Float64Array(NODES);
+	const tR = (aR * (aP * (aC * bS + bC) + bP) + bR) / (1 - aR * aP * aC * aS);
+	const tS = aS * tR + bS;
+	const tC = aC * tS + bC;
+	const tP = aP * tC + bP;
+	temperatures[RECEIVER] = tR;
+	temperatures[SUPPLY] = tS;
+	temperatures[COIL] = tC;
+	temperatures[RETURN] = tP;
+
+	const useful = receiver.free - receiver.onInlet * tP - receiver.onOutlet * tR;
+	const wallTemperature = c.loss.refersTo === "outlet" ? tR : tP + useful / filmFlow(c);
+	const over = wallTemperature - c.loss.at;
+	const toWater = coilHeat(c, tS, dt, toLayers);
+	const supplySide = supply * (tR - c.ambient);
+	const returnSide = back * (tC - c.ambient);
+	const supplyShare = share(c.supplyPipe, c.fittings);
+	const returnShare = share(c.returnPipe, c.casing);
+	const net = new Float64Array(NODES);
+	net[RECEIVER] = useful + mc * (tP - tR);
+	net[SUPPLY] = mc * (tR - tS) - supplySide;
+	net[COIL] = mc * (tS - tC) - toWater;
+	net[RETURN] = mc * (tC - tP) - returnSide + c.pumpHeat;
+	return {
+		useful,
+		wallTemperature,
+		radiated: c.loss.radiated + c.loss.radiatedSlope * over,
+		convected: c.loss.convected + c.loss.convectedSlope * over,
+		conducted: c.loss.conducted + c.loss.conductedSlope * over,
+		unresolved: c.loss.unresolved + c.loss.unresolvedSlope * over,
+		supplyPipe: supplySide * supplyShare,
+		fittings: supplySide * (1 - supplyShare),
+		returnPipe: returnSide * returnShare,
+		casing: returnSide * (1 - returnShare),
+		toWater,
+		toLayers,
+		temperatures,
+		net,
+	};
+}
+
+/** Heat to the fluid as a straight line: useful = free − onInlet·T_in − onOutlet·T_out [W, W/K, W/K]. */
+function receiverLine(c: LoopCoefficients): { free: number; onInlet: number; onOutlet: number } {
+	const slope = totalSlope(c.loss);
+	const atZero = c.absorbed - totalLoss(c.loss) + slope * c.loss.at;
+	if (c.loss.refersTo === "outlet") return { free: atZero, onInlet: 0, onOutlet: slope };
+	const damping = 1 + slope / filmFlow(c); // the wall stands above the fluid by useful / filmFlow
+	return { free: atZero / damping, onInlet: slope / damping, onOutlet: 0 };
+}
+
+/** Conductance between a wall of one temperature and the fluid entering it, ṁcp·(1 − exp(−hA/ṁcp)) [W/K]. */
+function filmFlow(c: LoopCoefficients): number {
+	return c.capacityRate * -Math.expm1(-c.film / c.capacityRate);
+}
+
+/** Conductance that coil and layer exchange over the step, damped so that a small layer ends no hotter than the oil [W/K]. */
+function layerExchange(c: LoopCoefficients, layer: number, dt: number): number {
+	const ua = c.coil[layer]!;
+	if (ua === 0) return 0;
+	const conductance = c.capacityRate * -Math.expm1(-ua / c.capacityRate);
+	const x = (conductance * dt) / c.layerCapacities[layer]!;
+	return conductance * (-Math.expm1(-x) / x);
+}
+
+/** The coil as a straight line, T_out = through·T_in + gained, the fluid passing the layers from the top down. */
+function coilLine(c: LoopCoefficients, dt: number): readonly [through: number, gained: number] {
+	let through = 1;
+	let gained = 0;
+	for (let layer = 0; layer < c.coil.length; layer++) {
+		const effectiveness = layerExchange(c, layer, dt) / c.capacityRate;
+		through *= 1 - effectiveness;
+		gained = gained * (1 - effectiveness) + effectiveness * c.layerTemperatures[layer]!;
+	}
+	return [through, gained];
+}
+
+/** Heat to each layer from fluid that enters the coil at `inlet`, written into `toLayers` [W]; returns the sum. */
+function coilHeat(c: LoopCoefficients, inlet: number, dt: number, toLayers: Float64Array): number {
+	let temperature = inlet;
+	let sum = 0;
+	for (let layer = 0; layer < toLayers.length; layer++) {
+		const heat = layerExchange(c, layer, dt) * (temperature - c.layerTemperatures[layer]!);
+		toLayers[layer] = heat;
+		temperature -= heat / c.capacityRate;
+		sum += heat;
+	}
+	return sum;
+}
+
+function share(part: number, rest: number): number {
+	return part + rest > 0 ? part / (part + rest) : 1;
+}

@@ -1,0 +1,171 @@
+import { coilConductances } from "../coil/conductance.ts";
+import type { Fluid } from "../fluids/fluid.ts";
+import { nusseltPipe } from "../heat/internal-flow.ts";
+import { circuitPressureDrop, type Segment } from "../loop/flow.ts";
+import type { Pipe } from "../loop/loop.ts";
+import { pipeLossPass } from "../loop/pipe.ts";
+import { type PumpDuty, pumpDuty } from "../loop/pump.ts";
+import { receiverFilmConductance } from "../receiver/film.ts";
+import { type ReceiverConditions, receiverLosses } from "../receiver/losses.ts";
+import type { Receiver } from "../receiver/receiver.ts";
+import { layerHeatCapacity } from "../tank/model.ts";
+import type { LinearLoss, LoopCoefficients } from "./coefficients.ts";
+import type { ControlState } from "./control.ts";
+import type { PlantModel } from "./model.ts";
+import { COIL, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
+import type { PlantState } from "./state.ts";
+
+/** The air and the sun during one step. */
+export interface Conditions {
+	readonly beam: number; // [W/m²]
+	readonly ambient: number; // [K]
+	readonly wind: number; // [m/s]
+	readonly altitude: number; // of the sun, apparent [rad]
+}
+
+/** What the pump does during one step. */
+export interface Drive {
+	readonly flow: number; // [m³/s]
+	readonly electricPower: number; // [W]
+}
+
+/** All coefficients of one step but the receiver's loss line, from the state at its start. */
+export interface Exchange {
+	readonly drive: Drive;
+	readonly coefficients: Omit<LoopCoefficients, "loss">;
+	readonly supplySurface: number; // of the lagging [K]
+	readonly returnSurface: number; // of the lagging [K]
+}
+
+const AT_REST: Drive = { flow: 0, electricPower: 0 };
+const LAMINAR_NUSSELT = 3.66; // [-] still or slow fluid in a tube, uniform wall temperature
+
+export function exchange(
+	model: PlantModel,
+	state: PlantState,
+	now: Conditions,
+	control: ControlState,
+	absorbed: number,
+): Exchange {
+	const { loop, receiver, coil } = model.plant;
+	const fluid = loop.fluid;
+	const temperatures = state.loop.temperatures;
+	const duty = control.pump === "on" ? duty_(model, temperatures) : undefined;
+	const flow = duty?.flow ?? 0;
+	const supply = pipeConductance(model, loop.supply, temperatures[SUPPLY]!, flow, now, state.supplySurface);
+	const back = pipeConductance(model, loop.return, temperatures[RETURN]!, flow, now, state.returnSurface);
+	const layers = state.tank.temperatures;
+	const coilUa = new Float64Array(layers.length);
+	const oil = (temperatures[SUPPLY]! + temperatures[COIL]!) / 2;
+	coilConductances(coil, model.coilShares, fluid, oil, flow, layers, coilUa);
+	const mean = (temperatures[RECEIVER]! + temperatures[RETURN]!) / 2;
+	return {
+		drive: duty ?? AT_REST,
+		coefficients: {
+			capacityRate: flow * fluid.density(temperatures[RETURN]!) * fluid.heatCapacity(mean),
+			ambient: now.ambient,
+			absorbed,
+			film:
+				receiver.kind === "efficiencyLine"
+					? Number.POSITIVE_INFINITY
+					: receiverFilmConductance(receiver, fluid, mean, flow),
+			supplyPipe: supply.coefficient,
+			returnPipe: back.coefficient,
+			fittings: loop.fittingsLossCoefficient,
+			casing: loop.pump.casingLossCoefficient,
+			pumpHeat: duty?.heatToFluid ?? 0,
+			coil: coilUa,
+			layerTemperatures: layers,
+			layerCapacities: layers.map((t) => layerHeatCapacity(model.tank, t)),
+		},
+		supplySurface: supply.surface,
+		returnSurface: back.surface,
+	};
+}
+
+function duty_(model: PlantModel, temperatures: Float64Array): PumpDuty {
+	const { loop, receiver, coil } = model.plant;
+	const fluid = loop.fluid;
+	const segments: Segment[] = [
+		segment(loop.supply, fluid, temperatures[SUPPLY]!, 0, loop.supply.roughness),
+		segment(coil, fluid, temperatures[COIL]!, coil.innerDiameter / coil.coilDiameter, DRAWN_TUBE_ROUGHNESS),
+		segment(loop.return, fluid, temperatures[RETURN]!, 0, loop.return.roughness),
+	];
+	if (receiver.kind !== "efficiencyLine")
+		segments.push(segment(receiver.tube, fluid, temperatures[RECEIVER]!, 0, DRAWN_TUBE_ROUGHNESS));
+	return pumpDuty(loop.pump, (flow) => circuitPressureDrop(segments, loop.fittingsLossFactor, flow));
+}
+
+const DRAWN_TUBE_ROUGHNESS = 1.5e-6; // [m] drawn copper tube, Moody 1944 (value from memory)
+
+function segment(
+	tube: { readonly innerDiameter: number; readonly length: number },
+	fluid: Fluid,
+	temperature: number,
+	helixRatio: number,
+	roughness: number,
+): Segment {
+	return {
+		length: tube.length,
+		innerDiameter: tube.innerDiameter,
+		roughness,
+		helixRatio,
+		density: fluid.density(temperature),
+		viscosity: fluid.viscosity(temperature),
+	};
+}
+
+function pipeConductance(
+	model: PlantModel,
+	pipe: Pipe,
+	temperature: number,
+	flow: number,
+	now: Conditions,
+	surfaceGuess: number,
+): { coefficient: number; surface: number } {
+	const pass = pipeLossPass(
+		pipe,
+		{
+			fluidTemperature: temperature,
+			insideFilm: insideFilm(model.plant.loop.fluid, pipe, temperature, flow),
+			ambient: now.ambient,
+			wind: now.wind,
+			pressure: model.airPressure,
+		},
+		surfaceGuess,
+	);
+	return { coefficient: pass.coefficientPerMetre * pipe.length, surface: pass.surfaceTemperature };
+}
+
+function insideFilm(fluid: Fluid, pipe: Pipe, temperature: number, flow: number): number {
+	const conductivity = fluid.conductivity(temperature);
+	if (flow === 0) return (LAMINAR_NUSSELT * conductivity) / pipe.innerDiameter;
+	const viscosity = fluid.viscosity(temperature);
+	const re = (4 * flow * fluid.density(temperature)) / (Math.PI * pipe.innerDiameter * viscosity);
+	const pr = (viscosity * fluid.heatCapacity(temperature)) / conductivity;
+	return (nusseltPipe(re, pr, pipe.innerDiameter / pipe.length) * conductivity) / pipe.innerDiameter;
+}
+
+const SLOPE_STEP = 0.5; // [K] of the finite difference that gives the loss line's slope
+
+/** The receiver's losses as a line about a temperature: value and slope by path. */
+export function linearLoss(
+	receiver: Receiver,
+	at: number,
+	conditions: Omit<ReceiverConditions, "wallTemperature">,
+): LinearLoss {
+	const here = receiverLosses(receiver, { ...conditions, wallTemperature: at });
+	const there = receiverLosses(receiver, { ...conditions, wallTemperature: at + SLOPE_STEP });
+	return {
+		refersTo: receiver.kind === "efficiencyLine" ? "outlet" : "wall",
+		at,
+		radiated: here.radiated,
+		convected: here.convected,
+		conducted: here.conducted,
+		unresolved: here.unresolved,
+		radiatedSlope: (there.radiated - here.radiated) / SLOPE_STEP,
+		convectedSlope: (there.convected - here.convected) / SLOPE_STEP,
+		conductedSlope: (there.conducted - here.conducted) / SLOPE_STEP,
+		unresolvedSlope: (there.unresolved - here.unresolved) / SLOPE_STEP,
+	};
+}

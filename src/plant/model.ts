@@ -1,0 +1,113 @@
+import { coilHeldHeatCapacity, coilShares } from "../coil/geometry.ts";
+import { type DishOptics, dishOptics } from "../dish/optics.ts";
+import type { Fluid } from "../fluids/fluid.ts";
+import type { Pipe } from "../loop/loop.ts";
+import { receiverAbsorptance } from "../receiver/absorption.ts";
+import { receiverHeldHeatCapacity } from "../receiver/film.ts";
+import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
+import { declination } from "../sun/position.ts";
+import { type TankModel, tankModel } from "../tank/model.ts";
+import { COIL, NODES, type NodeModel, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
+import type { Plant } from "./plant.ts";
+
+/** Where the beam on the aperture goes on its way to the absorber, as shares that sum to 1. */
+export interface LightPath {
+	readonly blocked: number;
+	readonly soiling: number;
+	readonly mirror: number;
+	readonly spillage: number;
+	readonly receiverReflected: number;
+	readonly unresolved: number;
+	readonly absorbed: number;
+}
+
+/** What a plant comes to on one day, worked out once before the march. */
+export interface PlantModel {
+	readonly plant: Plant;
+	readonly apertureArea: number; // facing the sun [m²]
+	readonly light: LightPath;
+	readonly nodes: NodeModel;
+	readonly coilShares: Float64Array; // [N] of the coil's length, top layer first
+	readonly tank: TankModel;
+	readonly airPressure: number; // [Pa]
+	readonly boilingPoint: number; // of the tank's water [K]
+}
+
+/** The plant as the march wants it.
+ *  @param time              an instant of the day, for the sun's declination, unix time [s]
+ *  @param startTemperature  of the loop, which sets the mass of fluid in it [K] */
+export function plantModel(plant: Plant, time: number, startTemperature: number): PlantModel {
+	const airPressure = standardPressure(plant.site.elevation);
+	const optics = dishOptics(
+		plant.dish,
+		plant.receiver.kind === "efficiencyLine" ? plant.dish.focalLength : plant.receiver.apertureDiameter,
+		plant.site.latitude,
+		declination(time),
+	);
+	return {
+		plant,
+		apertureArea: optics.apertureArea,
+		light: lightPath(plant, optics),
+		nodes: nodeModel(plant, startTemperature),
+		coilShares: coilShares(plant.coil, plant.tank.startTemperatures.length),
+		tank: tankModel(plant.tank),
+		airPressure,
+		boilingPoint: boilingPoint(airPressure + plant.tank.reliefPressure),
+	};
+}
+
+function lightPath(plant: Plant, optics: DishOptics): LightPath {
+	const receiver = plant.receiver;
+	if (receiver.kind === "efficiencyLine")
+		return {
+			blocked: 0,
+			soiling: 0,
+			mirror: 0,
+			spillage: 0,
+			receiverReflected: 0,
+			unresolved: 1 - receiver.opticalEfficiency,
+			absorbed: receiver.opticalEfficiency,
+		};
+	const { blocked, soiling, mirror, spillage, toReceiver } = optics.shares;
+	const absorbed = toReceiver * receiverAbsorptance(receiver);
+	return {
+		blocked,
+		soiling,
+		mirror,
+		spillage,
+		receiverReflected: toReceiver * (1 - receiverAbsorptance(receiver)),
+		unresolved: 0,
+		absorbed,
+	};
+}
+
+function nodeModel(plant: Plant, temperature: number): NodeModel {
+	const { receiver, coil, loop } = plant;
+	const fluid = loop.fluid;
+	const density = fluid.density(temperature);
+	const fluidMass = new Float64Array(NODES);
+	const held = new Float64Array(NODES);
+	fluidMass[RECEIVER] = receiver.kind === "efficiencyLine" ? 0 : density * boreVolume(receiver.tube);
+	fluidMass[SUPPLY] = density * boreVolume(loop.supply);
+	fluidMass[COIL] = density * boreVolume(coil);
+	fluidMass[RETURN] = density * boreVolume(loop.return);
+	held[RECEIVER] = receiverHeldHeatCapacity(receiver, fluid, temperature);
+	held[SUPPLY] = pipeHeld(loop.supply, fluid, temperature);
+	held[COIL] = coilHeldHeatCapacity(coil, fluid, temperature);
+	held[RETURN] = pipeHeld(loop.return, fluid, temperature) + loop.pump.heldHeatCapacity;
+	const metal = held.map((capacity, node) => capacity - fluidMass[node]! * fluid.heatCapacity(temperature));
+	return { fluid, fluidMass, metal };
+}
+
+function boreVolume(tube: { readonly innerDiameter: number; readonly length: number }): number {
+	return (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length;
+}
+
+/** Heat capacity of a pipe's wall and content [J/K]; the lagging's own is left out (under 1 % of the oil's). */
+function pipeHeld(pipe: Pipe, fluid: Fluid, temperature: number): number {
+	const wall = (Math.PI / 4) * (pipe.outerDiameter ** 2 - pipe.innerDiameter ** 2) * pipe.length;
+	return (
+		boreVolume(pipe) * fluid.density(temperature) * fluid.heatCapacity(temperature) +
+		wall * pipe.wallHeatCapacity
+	);
+}

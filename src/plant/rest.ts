@@ -1,0 +1,90 @@
+import { type LoopCoefficients, type LoopFluxes, totalLoss, totalSlope } from "./coefficients.ts";
+import { COIL, NODES, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
+
+/** One step of the loop with the pump at rest: the four lumps cool or heat by themselves (backward Euler).
+ *  Thermosiphon round the loop is left out: the tank commonly stands with a check valve against it.
+ *  @param held [4]   heat capacity of each lump [J/K]     @param before [4]  temperatures at the step's start [K]
+ *  @returns  fluxes that account for all heat to round-off; unconditionally stable, first order in dt */
+export function restingStep(
+	held: Float64Array,
+	before: Float64Array,
+	c: LoopCoefficients,
+	dt: number,
+): LoopFluxes {
+	const temperatures = new Float64Array(NODES);
+	const net = new Float64Array(NODES);
+	const toLayers = new Float64Array(c.coil.length);
+
+	const slope = totalSlope(c.loss);
+	const atZero = c.absorbed - totalLoss(c.loss) + slope * c.loss.at;
+	const damping = c.loss.refersTo === "wall" ? 1 + slope / c.film : 1;
+	const cR = held[RECEIVER]! / dt;
+	const tR = (cR * before[RECEIVER]! + atZero / damping) / (cR + slope / damping);
+	const useful = (atZero - slope * tR) / damping;
+	const wallTemperature = c.loss.refersTo === "wall" ? tR + useful / c.film : tR;
+	const over = wallTemperature - c.loss.at;
+	temperatures[RECEIVER] = tR;
+	net[RECEIVER] = useful;
+
+	const tS = cooled(held[SUPPLY]! / dt, before[SUPPLY]!, c.supplyPipe + c.fittings, c.ambient);
+	const tP = cooled(held[RETURN]! / dt, before[RETURN]!, c.returnPipe + c.casing, c.ambient);
+	const supplyPipe = c.supplyPipe * (tS - c.ambient);
+	const fittings = c.fittings * (tS - c.ambient);
+	const returnPipe = c.returnPipe * (tP - c.ambient);
+	const casing = c.casing * (tP - c.ambient);
+	temperatures[SUPPLY] = tS;
+	temperatures[RETURN] = tP;
+	net[SUPPLY] = -supplyPipe - fittings;
+	net[RETURN] = -returnPipe - casing;
+
+	const toWater = restingCoil(held[COIL]! / dt, before[COIL]!, c, temperatures, toLayers);
+	net[COIL] = -toWater;
+	return {
+		useful,
+		wallTemperature,
+		radiated: c.loss.radiated + c.loss.radiatedSlope * over,
+		convected: c.loss.convected + c.loss.convectedSlope * over,
+		conducted: c.loss.conducted + c.loss.conductedSlope * over,
+		unresolved: c.loss.unresolved + c.loss.unresolvedSlope * over,
+		supplyPipe,
+		fittings,
+		returnPipe,
+		casing,
+		toWater,
+		toLayers,
+		temperatures,
+		net,
+	};
+}
+
+/** Temperature after a step of a lump that loses to one surrounding [K]; a lump of nothing keeps its temperature. */
+function cooled(rate: number, before: number, conductance: number, surroundings: number): number {
+	const sum = rate + conductance;
+	return sum > 0 ? (rate * before + conductance * surroundings) / sum : before;
+}
+
+/** The coil's still fluid against the layers around it; fills `toLayers` [W] and the coil's temperature. */
+function restingCoil(
+	rate: number,
+	before: number,
+	c: LoopCoefficients,
+	temperatures: Float64Array,
+	toLayers: Float64Array,
+): number {
+	let conductance = 0;
+	let weighted = 0;
+	for (let layer = 0; layer < toLayers.length; layer++) {
+		conductance += c.coil[layer]!;
+		weighted += c.coil[layer]! * c.layerTemperatures[layer]!;
+	}
+	const temperature = rate + conductance > 0 ? (rate * before + weighted) / (rate + conductance) : before;
+	temperatures[COIL] = temperature;
+	if (rate === 0) return 0;
+	let sum = 0;
+	for (let layer = 0; layer < toLayers.length; layer++) {
+		const heat = c.coil[layer]! * (temperature - c.layerTemperatures[layer]!);
+		toLayers[layer] = heat;
+		sum += heat;
+	}
+	return sum;
+}

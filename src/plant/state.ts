@@ -1,0 +1,29 @@
+import type { TankState } from "../tank/model.ts";
+import { tankState } from "../tank/model.ts";
+import type { ControlState } from "./control.ts";
+import type { PlantModel } from "./model.ts";
+import { NODES, type NodeState, nodeState } from "./nodes.ts";
+
+/** Where a plant stands between two steps. The surface and wall temperatures only start the next step's iterations near. */
+export interface PlantState {
+	readonly loop: NodeState;
+	readonly tank: TankState;
+	readonly control: ControlState;
+	readonly wall: number; // of the receiver [K]
+	readonly supplySurface: number; // of the supply pipe's lagging [K]
+	readonly returnSurface: number; // of the return pipe's lagging [K]
+	readonly shellSurface: number; // of the tank's lagging [K]
+}
+
+/** A plant after a night: loop at the air's temperature, tank as filled, pump at rest, dish ready to face the sun. */
+export function restedState(model: PlantModel, ambient: number): PlantState {
+	return {
+		loop: nodeState(model.nodes, new Float64Array(NODES).fill(ambient)),
+		tank: tankState(model.tank, Float64Array.from(model.plant.tank.startTemperatures)),
+		control: { pump: "off", dish: "onSun" },
+		wall: ambient,
+		supplySurface: ambient,
+		returnSurface: ambient,
+		shellSurface: ambient,
+	};
+}

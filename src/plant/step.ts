@@ -1,0 +1,154 @@
+import { shellLossCoefficient } from "../tank/shell.ts";
+import { tankStep } from "../tank/stratified.ts";
+import { circulatingStep } from "./circulation.ts";
+import type { LoopFluxes } from "./coefficients.ts";
+import { controlled } from "./control.ts";
+import { type Conditions, type Drive, type Exchange, exchange, linearLoss } from "./exchange.ts";
+import { enterBeam, enterLoop, type Ledger } from "./ledger.ts";
+import type { PlantModel } from "./model.ts";
+import { type NodeState, nodeCapacity, nodeTemperature, RECEIVER } from "./nodes.ts";
+import { restingStep } from "./rest.ts";
+import type { PlantState } from "./state.ts";
+
+/** What one step did, for the day's records. */
+export interface StepReport {
+	readonly state: PlantState;
+	readonly drive: Drive;
+	readonly onSun: "onSun" | "below" | "tankLimit" | "oilLimit";
+	readonly oil: number; // hottest fluid [K]
+	readonly film: number; // hottest fluid at a wall [K]
+	readonly lit: number; // beam irradiance of the step [W/m²]
+	readonly vented: number; // [J]
+}
+
+const WALL_ITERATIONS = 4;
+const WALL_CLOSE = 0.5; // [K] the loss line is straight enough over this
+
+/** One coupled step of the plant: the tank as it stands is the boundary of the forward pass sun → receiver → loop → coil,
+ *  the receiver's wall temperature is one fixed point, and the tank after `dt` is the result.
+ *  Heat enters lumps and layers as fluxes, so the balance closes to round-off whatever the step. */
+export function plantStep(
+	model: PlantModel,
+	state: PlantState,
+	now: Conditions,
+	dt: number,
+	ledger: Ledger,
+): StepReport {
+	const rules = model.plant.loop.control;
+	const sensor = state.tank.temperatures[coilSensorLayer(model)]!;
+	const control = controlled(rules, state.control, {
+		receiver: state.loop.temperatures[RECEIVER]!,
+		tankSensor: sensor,
+		tankTop: state.tank.temperatures[0]!,
+	});
+	const beam = now.beam * model.apertureArea;
+	const onSun = now.altitude < model.plant.dish.lowestAltitude ? "below" : control.dish;
+	enterBeam(ledger, beam * dt, onSun === "onSun" ? model.light : "turnedAway");
+	const absorbed = onSun === "onSun" ? beam * model.light.absorbed : 0;
+
+	const { drive, coefficients, supplySurface, returnSurface } = exchange(
+		model,
+		state,
+		now,
+		control,
+		absorbed,
+	);
+	const fluxes = solvedLoop(model, state, now, coefficients, dt);
+	enterLoop(ledger, fluxes, coefficients.pumpHeat, dt);
+	ledger.pumpElectricity += drive.electricPower * dt;
+
+	const loop = nodesAfter(model, state.loop, fluxes, dt);
+	const shell = tankSurroundings(model, state, now);
+	const tank = tankStep(
+		model.tank,
+		state.tank,
+		{
+			coilHeat: fluxes.toLayers,
+			lossCoefficient: shell.coefficient,
+			surroundings: shell.temperature,
+			boilingPoint: model.boilingPoint,
+		},
+		dt,
+	);
+	ledger.tankLoss += tank.loss;
+	ledger.vented += tank.vented;
+	const oil = loop.temperatures[RECEIVER]!;
+	return {
+		state: {
+			loop,
+			tank: tank.state,
+			control,
+			wall: fluxes.wallTemperature,
+			supplySurface,
+			returnSurface,
+			shellSurface: shell.surface,
+		},
+		drive,
+		onSun,
+		oil,
+		// As if the light fell evenly over the tube: the leaving fluid plus the rise across the film.
+		film: oil + Math.max(0, fluxes.useful) / coefficients.film,
+		lit: now.beam,
+		vented: tank.vented,
+	};
+}
+
+/** The loop's fluxes with the receiver's loss line drawn about the wall temperature that results from it. */
+function solvedLoop(
+	model: PlantModel,
+	state: PlantState,
+	now: Conditions,
+	coefficients: Exchange["coefficients"],
+	dt: number,
+): LoopFluxes {
+	const held = state.loop.temperatures.map((t, node) => nodeCapacity(model.nodes, node, t));
+	const surroundings = {
+		ambient: now.ambient,
+		wind: now.wind,
+		pressure: model.airPressure,
+		altitude: Math.max(0, now.altitude),
+	};
+	const march = coefficients.capacityRate > 0 ? circulatingStep : restingStep;
+	let at = state.wall;
+	for (let i = 0; ; i++) {
+		const loss = linearLoss(model.plant.receiver, at, surroundings);
+		const fluxes = march(held, state.loop.temperatures, { ...coefficients, loss }, dt);
+		if (i === WALL_ITERATIONS || Math.abs(fluxes.wallTemperature - at) < WALL_CLOSE) return fluxes;
+		at = fluxes.wallTemperature;
+	}
+}
+
+function nodesAfter(model: PlantModel, before: NodeState, fluxes: LoopFluxes, dt: number): NodeState {
+	const energies = before.energies.map((energy, node) => energy + fluxes.net[node]! * dt);
+	const temperatures = energies.map((energy, node) =>
+		nodeTemperature(model.nodes, node, energy, fluxes.temperatures[node]!),
+	);
+	return { temperatures, energies };
+}
+
+function tankSurroundings(
+	model: PlantModel,
+	state: PlantState,
+	now: Conditions,
+): { coefficient: number; surface: number; temperature: number } {
+	const { tank } = model.plant;
+	const indoors = tank.surroundings.kind === "indoors";
+	const temperature = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : now.ambient;
+	const layers = state.tank.temperatures;
+	const mean = layers.reduce((sum, t) => sum + t, 0) / layers.length;
+	const shell = shellLossCoefficient(
+		tank,
+		mean,
+		temperature,
+		indoors ? 0 : now.wind,
+		model.airPressure,
+		state.shellSurface,
+	);
+	return { coefficient: shell.coefficient, surface: shell.surfaceTemperature, temperature };
+}
+
+/** The layer that the controller's tank sensor sits in: beside the lowest turn of the coil. */
+function coilSensorLayer(model: PlantModel): number {
+	const layers = model.coilShares.length;
+	return Math.min(layers - 1, Math.floor((1 - model.plant.coil.bottom) * layers - 1e-9));
+}
