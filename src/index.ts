@@ -1,0 +1,30 @@
+// The public surface of the computation: all that the HTTP edge may use. SI throughout; times are unix seconds.
+
+export type { Coil } from "./coil/coil.ts";
+export type { Dish } from "./dish/dish.ts";
+export { focalLengthAtRimAngle } from "./dish/paraboloid.ts";
+export { type DomainCode, DomainError } from "./errors.ts";
+export type { Fluid } from "./fluids/fluid.ts";
+export { saturationPressure, saturationTemperature } from "./fluids/saturation.ts";
+export type { Insulation } from "./heat/insulation.ts";
+export { INSULATION_MATERIALS, type InsulationId } from "./heat/insulation-materials.ts";
+export type { Loop, Pipe } from "./loop/loop.ts";
+export type { Method } from "./methods.ts";
+export { warmUpDay } from "./plant/day.ts";
+export type { DayOutcome, EnergyBalance, Shortfall } from "./plant/outcome.ts";
+export type { Plant, Task } from "./plant/plant.ts";
+export { marchTimes } from "./plant/times.ts";
+export type { Receiver } from "./receiver/receiver.ts";
+export { absoluteAirMass, relativeAirMass } from "./sky/air-mass.ts";
+export { boilingPoint, elevationAtPressure, standardPressure } from "./sky/atmosphere.ts";
+export { TURBIDITY_CLASSES, type TurbidityClass } from "./sky/clear-sky.ts";
+export { type ClearSky, clearWeather } from "./sky/clear-weather.ts";
+export { type MeasuredSky, measuredWeather } from "./sky/measured-weather.ts";
+export type { Site } from "./sky/site.ts";
+export { type SunDayProfile, sunDayProfile } from "./sky/sun-day-profile.ts";
+export type { Weather } from "./sky/weather.ts";
+export { type SunDay, sunDay } from "./sun/day.ts";
+export { extraterrestrialNormal } from "./sun/orbit.ts";
+export { apparentAltitudeAt, type SunPosition, sunPosition } from "./sun/position.ts";
+export type { Tank } from "./tank/tank.ts";
+export type { Draw } from "./tap/draw.ts";
