@@ -1,0 +1,101 @@
+import { requireWithin } from "../errors.ts";
+import type { Dish, FixedFocusDish, TwoAxisDish } from "./dish.ts";
+import { fixedFocusAperture } from "./fixed-focus.ts";
+import { gaussLegendre } from "./gauss-legendre.ts";
+import { spotShareWithin } from "./gaussian-spot.ts";
+
+const SUN_SPREAD = 2.73e-3; // [rad] ± 0.1e-3, rms of a clear sky's sun per axis, Bendt & Rabl, Solar Energy 27 (1981) (value from memory)
+const RINGS = gaussLegendre(12);
+const BEARINGS = 8; // around half of the off-axis mirror, which is alike on both sides
+const OFF_AXIS_RINGS = gaussLegendre(3);
+
+/** Share of the light from the mirror that enters a round aperture at the focus, facing the mirror.
+ *  An error of the slope turns a ray by 2σ in the plane of incidence, but only by 2σ·cos(φ/2) across it:
+ *  σ_r² = (2σ_slope)² + rest,  σ_t² = (2σ_slope·cos(φ/2))² + rest,  rest = σ_specular² + σ_track² + σ_sun²,
+ *  thrown over the distance ρ = 2f/(1 + cos φ) on a plane the ray meets at a slant.
+ *  @param dish            either kind
+ *  @param apertureRadius  of the receiver [m], may be infinite     @returns γ, 0 to 1 [-]
+ *  Range   errors that are small angles (tens of milliradians); rim angle to 90°: light from farther out meets the back of the aperture, counted as missed
+ *  Error   against traced rays 0.003 for slope errors of 2–20 mrad, f/D 0.3–1.0; of the quadrature 1e-4 from f/D 0.26
+ *  Source  Stine & Geyer, Power from the Sun, ch. 8, and Rabl, Active Solar Collectors, 1985 (spreads added in squares); the split by direction is geometry
+ *  Check   tests/reference/dish.reference.ts (no slope error); traced rays in tests/unit/dish/ray-trace.test.ts */
+export function interceptFactor(dish: Dish, apertureRadius: number): number {
+	return dish.kind === "twoAxis"
+		? paraboloidIntercept(dish, apertureRadius)
+		: offAxisIntercept(dish, apertureRadius);
+}
+
+function paraboloidIntercept(dish: TwoAxisDish, apertureRadius: number): number {
+	const rest = remainingVariance(dish);
+	const slope = 4 * dish.slopeError * dish.slopeError;
+	const rim = dish.diameter / (4 * dish.focalLength); // tan(ψ/2)
+	const facing = Math.min(1, 1 / (rim * rim)); // share of the aperture within a rim angle of 90°
+	let share = 0;
+	for (let i = 0; i < RINGS.points.length; i++) {
+		const tangent2 = RINGS.points[i]! * facing * rim * rim; // tan²(φ/2)
+		const halfCosine2 = 1 / (1 + tangent2); // cos²(φ/2)
+		const cosine = 2 * halfCosine2 - 1;
+		const distance = dish.focalLength / halfCosine2;
+		const radial = distance / cosine;
+		share +=
+			RINGS.weights[i]! *
+			spotShareWithin(
+				(slope + rest) * radial * radial,
+				(slope * halfCosine2 + rest) * distance * distance,
+				apertureRadius,
+			);
+	}
+	return facing * share;
+}
+
+/** The off-axis mirror as it stands at equinox, all year: seen along its parent's axis a circle, its middle two parent
+ *  focal lengths aside, so that the light from there turns by 90° into the polar axis, which the receiver faces.
+ *  The season's reshaping moves the angle at the middle by ±12° and keeps the distance: left out. */
+function offAxisIntercept(dish: FixedFocusDish, apertureRadius: number): number {
+	const radius = Math.sqrt(fixedFocusAperture(dish.mirrorArea, 0, 0) / Math.PI);
+	requireWithin("radius of the fixed-focus mirror over its focal length", radius / dish.focalLength, 0, 0.9);
+	let share = 0;
+	for (let i = 0; i < OFF_AXIS_RINGS.points.length; i++) {
+		const ring = radius * Math.sqrt(OFF_AXIS_RINGS.points[i]!);
+		for (let j = 0; j < BEARINGS; j++) {
+			const bearing = ((j + 0.5) * Math.PI) / BEARINGS;
+			const x = ring * Math.sin(bearing);
+			const y = dish.focalLength + ring * Math.cos(bearing);
+			share += (OFF_AXIS_RINGS.weights[i]! / BEARINGS) * offAxisPointShare(dish, x, y, apertureRadius);
+		}
+	}
+	return share;
+}
+
+/** Share of the light from the mirror's point (x, y), seen along the parent's axis, that enters the aperture in the plane y = 0. */
+function offAxisPointShare(dish: FixedFocusDish, x: number, y: number, apertureRadius: number): number {
+	const parentFocus = dish.focalLength / 2;
+	const r2 = x * x + y * y;
+	const r = Math.sqrt(r2);
+	const distance = parentFocus + r2 / (4 * parentFocus); // ρ = f·(1 + tan²(φ/2))
+	const halfCosine2 = parentFocus / distance;
+	const cosine = 2 * halfCosine2 - 1;
+	const alongY = -y / distance; // of the ray's direction; along x and z likewise
+	const alongX = -x / distance;
+	const alongZ = cosine;
+	const rest = remainingVariance(dish);
+	const slope = 4 * dish.slopeError * dish.slopeError;
+	const inPlane = distance * Math.sqrt(slope + rest);
+	const across = distance * Math.sqrt(slope * halfCosine2 + rest);
+	const inY = (cosine * y) / r; // unit vector in the plane of incidence, square to the ray
+	const ux = inPlane * ((cosine * x) / r - (alongX * inY) / alongY);
+	const uz = inPlane * (r / distance - (alongZ * inY) / alongY);
+	const acrossY = x / r; // unit vector square to that plane: (−y, x, 0)/r
+	const vx = across * (-y / r - (alongX * acrossY) / alongY);
+	const vz = across * (-(alongZ * acrossY) / alongY);
+	const mean = (ux * ux + vx * vx + uz * uz + vz * vz) / 2;
+	const turn = ux * uz + vx * vz;
+	const stretch = Math.hypot((ux * ux + vx * vx - uz * uz - vz * vz) / 2, turn);
+	return spotShareWithin(mean + stretch, mean - stretch, apertureRadius);
+}
+
+function remainingVariance(dish: Dish): number {
+	return (
+		dish.specularity * dish.specularity + dish.trackingError * dish.trackingError + SUN_SPREAD * SUN_SPREAD
+	);
+}

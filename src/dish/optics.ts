@@ -1,0 +1,62 @@
+import type { Dish } from "./dish.ts";
+import { fixedFocusAperture } from "./fixed-focus.ts";
+import { interceptFactor } from "./intercept.ts";
+import { mirrorArea } from "./paraboloid.ts";
+
+/** Where the beam on the aperture goes, each share from its own cause in the order the light meets them; their sum is 1. */
+export interface OpticalShares {
+	readonly blocked: number;
+	readonly mirror: number; // absorbed or scattered by the clean mirror
+	readonly soiling: number;
+	readonly spillage: number; // past the receiver's aperture
+	readonly toReceiver: number; // through the receiver's aperture
+}
+
+/** What a dish makes of the beam. */
+export interface DishOptics {
+	readonly apertureArea: number; // normal to the beam [m²]
+	readonly mirrorArea: number; // [m²]
+	readonly interceptFactor: number;
+	readonly geometricConcentration: number; // aperture over the receiver's aperture
+	readonly shares: OpticalShares;
+}
+
+/** Area of beam that a dish takes, normal to the beam [m²].
+ *  @param latitude,declination  [rad]; only a fixed-focus dish, reshaped by season, asks for them */
+export function apertureArea(dish: Dish, latitude: number, declination: number): number {
+	return dish.kind === "twoAxis"
+		? (Math.PI * dish.diameter * dish.diameter) / 4
+		: fixedFocusAperture(dish.mirrorArea, latitude, declination);
+}
+
+/** Optics of a dish on the sun with a receiver in its focus.
+ *  @param dish                      either kind, facing the sun
+ *  @param receiverApertureDiameter  [m]; Infinity where nothing spills past
+ *  @param latitude,declination      [rad], as `apertureArea`
+ *  Assumes  blocking takes from all rings alike; soil and mirror take from all angles alike
+ *  Source   Stine & Geyer, Power from the Sun, ch. 8 (the product of factors, from memory) */
+export function dishOptics(
+	dish: Dish,
+	receiverApertureDiameter: number,
+	latitude: number,
+	declination: number,
+): DishOptics {
+	const area = apertureArea(dish, latitude, declination);
+	const intercept = interceptFactor(dish, receiverApertureDiameter / 2);
+	const reached = 1 - dish.blockedFraction;
+	const reflected = reached * dish.reflectance;
+	const clean = reflected * dish.cleanliness;
+	return {
+		apertureArea: area,
+		mirrorArea: dish.kind === "twoAxis" ? mirrorArea(dish.diameter, dish.focalLength) : dish.mirrorArea,
+		interceptFactor: intercept,
+		geometricConcentration: (4 * area) / (Math.PI * receiverApertureDiameter * receiverApertureDiameter),
+		shares: {
+			blocked: dish.blockedFraction,
+			mirror: reached * (1 - dish.reflectance),
+			soiling: reflected * (1 - dish.cleanliness),
+			spillage: clean * (1 - intercept),
+			toReceiver: clean * intercept,
+		},
+	};
+}
