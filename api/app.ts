@@ -1,0 +1,60 @@
+import { Hono } from "hono";
+import { HTTPException } from "hono/http-exception";
+import { DomainError } from "../src/index.ts";
+import type { Config } from "./config.ts";
+import { PREFLIGHT_HEADERS, requestIdFrom, STATIC_HEADERS } from "./headers.ts";
+import { fromDomainError, fromStatus, ProblemError } from "./problem.ts";
+import { answer, type Edge, type EdgeContext, sayProblem } from "./respond.ts";
+import { documents, operations } from "./routes/index.ts";
+
+/** The service as a function from Request to Response, on web standards alone: the same on Node and on an edge runtime. */
+export function createApp(config: Config): Hono<Edge> {
+	const app = new Hono<Edge>();
+	app.use(async (c, next) => {
+		const requestId = requestIdFrom(c.req.header("x-request-id"));
+		c.set("requestId", requestId);
+		c.header("X-Request-Id", requestId);
+		for (const [name, value] of STATIC_HEADERS) c.header(name, value);
+		await next();
+	});
+	const allowed = new Map<string, string>();
+	app.options("*", (c) => preflight(c, allowed.get(c.req.path)));
+	for (const operation of operations) {
+		app.on(operation.method, [operation.path], (c) => answer(c, operation));
+		allowed.set(operation.path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
+	}
+	for (const { path, say } of documents) {
+		app.get(path, (c) => say(c, config));
+		allowed.set(path, "GET, HEAD, OPTIONS");
+	}
+	for (const [path, methods] of allowed) app.all(path, (c) => refuseMethod(c, methods));
+	app.notFound((c) =>
+		sayProblem(
+			c,
+			new ProblemError("not-found", `There is nothing at ${c.req.path}; GET / lists what there is`),
+		),
+	);
+	app.onError((error, c) => sayProblem(c, problemOf(error, c, config)));
+	return app;
+}
+
+function preflight(c: EdgeContext, methods: string | undefined): Response {
+	for (const [name, value] of PREFLIGHT_HEADERS) c.header(name, value);
+	const allow = methods ?? "GET, HEAD, POST, OPTIONS";
+	return c.body(null, 204, { Allow: allow, "Access-Control-Allow-Methods": allow });
+}
+
+function refuseMethod(c: EdgeContext, methods: string): Response {
+	const detail = `${c.req.path} takes ${methods}, not ${c.req.method}`;
+	return sayProblem(c, new ProblemError("method-not-allowed", detail, [], { Allow: methods }));
+}
+
+/** What went wrong, in terms the caller may see. Anything unforeseen is told to the operator alone. */
+function problemOf(error: unknown, c: EdgeContext, config: Config): ProblemError {
+	if (error instanceof ProblemError) return error;
+	if (error instanceof DomainError) return fromDomainError(error, c.req.method === "POST" ? "body" : "query");
+	if (error instanceof HTTPException)
+		return fromStatus(error.status, error.message, error.getResponse().headers);
+	config.onFailure(error, c.get("requestId"));
+	return new ProblemError("internal", "The service failed on this request; the fault is ours, not yours");
+}

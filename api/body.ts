@@ -1,0 +1,69 @@
+import type { HonoRequest } from "hono";
+import { ProblemError } from "./problem.ts";
+
+const JSON_TYPE = /^application\/(?:[\w.-]+\+)?json\s*(?:;\s*charset\s*=\s*"?utf-8"?\s*)?;?\s*$/i;
+
+function tooLarge(limit: number): ProblemError {
+	return new ProblemError(
+		"payload-too-large",
+		`The body may hold at most ${limit} bytes; GET /v1/meta lists every limit`,
+	);
+}
+
+/** Refuses a body by its headers alone, before a byte of it is read. */
+function refuseByHeaders(request: HonoRequest, limit: number): void {
+	const length = request.header("content-length");
+	if (length !== undefined && !/^\d+$/.test(length))
+		throw new ProblemError("length-required", "Content-Length must be a whole number of bytes");
+	if (Number(length) > limit) throw tooLarge(limit);
+	const encoding = request.header("content-encoding");
+	if (encoding !== undefined && encoding.toLowerCase() !== "identity")
+		throw new ProblemError(
+			"unsupported-media-type",
+			`A body encoded as ${encoding} is not read; send it plain`,
+			[],
+			{
+				"Accept-Encoding": "identity",
+			},
+		);
+	const type = request.header("content-type");
+	if (type === undefined || !JSON_TYPE.test(type))
+		throw new ProblemError(
+			"unsupported-media-type",
+			`Content-Type must be application/json${type === undefined ? "; none was sent" : `, not ${type}`}`,
+			[],
+			{ "Accept-Post": "application/json" },
+		);
+}
+
+/** A body of unstated length, counted as it comes in. */
+async function countedText(request: HonoRequest, limit: number): Promise<string> {
+	const reader = request.raw.body?.getReader();
+	const decoder = new TextDecoder();
+	let text = "";
+	let bytes = 0;
+	for (;;) {
+		const chunk = await reader?.read();
+		if (!chunk || chunk.done) return text + decoder.decode();
+		bytes += chunk.value.byteLength;
+		if (bytes > limit) {
+			await reader?.cancel();
+			throw tooLarge(limit);
+		}
+		text += decoder.decode(chunk.value, { stream: true });
+	}
+}
+
+/** The JSON body of a request. Of a key given twice the last counts, as JSON.parse has it. */
+export async function jsonBody(request: HonoRequest, limit: number): Promise<unknown> {
+	refuseByHeaders(request, limit);
+	const stated = request.header("content-length") !== undefined;
+	const text = stated ? await request.text() : await countedText(request, limit);
+	if (text.trim() === "")
+		throw new ProblemError("malformed-json", "The body is empty; a JSON object is expected");
+	try {
+		return JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
+	} catch (error) {
+		throw new ProblemError("malformed-json", `The body is not JSON: ${(error as SyntaxError).message}`);
+	}
+}

@@ -1,0 +1,11 @@
+import type { Config } from "./config.ts";
+import type { EdgeContext } from "./respond.ts";
+
+/** A text served as it stands: a page, the contract. */
+export interface Document {
+	readonly path: string;
+	readonly operationId: string;
+	readonly summary: string;
+	readonly mediaTypes: readonly string[];
+	readonly say: (c: EdgeContext, config: Config) => Response | Promise<Response>;
+}

@@ -1,0 +1,36 @@
+import type { z } from "@hono/zod-openapi";
+
+export type Tag = "Sun" | "Water" | "Tank" | "Plant" | "Service";
+
+/** One request that the contract shows, and that the tests send. For a GET the value holds its query. */
+export interface Example {
+	readonly summary: string;
+	readonly value: Readonly<Record<string, unknown>>;
+}
+
+/** One operation of the service: what the contract says of it, and the plain function that answers it.
+ *  It knows nothing of HTTP beyond its method and path, so a batch or a worker can run it as well. */
+interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
+	readonly method: "get" | "post";
+	readonly path: string;
+	readonly operationId: string;
+	readonly tag: Tag;
+	readonly summary: string;
+	readonly description: string;
+	readonly input: Input; // query of a GET, body of a POST
+	readonly output: Output;
+	readonly examples: Readonly<Record<string, Example>>;
+	readonly maxAge: number; // how long a GET may be kept [s]; 0 for never
+	/** @param input  the request, checked and with its defaults filled in
+	 *  @param given  the request as it came, to tell a default from a choice */
+	answer(input: z.output<Input>, given: unknown): z.input<Output> | Promise<z.input<Output>>;
+}
+
+export type Operation = Definition<z.ZodType, z.ZodType>;
+
+/** Checks an operation's parts against one another at compile time. */
+export function operation<Input extends z.ZodType, Output extends z.ZodType>(
+	definition: Definition<Input, Output>,
+): Operation {
+	return definition;
+}

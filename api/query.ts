@@ -1,0 +1,42 @@
+import { z } from "@hono/zod-openapi";
+
+const DECIMAL = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+
+/** A query as plain data: a text, or a list of texts where a name is repeated. No prototype, so any name is only a name. */
+export function queryOf(url: string): Readonly<Record<string, string | string[]>> {
+	const query: Record<string, string | string[]> = Object.create(null);
+	const start = url.indexOf("?");
+	if (start < 0) return query;
+	for (const [name, value] of new URLSearchParams(url.slice(start + 1))) {
+		const before = query[name];
+		query[name] = before === undefined ? value : Array.isArray(before) ? [...before, value] : [before, value];
+	}
+	return query;
+}
+
+/** A number field read from a query's text; anything but a plain decimal stays a text, and is refused as one. */
+export function fromQuery<Field extends z.ZodType>(field: Field) {
+	return z.preprocess(
+		(value) => (typeof value === "string" && DECIMAL.test(value) ? Number(value) : value),
+		field,
+	);
+}
+
+/** A time with its offset, read from a query, where a plus sign that was not escaped arrives as a blank. */
+export function instantFromQuery(field: z.ZodISODateTime) {
+	return z.preprocess(
+		(value) => (typeof value === "string" ? value.replace(/ (?=\d\d:\d\d$)/, "+") : value),
+		field,
+	);
+}
+
+/** A field that may be repeated in a query: one value, or many. */
+export function oneOrMany<Field extends z.ZodType>(field: Field, most: number) {
+	return z.preprocess(
+		(value) => (typeof value === "string" ? [value] : value),
+		z.array(field).min(1).max(most),
+	);
+}
+
+/** An operation without a query: any parameter is a fault. */
+export const NoQuery = z.strictObject({});

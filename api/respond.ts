@@ -1,0 +1,61 @@
+import type { Context } from "hono";
+import { acceptable } from "./accept.ts";
+import { jsonBody } from "./body.ts";
+import { LIMITS } from "./config.ts";
+import { bodyFaults, queryFaults } from "./faults.ts";
+import { entityTag, matches } from "./headers.ts";
+import type { Operation } from "./operation.ts";
+import { ProblemError, problem } from "./problem.ts";
+import { queryOf } from "./query.ts";
+import { wireValue } from "./wire.ts";
+
+export type Edge = { Variables: { requestId: string } };
+export type EdgeContext = Context<Edge>;
+
+/** The input of an operation, checked: the value with its defaults filled in, or every fault at once. */
+async function inputOf(
+	c: EdgeContext,
+	operation: Operation,
+): Promise<readonly [input: unknown, given: unknown]> {
+	const isQuery = operation.method === "get";
+	const given = isQuery ? queryOf(c.req.url) : await jsonBody(c.req, LIMITS.bodyBytes.value);
+	const read = operation.input.safeParse(given);
+	if (read.success) return [read.data, given];
+	const errors = (isQuery ? queryFaults : bodyFaults)(read.error, operation.input, given);
+	const count = errors.length === 1 ? "one fault" : `${errors.length} faults, the first of them`;
+	const place = isQuery ? "query" : "body";
+	throw new ProblemError("invalid-request", `The ${place} has ${count}: ${errors[0]?.detail}`, errors);
+}
+
+/** Runs an operation for a request, from its query or body to its bytes. */
+export async function answer(c: EdgeContext, operation: Operation): Promise<Response> {
+	if (acceptable(c.req.header("accept"), ["application/json"]) === undefined)
+		throw new ProblemError("not-acceptable", "This operation answers in application/json");
+	const [input, given] = await inputOf(c, operation);
+	const text = JSON.stringify(wireValue(operation.output, await operation.answer(input, given)));
+	return operation.maxAge > 0
+		? cacheable(c, text, "application/json", operation.maxAge)
+		: c.body(text, 200, { "Content-Type": "application/json", "Cache-Control": "no-store" });
+}
+
+/** A text under its entity tag; 304 to a caller who holds it already. */
+export async function cacheable(
+	c: EdgeContext,
+	text: string,
+	type: string,
+	maxAge: number,
+): Promise<Response> {
+	const tag = await entityTag(text);
+	const headers = { ETag: tag, "Cache-Control": `public, max-age=${maxAge}` };
+	if (matches(c.req.header("if-none-match"), tag)) return c.body(null, 304, headers);
+	return c.body(text, 200, { ...headers, "Content-Type": type });
+}
+
+export function sayProblem(c: EdgeContext, error: ProblemError): Response {
+	const body = problem(error.kind, error.message, c.get("requestId"), error.errors);
+	return c.body(JSON.stringify(body), body.status as 400, {
+		...error.headers,
+		"Content-Type": "application/problem+json",
+		"Cache-Control": "no-store",
+	});
+}

@@ -1,0 +1,13 @@
+import type { Document } from "../document.ts";
+import type { Operation } from "../operation.ts";
+import { boilingPoint } from "./boiling-point.ts";
+import { live, ready } from "./health.ts";
+import { home } from "./home.ts";
+import { meta } from "./meta.ts";
+import { contract } from "./openapi.ts";
+
+/** Every operation of the service, in the order in which the contract shows them. */
+export const operations: readonly Operation[] = [boilingPoint, meta, live, ready];
+
+/** What is served as a text of its own rather than computed. */
+export const documents: readonly Document[] = [home, contract];

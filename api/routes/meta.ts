@@ -1,0 +1,42 @@
+import { z } from "@hono/zod-openapi";
+import { LIMITS, VERSIONS } from "../config.ts";
+import { operation } from "../operation.ts";
+import { NoQuery } from "../query.ts";
+
+const Limit = z
+	.strictObject({
+		name: z.string(),
+		value: z.number(),
+		unit: z.string(),
+		meaning: z.string(),
+		beyond: z.string().openapi({ description: "What answers a request beyond it." }),
+	})
+	.openapi("Limit");
+
+const Meta = z
+	.strictObject({
+		service: z.string().openapi({ description: "Version of the service." }),
+		contract: z
+			.string()
+			.openapi({ description: "Version of the contract: the first number changes when a client breaks." }),
+		data: z.string().openapi({ description: "Version of the tables the service carries." }),
+		limits: z.array(Limit),
+	})
+	.openapi("Meta");
+
+export const meta = operation({
+	method: "get",
+	path: "/v1/meta",
+	operationId: "getMeta",
+	tag: "Service",
+	summary: "Versions and limits",
+	description: "The versions of service, contract and data, and every limit in force.",
+	input: NoQuery,
+	output: Meta,
+	examples: { plain: { summary: "No parameters", value: {} } },
+	maxAge: 3600,
+	answer: () => ({
+		...VERSIONS,
+		limits: Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })),
+	}),
+});

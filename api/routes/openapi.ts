@@ -1,0 +1,14 @@
+import contractDocument from "../../openapi/openapi.json";
+import type { Document } from "../document.ts";
+import { cacheable } from "../respond.ts";
+
+const text = `${JSON.stringify(contractDocument, undefined, "\t")}\n`; // the bytes of the committed file
+
+/** The contract as committed, not rebuilt: what was reviewed is what is served. */
+export const contract: Document = {
+	path: "/openapi.json",
+	operationId: "getContract",
+	summary: "This contract (OpenAPI 3.1)",
+	mediaTypes: ["application/json"],
+	say: (c) => cacheable(c, text, "application/json", 3600),
+};

@@ -1,0 +1,29 @@
+/** Levenshtein's distance: the single-letter edits between two words. */
+function edits(a: string, b: string): number {
+	let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+	for (let i = 1; i <= a.length; i++) {
+		const row = [i];
+		for (let j = 1; j <= b.length; j++)
+			row.push(Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
+		last = row;
+	}
+	return last[b.length]!;
+}
+
+const LONGEST = 60; // letters; no name in the contract comes near it
+
+/** The known word that a mistyped one most likely stands for: nearly the same letters, or the same name
+ *  without its unit (`elevation` for `elevationM`). Undefined when nothing is close. */
+export function nearest(word: string, known: readonly string[]): string | undefined {
+	if (word.length > LONGEST) return undefined;
+	const lower = word.toLowerCase().replace(/[_-]/g, "");
+	let best: string | undefined;
+	let least = Math.max(2, Math.floor(word.length / 4)) + 1;
+	for (const candidate of known) {
+		const other = candidate.toLowerCase();
+		const start = lower.length >= 4 && (other.startsWith(lower) || lower.startsWith(other));
+		const distance = start ? 1 : edits(lower, other);
+		if (distance < least && distance < other.length) [best, least] = [candidate, distance];
+	}
+	return best;
+}
