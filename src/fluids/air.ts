@@ -1,0 +1,51 @@
+import { GAS_CONSTANT_DRY_AIR } from "../constants.ts";
+import { polynomial } from "./polynomial.ts";
+
+/** Dry air at one temperature and pressure. */
+export interface Air {
+	readonly density: number; // [kg/m³]
+	readonly heatCapacity: number; // [J/kgK]
+	readonly viscosity: number; // dynamic [Pa s]
+	readonly kinematicViscosity: number; // [m²/s]
+	readonly conductivity: number; // [W/mK]
+	readonly prandtl: number; // [-]
+	readonly expansion: number; // volumetric, 1/T of an ideal gas [1/K]
+}
+
+const LOW = 200; // [K]
+const HIGH = 1000; // [K]
+const KILO = 1000; // [K]
+
+// Fit of cp against T/1000 K between LOW and HIGH
+const HEAT_CAPACITY = [1000.396, 96.17599, -859.0212, 2668.17, -2646.575, 882.0571] as const; // [J/kgK] ± 0.03 %, Lemmon et al. 2000, ideal-gas part (value from memory)
+
+/** Heat capacity of dry air as an ideal gas, held at its end values outside 200–1000 K [J/kgK]. */
+function heatCapacityAt(temperature: number): number {
+	const held = Math.min(Math.max(temperature, LOW), HIGH);
+	return polynomial(HEAT_CAPACITY, held / KILO);
+}
+
+/** Transport properties of dry air as an ideal gas.
+ *  ρ = p/RT; μ = 1.458e-6 T^1.5/(T + 110.4); k = 2.646 38e-3 T^1.5/(T + 245.4·10^(−12/T))
+ *  @param temperature [K]     @param pressure [Pa]
+ *  Range   200–1000 K; beyond, the formulas for ρ, μ, k go on and cp keeps its end value. Near 1 bar and below
+ *  Error   ν, k and Pr within 1.5 % of printed tables from 250 to 1000 K; humidity left out
+ *  Source  U.S. Standard Atmosphere, 1976, eq. 51 and 53; cp: Lemmon, Jacobsen, Penoncello & Friend,
+ *          J. Phys. Chem. Ref. Data 29 (2000) 331–385
+ *  Check   Incropera & DeWitt, Table A.4 (value from memory)   tests/reference/air.reference.ts */
+export function air(temperature: number, pressure: number): Air {
+	const density = pressure / (GAS_CONSTANT_DRY_AIR * temperature);
+	const power = temperature * Math.sqrt(temperature); // T^1.5
+	const viscosity = (1.458e-6 * power) / (temperature + 110.4); // eq. 51
+	const conductivity = (2.64638e-3 * power) / (temperature + 245.4 * 10 ** (-12 / temperature)); // eq. 53
+	const heatCapacity = heatCapacityAt(temperature);
+	return {
+		density,
+		heatCapacity,
+		viscosity,
+		kinematicViscosity: viscosity / density,
+		conductivity,
+		prandtl: (heatCapacity * viscosity) / conductivity,
+		expansion: 1 / temperature,
+	};
+}
