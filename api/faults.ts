@@ -58,17 +58,13 @@ function wanted(schema: z.core.$ZodTypes): string {
 }
 
 /** The range of a number and its unit: " from 20 to 95 °C". */
-function bounds(schema: z.core.$ZodType): string {
-	const bag = schema._zod.bag as Readonly<Record<string, number | undefined>>;
-	const limit = (value: number | undefined) =>
-		value !== undefined && Math.abs(value) < Number.MAX_SAFE_INTEGER ? value : undefined;
-	const [low, above] = [limit(bag.minimum), limit(bag.exclusiveMinimum)];
-	const [high, below] = [limit(bag.maximum), limit(bag.exclusiveMaximum)];
-	const from = low !== undefined ? `from ${low}` : above !== undefined ? `above ${above}` : "";
-	const to = high !== undefined ? `to ${high}` : below !== undefined ? `below ${below}` : "";
-	if (from === "" && to === "") return unitOf(schema) && ` in${unitOf(schema)}`;
-	const range = from === "" && high !== undefined ? `up to ${high}` : `${from} ${to}`.trim();
-	return ` ${range}${from !== "" && to === "" && low !== undefined ? " up" : ""}${unitOf(schema)}`;
+function bounds(schema: z.core.$ZodTypes): string {
+	const limits = (schema._zod.def.checks ?? []).flatMap(({ _zod: { def } }) => {
+		const { check, value, inclusive } = def as z.core.$ZodCheckLessThanDef;
+		const [outer, inner] = (check as string) === "greater_than" ? ["from", "above"] : ["to", "below"];
+		return ["greater_than", "less_than"].includes(check) ? [`${inclusive ? outer : inner} ${value}`] : [];
+	});
+	return limits.length > 0 || unitOf(schema) ? ` ${limits.join(" ") || "in"}${unitOf(schema)}` : "";
 }
 
 function wantedAt(root: z.core.$ZodType, path: readonly PropertyKey[], given: unknown): string {

@@ -14,27 +14,39 @@ export function queryOf(url: string): Readonly<Record<string, string | string[]>
 	return query;
 }
 
+/** The reading-in of a field, under the field's own description and unit. */
+function described<Reading extends z.ZodType>(field: z.ZodType, reading: Reading): Reading {
+	const meta = field.meta();
+	return meta ? reading.meta(meta) : reading;
+}
+
 /** A number field read from a query's text; anything but a plain decimal stays a text, and is refused as one. */
 export function fromQuery<Field extends z.ZodType>(field: Field) {
-	return z.preprocess(
-		(value) => (typeof value === "string" && DECIMAL.test(value) ? Number(value) : value),
+	return described(
 		field,
+		z.preprocess(
+			(value) => (typeof value === "string" && DECIMAL.test(value) ? Number(value) : value),
+			field,
+		),
 	);
 }
 
 /** A time with its offset, read from a query, where a plus sign that was not escaped arrives as a blank. */
 export function instantFromQuery(field: z.ZodISODateTime) {
-	return z.preprocess(
-		(value) => (typeof value === "string" ? value.replace(/ (?=\d\d:\d\d$)/, "+") : value),
+	return described(
 		field,
+		z.preprocess(
+			(value) => (typeof value === "string" ? value.replace(/ (?=\d\d:\d\d$)/, "+") : value),
+			field,
+		),
 	);
 }
 
 /** A field that may be repeated in a query: one value, or many. */
 export function oneOrMany<Field extends z.ZodType>(field: Field, most: number) {
-	return z.preprocess(
-		(value) => (typeof value === "string" ? [value] : value),
-		z.array(field).min(1).max(most),
+	return described(
+		field,
+		z.preprocess((value) => (typeof value === "string" ? [value] : value), z.array(field).min(1).max(most)),
 	);
 }
 
