@@ -17,6 +17,7 @@ export interface PetroleumOil {
 
 const REFERENCE = 288.15; // [K] 15 °C, where the trade states density
 const WATER_AT_REFERENCE = 999.1; // [kg/m³] ± 0.01, IAPWS R7-97 at 15 °C
+const KILOCALORIE = 4186.8; // [J] exact by convention, International Table
 const LUBRICANT_EXPANSION = 0.6278; // [kg/m³K] K₁ of lubricating oils, API MPMS ch. 11.1 (ASTM D1250), value from memory
 
 /** Density of a petroleum lubricating oil: ρ = ρ₁₅ exp(−αΔ(1 + 0.8 αΔ)), α = 0.6278/ρ₁₅, Δ = T − 288.15 K.
@@ -29,7 +30,7 @@ function densityFrom(densityAt15C: number, temperature: number): number {
 }
 
 /** A petroleum oil from its density at 15 °C and its viscosity at two temperatures.
- *  cp = (1685 + 3.4 t)/√s J/kgK, k = 0.1172 (1 − 0.000 54 t)/s W/mK, t in °C, s specific gravity
+ *  cp = 4186.8 (0.4024 + 0.000 81 t)/√s J/kgK, k = 0.1172 (1 − 0.000 54 t)/s W/mK, t in °C, s specific gravity
  *  Viscosity by Walther's equation, density by the petroleum tables.
  *  Range   cp and k 0–200 °C and stretched to the oil's range, end value held beyond
  *  Error   for an engine oil 0–157 °C: cp up to 5 % low, k 8–12 % low, density 1 %, viscosity see `waltherViscosity`
@@ -39,6 +40,7 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 	const { densityAt15C, limits, range } = oil;
 	const [low, high] = range;
 	const gravity = densityAt15C / WATER_AT_REFERENCE;
+	const root = Math.sqrt(gravity);
 	const line = waltherLine(oil.cold, oil.hot);
 	const held = (temperature: number) => ICE_POINT + SCALE * heldScaled(temperature, low, high);
 	const density = (temperature: number) => densityFrom(densityAt15C, held(temperature));
@@ -52,7 +54,7 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 		density,
 		conductivity: (temperature) => (0.1172 * (1 - 0.054 * heldScaled(temperature, low, high))) / gravity,
 		viscosity: (temperature) => waltherViscosity(line, held(temperature)) * density(temperature),
-		...heatContent([1685 / Math.sqrt(gravity), 340 / Math.sqrt(gravity)], range),
+		...heatContent([(0.4024 * KILOCALORIE) / root, (0.081 * KILOCALORIE) / root], range),
 		limits,
 	};
 }
