@@ -73,9 +73,9 @@ export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Density of engine oil",
 		unit: "kg/m³",
-		rows: engineRows(ENGINE_OIL, 1, engineOil.density, () => ({
-			relative: 0.01,
-			reason: "one expansion coefficient for all lubricating oils",
+		rows: engineRows(ENGINE_OIL, 1, engineOil.density, (t) => ({
+			relative: t <= 350 ? 0.0035 : 0.009,
+			reason: "one expansion coefficient for all lubricating oils; it swells this one 8 % too much",
 		})),
 	},
 	{
