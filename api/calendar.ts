@@ -8,7 +8,7 @@ const within = (text: string) => {
 	const year = Number(text.slice(0, 4));
 	return year >= FIRST_YEAR && year <= LAST_YEAR;
 };
-const message = `The year must be from ${FIRST_YEAR} to ${LAST_YEAR}`;
+const message = `must lie within the years ${FIRST_YEAR} to ${LAST_YEAR}`;
 
 /** An instant with its offset from UTC. */
 export const instant = (description: string) =>

@@ -24,7 +24,7 @@ function nameOf(path: readonly PropertyKey[]): string {
 /** The unit that a number field was built with, with a space before it. */
 function unitOf(schema: z.core.$ZodType): string {
 	const unit = z.globalRegistry.get(schema)?.["x-unit"];
-	return typeof unit === "string" && unit !== "1" ? ` ${unit}` : "";
+	return typeof unit !== "string" || unit === "1" ? "" : unit === "°" ? unit : ` ${unit}`;
 }
 
 function shown(value: unknown): string {
@@ -64,7 +64,9 @@ function bounds(schema: z.core.$ZodTypes): string {
 		const [outer, inner] = (check as string) === "greater_than" ? ["from", "above"] : ["to", "below"];
 		return ["greater_than", "less_than"].includes(check) ? [`${inclusive ? outer : inner} ${value}`] : [];
 	});
-	return limits.length > 0 || unitOf(schema) ? ` ${limits.join(" ") || "in"}${unitOf(schema)}` : "";
+	const range =
+		limits.length === 1 ? limits[0]!.replace("from", "of at least").replace("to", "up to") : limits.join(" ");
+	return range || unitOf(schema) ? ` ${range || "in"}${unitOf(schema)}` : "";
 }
 
 function wantedAt(root: z.core.$ZodType, path: readonly PropertyKey[], given: unknown): string {
@@ -121,6 +123,11 @@ function wrong(
 	return { path, code, detail: `${name} must be ${want}; ${shown(value)} is not` };
 }
 
+/** A schema's own words; those that begin with "must" lack their subject. */
+function ruled(code: Fault["code"], path: readonly PropertyKey[], message: string): Fault {
+	return { path, code, detail: message.startsWith("must ") ? `${nameOf(path)} ${message}` : message };
+}
+
 function lengthFault(
 	issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall,
 	path: readonly PropertyKey[],
@@ -153,10 +160,10 @@ function faultsOf(
 				return [wrong("out_of_bounds", root, path, given)];
 			return [lengthFault(issue, path)];
 		case "invalid_format":
-			if (FORMS[issue.format] === undefined) return [{ path, code: "wrong_format", detail: issue.message }];
+			if (FORMS[issue.format] === undefined) return [ruled("wrong_format", path, issue.message)];
 			return [wrong("wrong_format", root, path, given)];
 		default:
-			return [{ path, code: "broken_rule", detail: issue.message }];
+			return [ruled("broken_rule", path, issue.message)];
 	}
 }
 
