@@ -1,20 +1,26 @@
 // The public surface of the computation: all that the HTTP edge may use. SI throughout; times are unix seconds.
 
 export type { Coil } from "./coil/coil.ts";
+export { type CoilFit, coilFits } from "./coil/geometry.ts";
 export type { Dish } from "./dish/dish.ts";
+export { fixedFocusAperture } from "./dish/fixed-focus.ts";
 export { focalLengthAtRimAngle } from "./dish/paraboloid.ts";
 export { type DomainCode, DomainError } from "./errors.ts";
+export { FLUID_IDS, type FluidId, fluidById } from "./fluids/catalogue.ts";
 export type { Fluid } from "./fluids/fluid.ts";
 export { saturationPressure, saturationTemperature } from "./fluids/saturation.ts";
 export type { Insulation } from "./heat/insulation.ts";
 export { INSULATION_MATERIALS, type InsulationId } from "./heat/insulation-materials.ts";
+export { WALL_MATERIALS, type WallMaterialId } from "./heat/wall-materials.ts";
 export type { Loop, Pipe } from "./loop/loop.ts";
 export type { Method } from "./methods.ts";
 export { warmUpDay } from "./plant/day.ts";
 export type { DayOutcome, EnergyBalance, Shortfall } from "./plant/outcome.ts";
 export type { Plant, Task } from "./plant/plant.ts";
 export { marchTimes } from "./plant/times.ts";
-export type { Receiver } from "./receiver/receiver.ts";
+export { bestApertureDiameter } from "./receiver/best-aperture.ts";
+export { proportionedReceiver } from "./receiver/proportions.ts";
+export type { Receiver, TubeReceiver } from "./receiver/receiver.ts";
 export { absoluteAirMass, relativeAirMass } from "./sky/air-mass.ts";
 export { boilingPoint, elevationAtPressure, standardPressure } from "./sky/atmosphere.ts";
 export { TURBIDITY_CLASSES, type TurbidityClass } from "./sky/clear-sky.ts";

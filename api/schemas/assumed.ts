@@ -4,7 +4,8 @@ import { z } from "@hono/zod-openapi";
 export const Assumed = z
 	.strictObject({
 		pointer: z.string().openapi({
-			description: "Which value: a JSON pointer (RFC 6901) into the body, or a slash and the query's parameter.",
+			description:
+				"Which value: a JSON pointer (RFC 6901) into the body, or a slash and the query's parameter.",
 			example: "/linkeTurbidity",
 		}),
 		value: z.union([z.string(), z.number(), z.boolean(), z.array(z.number()).readonly()]),

@@ -1,0 +1,49 @@
+import {
+	type MeasuredSky as CoreMeasuredSky,
+	clearWeather,
+	measuredWeather,
+	type Site,
+	TURBIDITY_CLASSES,
+	type Weather,
+} from "../../src/index.ts";
+import type { Fill } from "../assumed.ts";
+import { toSi } from "../units.ts";
+import type { MeasuredSky, Sky } from "./sky.ts";
+
+/** Weather at the instants of the march. */
+export function weatherOf(sky: Sky, site: Site, times: Float64Array, fill: Fill): Weather {
+	if (sky.kind === "measured") return measuredWeather(site, coreMeasuredSky(sky, fill), times);
+	const turbidity = sky.linkeTurbidity;
+	return clearWeather(
+		site,
+		{
+			turbidity: typeof turbidity === "number" ? turbidity : TURBIDITY_CLASSES[turbidity].turbidity,
+			ambientMinimum: toSi.celsius(sky.ambientMinC),
+			ambientMaximum: toSi.celsius(sky.ambientMaxC),
+			wind: sky.windMPerS,
+		},
+		times,
+	);
+}
+
+/** When each measured row was read, unix time [s]. */
+export function rowTimes(sky: MeasuredSky): number[] {
+	return sky.time.map((text) => Date.parse(text) / 1000);
+}
+
+function coreMeasuredSky(sky: MeasuredSky, fill: Fill): CoreMeasuredSky {
+	const rows = sky.time.length;
+	const filled = (value: number | readonly number[]) =>
+		typeof value === "number" ? new Array<number>(rows).fill(value) : value;
+	const beamAlone = sky.beamIrradianceWPerM2 && !sky.diffuseIrradianceWPerM2 && !sky.globalIrradianceWPerM2;
+	return {
+		time: rowTimes(sky),
+		beam: sky.beamIrradianceWPerM2,
+		diffuse: beamAlone
+			? filled(fill("/sky/diffuseIrradianceWPerM2", 0, "only beam was given, and a dish uses nothing else"))
+			: sky.diffuseIrradianceWPerM2,
+		global: sky.globalIrradianceWPerM2,
+		ambient: filled(sky.ambientC).map(toSi.celsius),
+		wind: filled(sky.windMPerS),
+	};
+}
