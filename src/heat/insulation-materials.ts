@@ -1,0 +1,148 @@
+import { ICE_POINT } from "../constants.ts";
+import type { InsulationMaterial } from "./insulation.ts";
+
+const celsius = (t: number): number => t + ICE_POINT;
+
+export type InsulationId =
+	| "mineralWool"
+	| "glassWool"
+	| "elastomericFoam"
+	| "solarElastomericFoam"
+	| "polyethyleneFoam"
+	| "polyurethane"
+	| "cellularGlass"
+	| "calciumSilicate"
+	| "aerogelBlanket"
+	| "ceramicFibre"
+	| "sheepWool";
+
+/** Lagging of the trade. Every conductivity is a fit through the middle of the band that products of the named standard
+ *  declare, written down from memory: the standards bind the way of declaring, not the value. Moisture factors from
+ *  ISO 10456:2007, table 4, from memory; where that table has no such material its nearest kin is named.
+ *  Densities, limits and hazards are common practice, no source, unless the row says otherwise. */
+export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMaterial>> = {
+	mineralWool: {
+		name: "rock wool pipe section",
+		conductivity: [0.0335, 7e-5, 3.5e-7],
+		range: [celsius(0), celsius(300)],
+		serviceLimit: celsius(600),
+		density: 100,
+		moistureFactor: 4,
+		mostMoisture: 0.15,
+		hazard: "fibreDust",
+		source:
+			"EN 14303:2015, band of products: 0.037–0.040 at 50 °C, 0.060–0.067 at 200 °C (value from memory)",
+	},
+	glassWool: {
+		name: "glass wool pipe section",
+		conductivity: [0.032, 8e-5, 4.5e-7],
+		range: [celsius(0), celsius(200)],
+		serviceLimit: celsius(250),
+		density: 60,
+		moistureFactor: 4,
+		mostMoisture: 0.15,
+		hazard: "fibreDust",
+		source: "EN 14303:2015, band of products: 0.033 at 10 °C, 0.043–0.046 at 100 °C (value from memory)",
+	},
+	elastomericFoam: {
+		name: "elastomeric foam, nitrile rubber",
+		conductivity: [0.0345, 1e-4, 0],
+		range: [celsius(-40), celsius(90)],
+		serviceLimit: celsius(105),
+		density: 60,
+		moistureFactor: 4,
+		mostMoisture: 0.1,
+		hazard: "none",
+		source: "EN 14304:2015, band: 0.033–0.036 at 0 °C (value from memory); moisture as expanded polystyrene",
+	},
+	solarElastomericFoam: {
+		name: "elastomeric foam, heat-resistant EPDM rubber",
+		conductivity: [0.038, 1e-4, 0],
+		range: [celsius(-40), celsius(120)],
+		serviceLimit: celsius(150),
+		density: 70,
+		moistureFactor: 4,
+		mostMoisture: 0.1,
+		hazard: "none",
+		source: "EN 14304:2015, band: 0.036–0.040 at 0 °C (value from memory); moisture as expanded polystyrene",
+	},
+	polyethyleneFoam: {
+		name: "polyethylene foam",
+		conductivity: [0.034, 1e-4, 0],
+		range: [celsius(0), celsius(80)],
+		serviceLimit: celsius(95),
+		density: 30,
+		moistureFactor: 4,
+		mostMoisture: 0.1,
+		hazard: "none",
+		source: "EN 14313:2015, band: 0.036–0.040 at 40 °C (value from memory); moisture as expanded polystyrene",
+	},
+	polyurethane: {
+		name: "rigid polyurethane or polyisocyanurate foam",
+		conductivity: [0.0215, 9e-5, 0],
+		range: [celsius(0), celsius(100)],
+		serviceLimit: celsius(120),
+		density: 45,
+		moistureFactor: 6,
+		mostMoisture: 0.15,
+		hazard: "none",
+		source: "EN 14308:2015, band: 0.024–0.028 at 50 °C (value from memory)",
+	},
+	cellularGlass: {
+		name: "cellular glass",
+		conductivity: [0.04, 9e-5, 1e-7],
+		range: [celsius(0), celsius(250)],
+		serviceLimit: celsius(430),
+		density: 115,
+		moistureFactor: 0,
+		mostMoisture: 0.15,
+		hazard: "none",
+		source:
+			"EN 14305:2015, band: 0.038–0.043 at 10 °C, 0.048–0.053 at 100 °C (value from memory); takes up no water",
+	},
+	calciumSilicate: {
+		name: "calcium silicate",
+		conductivity: [0.052, 5e-5, 1.3e-7],
+		range: [celsius(50), celsius(400)],
+		serviceLimit: celsius(650),
+		density: 240,
+		moistureFactor: 4,
+		mostMoisture: 0.15,
+		hazard: "none",
+		source: "EN 14306:2015, band: 0.056–0.062 at 100 °C (value from memory); moisture as mineral wool",
+	},
+	aerogelBlanket: {
+		name: "silica aerogel blanket",
+		conductivity: [0.0195, 2e-5, 1.1e-7],
+		range: [celsius(0), celsius(300)],
+		serviceLimit: celsius(650),
+		density: 180,
+		moistureFactor: 4,
+		mostMoisture: 0.15,
+		hazard: "fibreDust",
+		source: "ASTM C1728, band: 0.021 at 25 °C, 0.028 at 200 °C (value from memory); moisture as mineral wool",
+	},
+	ceramicFibre: {
+		name: "refractory ceramic fibre blanket",
+		conductivity: [0.035, 7e-5, 2.4e-7],
+		range: [celsius(100), celsius(800)],
+		serviceLimit: celsius(1000),
+		density: 128,
+		moistureFactor: 4,
+		mostMoisture: 0.15,
+		hazard: "carcinogenicFibre", // category 1B, Regulation (EC) 1272/2008, Annex VI, 650-017-00-8 (value from memory)
+		source:
+			"ASTM C892, band: 0.06 at 200 °C, 0.15–0.18 at 600 °C (value from memory); moisture as mineral wool",
+	},
+	sheepWool: {
+		name: "sheep's wool",
+		conductivity: [0.037, 1.5e-4, 0],
+		range: [celsius(0), celsius(70)],
+		serviceLimit: celsius(100),
+		density: 25,
+		moistureFactor: 4,
+		mostMoisture: 0.15,
+		hazard: "none",
+		source: "common practice, no source: 0.036–0.042 at 10 °C; moisture as mineral wool",
+	},
+};

@@ -1,0 +1,85 @@
+import { GRAVITY } from "../constants.ts";
+import { air } from "../fluids/air.ts";
+import { nusseltCrossFlowFading } from "./cross-flow.ts";
+import {
+	nusseltHorizontalCylinder,
+	nusseltHotPlateDown,
+	nusseltHotPlateUp,
+	nusseltVerticalPlate,
+} from "./natural-convection.ts";
+import { nusseltFlatPlate } from "./plate-flow.ts";
+import { radiativeCoefficient } from "./radiation.ts";
+
+/** Film coefficients from a surface to air and surroundings of one temperature [W/m²K]. */
+export interface OuterFilm {
+	readonly convective: number;
+	readonly radiative: number;
+}
+
+/** A flat face: which way it looks and the lengths that rule its convection. */
+export interface Face {
+	readonly facing: "up" | "down" | "side";
+	readonly naturalLength: number; // its height if it looks sideways, else area over perimeter [m]
+	readonly windLength: number; // in the direction of the wind [m]
+	readonly emittance: number; // 0–1
+}
+
+/** Wind and buoyancy across each other: (a³ + b³)^⅓, after Churchill, AIChE J. 23 (1977) 10–16. */
+function combined(forced: number, natural: number): number {
+	return Math.cbrt(forced * forced * forced + natural * natural * natural);
+}
+
+/** Film on the outside of a horizontal cylinder in air: Churchill–Bernstein in wind and Churchill–Chu in still air
+ *  together, and radiation to surroundings at air temperature. Defined in still air and without a difference.
+ *  @param diameter   outer [m]     @param surface,ambient  temperatures [K]     @param wind  across the axis [m/s]
+ *  @param pressure   of the air [Pa]     @param emittance  of the surface, 0–1
+ *  Assumes horizontal and freely exposed; wind along the axis takes off less.  Range and error: of the two correlations */
+export function cylinderFilm(
+	diameter: number,
+	surface: number,
+	ambient: number,
+	wind: number,
+	pressure: number,
+	emittance: number,
+): OuterFilm {
+	const film = air((surface + ambient) / 2, pressure);
+	const viscosity = film.kinematicViscosity;
+	const Ra =
+		(GRAVITY * film.expansion * Math.abs(surface - ambient) * diameter ** 3 * film.prandtl) /
+		(viscosity * viscosity);
+	const natural = nusseltHorizontalCylinder(Ra, film.prandtl);
+	const forced = wind === 0 ? 0 : nusseltCrossFlowFading((wind * diameter) / viscosity, film.prandtl);
+	return {
+		convective: (combined(forced, natural) * film.conductivity) / diameter,
+		radiative: radiativeCoefficient(emittance, surface, ambient),
+	};
+}
+
+function naturalFace(face: Face, Ra: number, Pr: number, warm: boolean): number {
+	if (face.facing === "side") return nusseltVerticalPlate(Ra, Pr);
+	return (face.facing === "up") === warm ? nusseltHotPlateUp(Ra) : nusseltHotPlateDown(Ra);
+}
+
+/** Film on a flat face in air, as for the cylinder; a face colder than the air swaps the parts of up and down. */
+export function plateFilm(
+	face: Face,
+	surface: number,
+	ambient: number,
+	wind: number,
+	pressure: number,
+): OuterFilm {
+	const film = air((surface + ambient) / 2, pressure);
+	const viscosity = film.kinematicViscosity;
+	const Ra =
+		(GRAVITY * film.expansion * Math.abs(surface - ambient) * face.naturalLength ** 3 * film.prandtl) /
+		(viscosity * viscosity);
+	const natural =
+		naturalFace(face, Ra, film.prandtl, surface >= ambient) * (film.conductivity / face.naturalLength);
+	const forced =
+		nusseltFlatPlate((wind * face.windLength) / viscosity, film.prandtl) *
+		(film.conductivity / face.windLength);
+	return {
+		convective: combined(forced, natural),
+		radiative: radiativeCoefficient(face.emittance, surface, ambient),
+	};
+}

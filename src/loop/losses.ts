@@ -1,0 +1,95 @@
+import { DomainError } from "../errors.ts";
+import { circuitPressureDrop, type Segment } from "./flow.ts";
+import type { Loop, Pipe } from "./loop.ts";
+import { pipeHeldHeat } from "./pipe.ts";
+import { pipeSegment } from "./pipe-flow.ts";
+import { type PipeRun, pipeRun, type RunConditions } from "./pipe-run.ts";
+import { type PumpDuty, pumpDuty } from "./pump.ts";
+
+/** The state in which a loop's losses are asked for. */
+export interface LoopConditions {
+	readonly supplyTemperature: number; // of the fluid leaving the receiver [K]
+	readonly returnTemperature: number; // of the fluid leaving the coil [K]
+	readonly ambient: number; // [K]
+	readonly wind: number; // [m/s]
+	readonly pressure: number; // of the air [Pa]
+	readonly others: readonly Segment[]; // receiver tube and coil, for the pump only
+}
+
+/** The changes to the lagging whose effect is asked for. */
+export interface LaggingQuestions {
+	readonly addedThicknesses: readonly number[]; // on both pipes [m]
+	readonly moisture: number; // water by volume once it is wet
+}
+
+export interface RunLosses extends PipeRun {
+	readonly heldHeatCapacity: number; // of fluid and metal [J/K]
+	readonly thicker: readonly { readonly addedThickness: number; readonly saved: number }[]; // [m], [W] against as laid
+	readonly dry: number; // heat loss with dry lagging [W]
+	readonly wet: number; // heat loss with wet lagging [W]
+}
+
+/** Where the heat of a loop goes while it runs steadily. */
+export interface LoopLosses {
+	readonly supply: RunLosses;
+	readonly return: RunLosses;
+	readonly fittings: { readonly heatLoss: number; readonly pressureDrop: number }; // [W], [Pa]
+	readonly pump: PumpDuty & { readonly casingLoss: number }; // [W]
+	readonly heatLoss: number; // of all four [W]
+	readonly netHeatLoss: number; // less what the pump puts in [W]
+}
+
+function relagged(pipe: Pipe, added: number, moisture: number): Pipe {
+	const { insulation } = pipe;
+	return { ...pipe, insulation: { ...insulation, thickness: insulation.thickness + added, moisture } };
+}
+
+function runLosses(pipe: Pipe, loop: Loop, conditions: RunConditions, asked: LaggingQuestions): RunLosses {
+	const run = pipeRun(pipe, loop.fluid, conditions);
+	const lossWith = (added: number, moisture: number): number =>
+		pipeRun(relagged(pipe, added, moisture), loop.fluid, conditions).heatLoss;
+	const held = pipeHeldHeat(pipe, loop.fluid, (conditions.inletTemperature + run.outletTemperature) / 2);
+	return {
+		...run,
+		heldHeatCapacity: (held.fluid + held.metal) * pipe.length,
+		thicker: asked.addedThicknesses.map((addedThickness) => ({
+			addedThickness,
+			saved: run.heatLoss - lossWith(addedThickness, pipe.insulation.moisture),
+		})),
+		dry: lossWith(0, 0),
+		wet: lossWith(0, asked.moisture),
+	};
+}
+
+/** Steady losses of the whole loop: both pipes, fittings and pump; heat, pressure, electricity.
+ *  Fittings are taken at the mean of both pipes' ends, the casing at the end of the return. One volume flow throughout:
+ *  hot fluid is some per cent thinner, which is dropped.
+ *  @param loop        as laid     @param conditions  temperatures, weather, and what else the pump drives
+ *  @param asked       lagging changed by way of question
+ *  Range   the pump gives some flow, else DomainError impossible */
+export function loopLosses(loop: Loop, conditions: LoopConditions, asked: LaggingQuestions): LoopLosses {
+	const { supplyTemperature, returnTemperature, ambient, wind, pressure, others } = conditions;
+	const hot = pipeSegment(loop.supply, loop.fluid, supplyTemperature);
+	const cold = pipeSegment(loop.return, loop.fluid, returnTemperature);
+	const circuit: readonly [Segment, ...Segment[]] = [hot, ...others, cold];
+	const duty = pumpDuty(loop.pump, (q) => circuitPressureDrop(circuit, loop.fittingsLossFactor, q));
+	if (!(duty.flow > 0)) throw new DomainError("impossible", "the pump gives no flow", { flow: duty.flow });
+	const weather = { flow: duty.flow, ambient, wind, pressure };
+	const supply = runLosses(loop.supply, loop, { inletTemperature: supplyTemperature, ...weather }, asked);
+	const back = runLosses(loop.return, loop, { inletTemperature: returnTemperature, ...weather }, asked);
+	const ends = supplyTemperature + supply.outletTemperature + returnTemperature + back.outletTemperature;
+	const fittings = loop.fittingsLossCoefficient * (ends / 4 - ambient);
+	const casingLoss = loop.pump.casingLossCoefficient * (back.outletTemperature - ambient);
+	const heatLoss = supply.heatLoss + back.heatLoss + fittings + casingLoss;
+	return {
+		supply,
+		return: back,
+		fittings: {
+			heatLoss: fittings,
+			pressureDrop: circuitPressureDrop([{ ...hot, length: 0 }], loop.fittingsLossFactor, duty.flow),
+		},
+		pump: { ...duty, casingLoss },
+		heatLoss,
+		netHeatLoss: heatLoss - duty.heatToFluid,
+	};
+}

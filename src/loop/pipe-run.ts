@@ -1,0 +1,60 @@
+import type { Fluid } from "../fluids/fluid.ts";
+import { effectivenessUniform } from "../heat/exchanger.ts";
+import { bracketedRoot } from "../numeric/root.ts";
+import { type Regime, regime, segmentPressureDrop, segmentReynolds } from "./flow.ts";
+import type { Pipe } from "./loop.ts";
+import { type PipeHeatLoss, pipeHeatLoss } from "./pipe.ts";
+import { pipeInsideFilm, pipeSegment } from "./pipe-flow.ts";
+
+const OUTLET_TOLERANCE = 1e-7; // [K] so that the heat of a well-lagged metre keeps four digits
+
+/** What streams through a pipe and what it lies in. */
+export interface RunConditions {
+	readonly inletTemperature: number; // [K]
+	readonly flow: number; // volume flow at the inlet, above 0 [m³/s]
+	readonly ambient: number; // [K]
+	readonly wind: number; // [m/s]
+	readonly pressure: number; // of the air [Pa]
+}
+
+/** A pipe in steady flow from end to end. */
+export interface PipeRun {
+	readonly outletTemperature: number; // [K]
+	readonly temperatureDrop: number; // [K]
+	readonly heatLoss: number; // of the whole length [W]
+	readonly loss: PipeHeatLoss; // of a metre at the mean temperature
+	readonly insideFilm: number; // [W/m²K]
+	readonly Reynolds: number; // [-]
+	readonly regime: Regime;
+	readonly pressureDrop: number; // [Pa]
+}
+
+/** Steady cooling of the fluid along a pipe: T falls towards ambient as e^(−UL/ṁcp), U and properties at the mean of both ends.
+ *  @param pipe,fluid  what is laid and filled     @param conditions  what streams in, and the weather
+ *  Error    of the loss per metre; properties at the mean add less than 0.1 % for drops below 10 K */
+export function pipeRun(pipe: Pipe, fluid: Fluid, conditions: RunConditions): PipeRun {
+	const { inletTemperature, flow, ambient, wind, pressure } = conditions;
+	const massFlow = flow * fluid.density(inletTemperature);
+	const filmAt = (temperature: number) => pipeInsideFilm(pipe, fluid, temperature, flow);
+	const lossAt = (fluidTemperature: number) =>
+		pipeHeatLoss(pipe, { fluidTemperature, insideFilm: filmAt(fluidTemperature), ambient, wind, pressure });
+	const dropAt = (mean: number): number => {
+		const ntu = (lossAt(mean).coefficientPerMetre * pipe.length) / (massFlow * fluid.heatCapacity(mean));
+		return (inletTemperature - ambient) * effectivenessUniform(ntu);
+	};
+	const miss = (drop: number): number => dropAt(inletTemperature - drop / 2) - drop;
+	const temperatureDrop = bracketedRoot(miss, 0, inletTemperature - ambient, OUTLET_TOLERANCE);
+	const mean = inletTemperature - temperatureDrop / 2;
+	const segment = pipeSegment(pipe, fluid, mean);
+	const Reynolds = segmentReynolds(segment, flow);
+	return {
+		outletTemperature: inletTemperature - temperatureDrop,
+		temperatureDrop,
+		heatLoss: massFlow * fluid.heatCapacity(mean) * temperatureDrop,
+		loss: lossAt(mean),
+		insideFilm: filmAt(mean),
+		Reynolds,
+		regime: regime(Reynolds),
+		pressureDrop: segmentPressureDrop(segment, flow),
+	};
+}
