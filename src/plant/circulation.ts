@@ -1,4 +1,10 @@
-import { type LoopCoefficients, type LoopFluxes, totalLoss, totalSlope } from "./coefficients.ts";
+import {
+	type LinearLoss,
+	type LoopCoefficients,
+	type LoopFluxes,
+	totalLoss,
+	totalSlope,
+} from "./coefficients.ts";
 import { COIL, NODES, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 
 /** One step of the loop with the pump running: four lumps in a ring, implicit in time (backward Euler).
@@ -11,19 +17,26 @@ export function circulatingStep(
 	held: Float64Array,
 	before: Float64Array,
 	c: LoopCoefficients,
+	loss: LinearLoss,
 	dt: number,
 ): LoopFluxes {
 	const mc = c.capacityRate;
 	const supply = mc * -Math.expm1(-(c.supplyPipe + c.fittings) / mc);
 	const back = mc * -Math.expm1(-(c.returnPipe + c.casing) / mc);
-	const toLayers = new Float64Array(c.coil.length);
-	const [through, gained] = coilLine(c, dt);
+	const exchange = layerExchange(c, dt);
+	let through = 1; // T_out of the coil = through·T_in + gained, the fluid passing the layers from the top down
+	let gained = 0;
+	for (let layer = 0; layer < exchange.length; layer++) {
+		const effectiveness = exchange[layer]! / mc;
+		through *= 1 - effectiveness;
+		gained = gained * (1 - effectiveness) + effectiveness * c.layerTemperatures[layer]!;
+	}
 
 	const cR = held[RECEIVER]! / dt;
 	const cS = held[SUPPLY]! / dt;
 	const cC = held[COIL]! / dt;
 	const cP = held[RETURN]! / dt;
-	const receiver = receiverLine(c);
+	const receiver = receiverLine(c, loss);
 	const aR = (mc - receiver.onInlet) / (cR + mc + receiver.onOutlet);
 	const bR = (cR * before[RECEIVER]! + receiver.free) / (cR + mc + receiver.onOutlet);
 	const aS = (mc - supply) / (cS + mc);
@@ -44,9 +57,10 @@ export function circulatingStep(
 	temperatures[RETURN] = tP;
 
 	const useful = receiver.free - receiver.onInlet * tP - receiver.onOutlet * tR;
-	const wallTemperature = c.loss.refersTo === "outlet" ? tR : tP + useful / filmFlow(c);
-	const over = wallTemperature - c.loss.at;
-	const toWater = coilHeat(c, tS, dt, toLayers);
+	const wallTemperature = loss.refersTo === "outlet" ? tR : tP + useful / filmFlow(c);
+	const over = wallTemperature - loss.at;
+	const toLayers = exchange;
+	const toWater = coilHeat(c, tS, toLayers);
 	const supplySide = supply * (tR - c.ambient);
 	const returnSide = back * (tC - c.ambient);
 	const supplyShare = share(c.supplyPipe, c.fittings);
@@ -59,10 +73,10 @@ export function circulatingStep(
 	return {
 		useful,
 		wallTemperature,
-		radiated: c.loss.radiated + c.loss.radiatedSlope * over,
-		convected: c.loss.convected + c.loss.convectedSlope * over,
-		conducted: c.loss.conducted + c.loss.conductedSlope * over,
-		unresolved: c.loss.unresolved + c.loss.unresolvedSlope * over,
+		radiated: loss.radiated + loss.radiatedSlope * over,
+		convected: loss.convected + loss.convectedSlope * over,
+		conducted: loss.conducted + loss.conductedSlope * over,
+		unresolved: loss.unresolved + loss.unresolvedSlope * over,
 		supplyPipe: supplySide * supplyShare,
 		fittings: supplySide * (1 - supplyShare),
 		returnPipe: returnSide * returnShare,
@@ -75,10 +89,13 @@ export function circulatingStep(
 }
 
 /** Heat to the fluid as a straight line: useful = free − onInlet·T_in − onOutlet·T_out [W, W/K, W/K]. */
-function receiverLine(c: LoopCoefficients): { free: number; onInlet: number; onOutlet: number } {
-	const slope = totalSlope(c.loss);
-	const atZero = c.absorbed - totalLoss(c.loss) + slope * c.loss.at;
-	if (c.loss.refersTo === "outlet") return { free: atZero, onInlet: 0, onOutlet: slope };
+function receiverLine(
+	c: LoopCoefficients,
+	loss: LinearLoss,
+): { free: number; onInlet: number; onOutlet: number } {
+	const slope = totalSlope(loss);
+	const atZero = c.absorbed - totalLoss(loss) + slope * loss.at;
+	if (loss.refersTo === "outlet") return { free: atZero, onInlet: 0, onOutlet: slope };
 	const damping = 1 + slope / filmFlow(c); // the wall stands above the fluid by useful / filmFlow
 	return { free: atZero / damping, onInlet: slope / damping, onOutlet: 0 };
 }
@@ -88,34 +105,26 @@ function filmFlow(c: LoopCoefficients): number {
 	return c.capacityRate * -Math.expm1(-c.film / c.capacityRate);
 }
 
-/** Conductance that coil and layer exchange over the step, damped so that a small layer ends no hotter than the oil [W/K]. */
-function layerExchange(c: LoopCoefficients, layer: number, dt: number): number {
-	const ua = c.coil[layer]!;
-	if (ua === 0) return 0;
-	const conductance = c.capacityRate * -Math.expm1(-ua / c.capacityRate);
-	const x = (conductance * dt) / c.layerCapacities[layer]!;
-	return conductance * (-Math.expm1(-x) / x);
-}
-
-/** The coil as a straight line, T_out = through·T_in + gained, the fluid passing the layers from the top down. */
-function coilLine(c: LoopCoefficients, dt: number): readonly [through: number, gained: number] {
-	let through = 1;
-	let gained = 0;
-	for (let layer = 0; layer < c.coil.length; layer++) {
-		const effectiveness = layerExchange(c, layer, dt) / c.capacityRate;
-		through *= 1 - effectiveness;
-		gained = gained * (1 - effectiveness) + effectiveness * c.layerTemperatures[layer]!;
+/** Conductance that coil and each layer exchange over the step, damped so that a small layer ends no hotter than the oil [N] [W/K]. */
+function layerExchange(c: LoopCoefficients, dt: number): Float64Array {
+	const exchange = new Float64Array(c.coil.length);
+	for (let layer = 0; layer < exchange.length; layer++) {
+		const ua = c.coil[layer]!;
+		if (ua === 0) continue;
+		const conductance = c.capacityRate * -Math.expm1(-ua / c.capacityRate);
+		const x = (conductance * dt) / c.layerCapacities[layer]!;
+		exchange[layer] = conductance * (-Math.expm1(-x) / x);
 	}
-	return [through, gained];
+	return exchange;
 }
 
-/** Heat to each layer from fluid that enters the coil at `inlet`, written into `toLayers` [W]; returns the sum. */
-function coilHeat(c: LoopCoefficients, inlet: number, dt: number, toLayers: Float64Array): number {
+/** Heat to each layer from fluid that enters the coil at `inlet` [W], in place of the conductances; returns the sum. */
+function coilHeat(c: LoopCoefficients, inlet: number, exchange: Float64Array): number {
 	let temperature = inlet;
 	let sum = 0;
-	for (let layer = 0; layer < toLayers.length; layer++) {
-		const heat = layerExchange(c, layer, dt) * (temperature - c.layerTemperatures[layer]!);
-		toLayers[layer] = heat;
+	for (let layer = 0; layer < exchange.length; layer++) {
+		const heat = exchange[layer]! * (temperature - c.layerTemperatures[layer]!);
+		exchange[layer] = heat;
 		temperature -= heat / c.capacityRate;
 		sum += heat;
 	}

@@ -12,12 +12,11 @@ export interface LinearLoss {
 	readonly unresolvedSlope: number;
 }
 
-/** Everything that one coupled step of the loop needs, held still while the step lasts. */
+/** What one coupled step of the loop needs beside the receiver's loss line, held still while the step lasts. */
 export interface LoopCoefficients {
 	readonly capacityRate: number; // ṁ·cp of the circulating fluid [W/K]; 0 at rest
 	readonly ambient: number; // [K]
 	readonly absorbed: number; // light taken up by the absorber [W]
-	readonly loss: LinearLoss;
 	readonly film: number; // absorber wall to fluid [W/K]; not used where the loss refers to the outlet
 	readonly supplyPipe: number; // to the air [W/K]
 	readonly returnPipe: number; // to the air [W/K]

@@ -56,7 +56,7 @@ export function dayOutcome(day: MarchedDay): DayOutcome {
 		deliveredHeat: records.ledger.delivered,
 		balance: energyBalance(records.ledger, gained(day, "loop"), gained(day, "tank")),
 		series: records.columns,
-		methods: dayMethods(model, records),
+		methods: dayMethods(model, records, day.weather),
 	};
 }
 

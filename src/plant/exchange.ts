@@ -5,8 +5,9 @@ import { circuitPressureDrop, type Segment } from "../loop/flow.ts";
 import type { Pipe } from "../loop/loop.ts";
 import { pipeLossPass } from "../loop/pipe.ts";
 import { type PumpDuty, pumpDuty } from "../loop/pump.ts";
+import type { ReceiverSurroundings } from "../receiver/balance.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
-import { type ReceiverConditions, receiverLosses } from "../receiver/losses.ts";
+import { receiverLosses } from "../receiver/losses.ts";
 import type { Receiver } from "../receiver/receiver.ts";
 import { layerHeatCapacity } from "../tank/model.ts";
 import type { LinearLoss, LoopCoefficients } from "./coefficients.ts";
@@ -32,7 +33,7 @@ export interface Drive {
 /** All coefficients of one step but the receiver's loss line, from the state at its start. */
 export interface Exchange {
 	readonly drive: Drive;
-	readonly coefficients: Omit<LoopCoefficients, "loss">;
+	readonly coefficients: LoopCoefficients;
 	readonly supplySurface: number; // of the lagging [K]
 	readonly returnSurface: number; // of the lagging [K]
 }
@@ -50,7 +51,7 @@ export function exchange(
 	const { loop, receiver, coil } = model.plant;
 	const fluid = loop.fluid;
 	const temperatures = state.loop.temperatures;
-	const duty = control.pump === "on" ? duty_(model, temperatures) : undefined;
+	const duty = control.pump === "on" ? circuitDuty(model, temperatures) : undefined;
 	const flow = duty?.flow ?? 0;
 	const supply = pipeConductance(model, loop.supply, temperatures[SUPPLY]!, flow, now, state.supplySurface);
 	const back = pipeConductance(model, loop.return, temperatures[RETURN]!, flow, now, state.returnSurface);
@@ -83,10 +84,10 @@ export function exchange(
 	};
 }
 
-function duty_(model: PlantModel, temperatures: Float64Array): PumpDuty {
+function circuitDuty(model: PlantModel, temperatures: Float64Array): PumpDuty {
 	const { loop, receiver, coil } = model.plant;
 	const fluid = loop.fluid;
-	const segments: Segment[] = [
+	const segments: [Segment, ...Segment[]] = [
 		segment(loop.supply, fluid, temperatures[SUPPLY]!, 0, loop.supply.roughness),
 		segment(coil, fluid, temperatures[COIL]!, coil.innerDiameter / coil.coilDiameter, DRAWN_TUBE_ROUGHNESS),
 		segment(loop.return, fluid, temperatures[RETURN]!, 0, loop.return.roughness),
@@ -149,13 +150,11 @@ function insideFilm(fluid: Fluid, pipe: Pipe, temperature: number, flow: number)
 const SLOPE_STEP = 0.5; // [K] of the finite difference that gives the loss line's slope
 
 /** The receiver's losses as a line about a temperature: value and slope by path. */
-export function linearLoss(
-	receiver: Receiver,
-	at: number,
-	conditions: Omit<ReceiverConditions, "wallTemperature">,
-): LinearLoss {
-	const here = receiverLosses(receiver, { ...conditions, wallTemperature: at });
-	const there = receiverLosses(receiver, { ...conditions, wallTemperature: at + SLOPE_STEP });
+export function linearLoss(receiver: Receiver, at: number, conditions: ReceiverSurroundings): LinearLoss {
+	const { ambient, wind, pressure, altitude } = conditions;
+	const here = receiverLosses(receiver, { wallTemperature: at, ambient, wind, pressure, altitude });
+	const warmer = at + SLOPE_STEP;
+	const there = receiverLosses(receiver, { wallTemperature: warmer, ambient, wind, pressure, altitude });
 	return {
 		refersTo: receiver.kind === "efficiencyLine" ? "outlet" : "wall",
 		at,

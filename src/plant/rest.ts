@@ -1,4 +1,10 @@
-import { type LoopCoefficients, type LoopFluxes, totalLoss, totalSlope } from "./coefficients.ts";
+import {
+	type LinearLoss,
+	type LoopCoefficients,
+	type LoopFluxes,
+	totalLoss,
+	totalSlope,
+} from "./coefficients.ts";
 import { COIL, NODES, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 
 /** One step of the loop with the pump at rest: the four lumps cool or heat by themselves (backward Euler).
@@ -9,20 +15,21 @@ export function restingStep(
 	held: Float64Array,
 	before: Float64Array,
 	c: LoopCoefficients,
+	loss: LinearLoss,
 	dt: number,
 ): LoopFluxes {
 	const temperatures = new Float64Array(NODES);
 	const net = new Float64Array(NODES);
 	const toLayers = new Float64Array(c.coil.length);
 
-	const slope = totalSlope(c.loss);
-	const atZero = c.absorbed - totalLoss(c.loss) + slope * c.loss.at;
-	const damping = c.loss.refersTo === "wall" ? 1 + slope / c.film : 1;
+	const slope = totalSlope(loss);
+	const atZero = c.absorbed - totalLoss(loss) + slope * loss.at;
+	const damping = loss.refersTo === "wall" ? 1 + slope / c.film : 1;
 	const cR = held[RECEIVER]! / dt;
 	const tR = (cR * before[RECEIVER]! + atZero / damping) / (cR + slope / damping);
 	const useful = (atZero - slope * tR) / damping;
-	const wallTemperature = c.loss.refersTo === "wall" ? tR + useful / c.film : tR;
-	const over = wallTemperature - c.loss.at;
+	const wallTemperature = loss.refersTo === "wall" ? tR + useful / c.film : tR;
+	const over = wallTemperature - loss.at;
 	temperatures[RECEIVER] = tR;
 	net[RECEIVER] = useful;
 
@@ -42,10 +49,10 @@ export function restingStep(
 	return {
 		useful,
 		wallTemperature,
-		radiated: c.loss.radiated + c.loss.radiatedSlope * over,
-		convected: c.loss.convected + c.loss.convectedSlope * over,
-		conducted: c.loss.conducted + c.loss.conductedSlope * over,
-		unresolved: c.loss.unresolved + c.loss.unresolvedSlope * over,
+		radiated: loss.radiated + loss.radiatedSlope * over,
+		convected: loss.convected + loss.convectedSlope * over,
+		conducted: loss.conducted + loss.conductedSlope * over,
+		unresolved: loss.unresolved + loss.unresolvedSlope * over,
 		supplyPipe,
 		fittings,
 		returnPipe,

@@ -112,7 +112,7 @@ function solvedLoop(
 	let at = state.wall;
 	for (let i = 0; ; i++) {
 		const loss = linearLoss(model.plant.receiver, at, surroundings);
-		const fluxes = march(held, state.loop.temperatures, { ...coefficients, loss }, dt);
+		const fluxes = march(held, state.loop.temperatures, coefficients, loss, dt);
 		if (i === WALL_ITERATIONS || Math.abs(fluxes.wallTemperature - at) < WALL_CLOSE) return fluxes;
 		at = fluxes.wallTemperature;
 	}

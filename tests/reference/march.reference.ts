@@ -1,5 +1,5 @@
 import { circulatingStep } from "../../src/plant/circulation.ts";
-import type { LoopCoefficients } from "../../src/plant/coefficients.ts";
+import type { LinearLoss, LoopCoefficients } from "../../src/plant/coefficients.ts";
 import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
 // A plant whose warm-up has a closed form: constant sun, a measured dish (an efficiency line), nothing held in the loop,
@@ -14,18 +14,6 @@ function coefficients(coil: number, tank: number): LoopCoefficients {
 		capacityRate: 100,
 		ambient: AIR,
 		absorbed: 3 * 800 * 0.7,
-		loss: {
-			refersTo: "outlet",
-			at: AIR,
-			radiated: 0,
-			convected: 0,
-			conducted: 0,
-			unresolved: 0,
-			radiatedSlope: 0,
-			convectedSlope: 0,
-			conductedSlope: 0,
-			unresolvedSlope: 8,
-		},
 		film: Number.POSITIVE_INFINITY,
 		supplyPipe: 0,
 		returnPipe: 0,
@@ -38,6 +26,20 @@ function coefficients(coil: number, tank: number): LoopCoefficients {
 	};
 }
 
+// U = 8 W/K against the temperature of the fluid that leaves the dish
+const LOSS: LinearLoss = {
+	refersTo: "outlet",
+	at: AIR,
+	radiated: 0,
+	convected: 0,
+	conducted: 0,
+	unresolved: 0,
+	radiatedSlope: 0,
+	convectedSlope: 0,
+	conductedSlope: 0,
+	unresolvedSlope: 8,
+};
+
 /** Hours until the mixed tank reaches a temperature, marched at one minute. */
 function marchedHours(coil: number, target: number): number {
 	const held = new Float64Array(4);
@@ -45,7 +47,7 @@ function marchedHours(coil: number, target: number): number {
 	let tank = START;
 	const dt = 60;
 	for (let step = 0; step < 10_000; step++) {
-		const fluxes = circulatingStep(held, loop, coefficients(coil, tank), dt);
+		const fluxes = circulatingStep(held, loop, coefficients(coil, tank), LOSS, dt);
 		const next = tank + ((fluxes.toWater - TANK_LOSS * (tank - AIR)) * dt) / HEAT_CAPACITY;
 		if (next >= target) return ((step + (target - tank) / (next - tank)) * dt) / 3600;
 		tank = next;

@@ -1,0 +1,38 @@
+import type { Method } from "../methods.ts";
+
+const SUN: Method = {
+	name: "Sun position, low-precision solar theory",
+	source: "Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
+	outsideRange: false,
+};
+const HIGHEST_TESTED = 4000; // [m] the clear-sky model's coefficients were fitted to stations up to about here (from memory)
+
+/** What a clear sky's beam and diffuse rest on. */
+export function clearSkyMethods(elevation: number): readonly Method[] {
+	return [
+		SUN,
+		{
+			name: "Clear-sky beam and diffuse from Linke turbidity",
+			source: "Ineichen & Perez, Solar Energy 73 (2002) 151–157",
+			outsideRange: elevation > HIGHEST_TESTED,
+		},
+		{
+			name: "Relative air mass",
+			source: "Kasten & Young, Applied Optics 28 (1989) 4735–4738",
+			outsideRange: false,
+		},
+	];
+}
+
+/** What a measured sky rests on: the rows alone, or a split of global irradiance where the beam was not measured. */
+export function measuredSkyMethods(beam: "measured" | "fromDiffuse" | "split"): readonly Method[] {
+	if (beam !== "split") return [SUN];
+	return [
+		SUN,
+		{
+			name: "Beam split from global irradiance",
+			source: "Erbs, Klein & Duffie, Solar Energy 28 (1982) 293–302",
+			outsideRange: false,
+		},
+	];
+}
