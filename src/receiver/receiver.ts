@@ -50,3 +50,6 @@ export interface EfficiencyLineReceiver {
 }
 
 export type Receiver = CavityReceiver | OpenCoilReceiver | GlazedCoilReceiver | EfficiencyLineReceiver;
+
+/** The kinds whose absorber is described down to its tube. */
+export type TubeReceiver = Exclude<Receiver, EfficiencyLineReceiver>;

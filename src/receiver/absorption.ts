@@ -1,0 +1,32 @@
+import { cavityWallArea, effectiveCavityAbsorptance } from "./cavity.ts";
+import type { Receiver } from "./receiver.ts";
+
+const PANE_DIFFUSE_REFLECTANCE = 0.16; // [-] ± 0.01, one sheet of glass at 60°, Duffie & Beckman, § 5.5 (value from memory)
+
+/** Share absorbed behind a pane, counting the light that pane and absorber throw back and forth.
+ *  (τα) = τα/[1 − (1 − α)·ρ_d]
+ *  @param transmittance  τ of the pane for the light that meets it [-]
+ *  @param absorptance    α [-]     @returns (τα) [-]
+ *  Error   the authors use 1.01·τα for most panes instead; the two agree within 1 %
+ *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 5.5.1 (formula from memory)
+ *  Check   limits   tests/unit/receiver/absorption.test.ts */
+export function transmittanceAbsorptance(transmittance: number, absorptance: number): number {
+	return (transmittance * absorptance) / (1 - (1 - absorptance) * PANE_DIFFUSE_REFLECTANCE);
+}
+
+/** Share of the light entering a receiver's aperture that its absorber takes up [-].
+ *  An efficiency line's is 1: its optical efficiency already ends at the absorber. */
+export function receiverAbsorptance(receiver: Receiver): number {
+	switch (receiver.kind) {
+		case "cavity": {
+			const aperture = (Math.PI * receiver.apertureDiameter * receiver.apertureDiameter) / 4;
+			return effectiveCavityAbsorptance(receiver.absorptance, aperture / cavityWallArea(receiver));
+		}
+		case "openCoil":
+			return receiver.absorptance;
+		case "glazedCoil":
+			return transmittanceAbsorptance(receiver.coverTransmittance, receiver.absorptance);
+		case "efficiencyLine":
+			return 1;
+	}
+}

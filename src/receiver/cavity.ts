@@ -1,0 +1,87 @@
+import { GRAVITY } from "../constants.ts";
+import { air } from "../fluids/air.ts";
+import { radiativeCoefficient } from "../heat/radiation.ts";
+import { nusseltKoenigMarvin, nusseltStineMcDonald, windCoefficientMa } from "./cavity-convection.ts";
+import type { ReceiverConditions } from "./conditions.ts";
+import { laggedShell, laggingLoss } from "./lagging.ts";
+import type { ReceiverLosses } from "./losses.ts";
+import type { CavityReceiver } from "./receiver.ts";
+
+/** Inner wall that is wound with tube: the cylinder and its back, without the ring around the aperture [m²]. */
+export function cavityWallArea(receiver: CavityReceiver): number {
+	return Math.PI * receiver.innerDiameter * (receiver.depth + receiver.innerDiameter / 4);
+}
+
+/** Absorptance, or emittance, that a cavity's aperture has for its wall's: light is reflected about inside.
+ *  a_eff = a/[a + (1 − a)·A_aperture/A_wall]
+ *  @param surface    a of the wall [-]
+ *  @param areaRatio  aperture over wall [-]     @returns a_eff, more than a [-]
+ *  Range   grey diffuse wall, one temperature, areaRatio ≤ 1
+ *  Error   none given; a wall that mirrors, or light that strikes one spot, departs by a per cent or two
+ *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, cavity receivers (formula from memory)
+ *  Check   a 0.90 and 0.85 at four ratios   tests/reference/receiver.reference.ts */
+export function effectiveCavityAbsorptance(surface: number, areaRatio: number): number {
+	return surface / (surface + (1 - surface) * areaRatio);
+}
+
+/** What a cavity loses [W].
+ *  Radiation through the aperture with the effective emittance, to a dish and surroundings at air temperature (the sky
+ *  is behind the receiver). Convection: Stine & McDonald, and Ma for the wind, added. Conduction: wall and back
+ *  through the lagging. A wall colder than the air gains by the same coefficients. */
+export function cavityLosses(receiver: CavityReceiver, conditions: ReceiverConditions): ReceiverLosses {
+	const { wallTemperature, ambient } = conditions;
+	const { apertureDiameter, innerDiameter, depth, tube, insulation } = receiver;
+	const difference = wallTemperature - ambient;
+	const aperture = (Math.PI * apertureDiameter * apertureDiameter) / 4;
+	const wall = cavityWallArea(receiver);
+	const emittance = effectiveCavityAbsorptance(receiver.emittance, aperture / wall);
+	const coefficient = cavityFreeCoefficient(receiver, conditions) + windCoefficientMa(conditions.wind);
+	const shell = laggedShell(
+		innerDiameter / 2 + tube.outerDiameter,
+		depth + tube.outerDiameter,
+		insulation.thickness,
+	);
+	return {
+		radiated: radiativeCoefficient(emittance, wallTemperature, ambient) * aperture * difference,
+		convected: coefficient * wall * difference,
+		conducted: laggingLoss(shell, insulation, conditions),
+		unresolved: 0,
+	};
+}
+
+/** Coefficient of free convection on the whole inner wall by Stine & McDonald [W/m²K]. */
+export function cavityFreeCoefficient(receiver: CavityReceiver, conditions: ReceiverConditions): number {
+	const { wallTemperature, ambient, pressure, altitude } = conditions;
+	const length = (receiver.innerDiameter + receiver.depth) / 2;
+	const film = air((wallTemperature + ambient) / 2, pressure);
+	const Gr = grashof(Math.abs(wallTemperature - ambient) / ambient, length, film.kinematicViscosity);
+	const Nu = nusseltStineMcDonald(
+		Gr,
+		wallTemperature / ambient,
+		altitude,
+		receiver.apertureDiameter / length,
+	);
+	return (Nu * film.conductivity) / length;
+}
+
+/** The same by Koenig & Marvin [W/m²K], for the spread between models. */
+export function cavityFreeCoefficientKoenigMarvin(
+	receiver: CavityReceiver,
+	conditions: ReceiverConditions,
+): number {
+	const { wallTemperature, ambient, pressure, altitude } = conditions;
+	const length = receiver.innerDiameter * Math.SQRT1_2;
+	const reference = air((11 * wallTemperature + 3 * ambient) / 16, pressure);
+	const relative = Math.abs(wallTemperature - ambient) * reference.expansion;
+	const Gr = grashof(relative, length, reference.kinematicViscosity);
+	const Nu = nusseltKoenigMarvin(
+		Gr * reference.prandtl,
+		altitude,
+		receiver.apertureDiameter / receiver.innerDiameter,
+	);
+	return (Nu * reference.conductivity) / length;
+}
+
+function grashof(relativeDifference: number, length: number, kinematicViscosity: number): number {
+	return (GRAVITY * relativeDifference * length ** 3) / (kinematicViscosity * kinematicViscosity);
+}

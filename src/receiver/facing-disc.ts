@@ -1,0 +1,37 @@
+import { GRAVITY } from "../constants.ts";
+import { air } from "../fluids/air.ts";
+import { nusseltHotPlateDown, nusseltHotPlateUp, nusseltVerticalPlate } from "../heat/natural-convection.ts";
+import { nusseltFlatPlate } from "../heat/plate-flow.ts";
+
+/** Convection from a round face that looks at the dish, wind and buoyancy together [W/m²K].
+ *  Buoyancy: an upright plate under the share g·cos θ of gravity, a level one facing down under the rest, their cubes added;
+ *  θ = 0 is the upright plate alone, θ = π/2 the level one. Wind: along a flat plate. Both: (a³ + b³)^⅓.
+ *  @param diameter          of the face [m]
+ *  @param tilt              θ, how far it looks down: the sun's altitude [rad], 0 to π/2
+ *  @param surface,ambient   [K]; a face colder than the air sheds cold air downward as a hot one facing up sheds warm
+ *  @param wind,pressure     [m/s], [Pa]
+ *  Assumes  open to the wind, though the dish may shelter it; the coil's grooves left out
+ *  Error    15–20 % as its correlations
+ *  Source   the correlations' in src/heat; the sum of cubes Churchill, AIChE J. 23 (1977) 10–16; the split by tilt is ours */
+export function facingDiscCoefficient(
+	diameter: number,
+	tilt: number,
+	surface: number,
+	ambient: number,
+	wind: number,
+	pressure: number,
+): number {
+	const film = air((surface + ambient) / 2, pressure);
+	const viscosity = film.kinematicViscosity;
+	const chord = (Math.PI / 4) * diameter; // mean height, and mean way of the wind
+	const width = diameter / 4; // area over perimeter
+	const buoyancy =
+		(GRAVITY * film.expansion * Math.abs(surface - ambient) * film.prandtl) / (viscosity * viscosity);
+	const upright = nusseltVerticalPlate(buoyancy * Math.cos(tilt) * chord ** 3, film.prandtl) / chord;
+	const levelRa = buoyancy * width ** 3;
+	const level =
+		(Math.sin(tilt) * (surface < ambient ? nusseltHotPlateUp(levelRa) : nusseltHotPlateDown(levelRa))) /
+		width;
+	const forced = nusseltFlatPlate((wind * chord) / viscosity, film.prandtl) / chord;
+	return film.conductivity * Math.cbrt(upright ** 3 + level ** 3 + forced ** 3);
+}

@@ -1,0 +1,45 @@
+import { requireWithin } from "../errors.ts";
+import { cavityLosses } from "./cavity.ts";
+import type { ReceiverConditions } from "./conditions.ts";
+import { glazedCoilLosses } from "./glazed-coil.ts";
+import { openCoilLosses } from "./open-coil.ts";
+import type { Receiver } from "./receiver.ts";
+
+export type { ReceiverConditions } from "./conditions.ts";
+
+/** Heat a receiver loses, by path [W]; negative where it gains from warmer air. */
+export interface ReceiverLosses {
+	readonly radiated: number;
+	readonly convected: number;
+	readonly conducted: number; // through the lagging
+	readonly unresolved: number; // an efficiency line's, not split
+}
+
+/** What a receiver of any kind loses under these conditions [W]: continuous in all of them, zero where wall and air are alike.
+ *  An efficiency line loses lossCoefficient·(wallTemperature − ambient), its `wallTemperature` being the leaving fluid's.
+ *  Range   wall 1–10 000 K, wind 0–100 m/s, altitude 0 to π/2, else DomainError out_of_range */
+export function receiverLosses(receiver: Receiver, conditions: ReceiverConditions): ReceiverLosses {
+	requireWithin("temperature of the absorber", conditions.wallTemperature, 1, 10_000);
+	requireWithin("sun's altitude at the receiver", conditions.altitude, 0, Math.PI / 2);
+	requireWithin("wind at the receiver", conditions.wind, 0, 100);
+	switch (receiver.kind) {
+		case "cavity":
+			return cavityLosses(receiver, conditions);
+		case "openCoil":
+			return openCoilLosses(receiver, conditions);
+		case "glazedCoil":
+			return glazedCoilLosses(receiver, conditions);
+		case "efficiencyLine":
+			return {
+				radiated: 0,
+				convected: 0,
+				conducted: 0,
+				unresolved: receiver.lossCoefficient * (conditions.wallTemperature - conditions.ambient),
+			};
+	}
+}
+
+/** The sum over all paths [W]. */
+export function totalReceiverLoss(losses: ReceiverLosses): number {
+	return losses.radiated + losses.convected + losses.conducted + losses.unresolved;
+}

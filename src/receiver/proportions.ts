@@ -1,0 +1,33 @@
+import type { AbsorberTube, TubeReceiver } from "./receiver.ts";
+
+const HOLLOW_OVER_APERTURE = 1.3; // [-] our proportion, no source: light from the rim still meets the wall, few square metres to lose heat
+const DEPTH_OVER_HOLLOW = 1; // [-] our proportion, no source
+
+/** The receiver with another aperture and everything that goes with it: a hollow 1.3 apertures wide and as deep as wide, its
+ *  wall and back wound turn against turn; of a flat spiral the tube that fills the disc. Surfaces, tube section, cover and
+ *  lagging stay.
+ *  @param receiver          what to change
+ *  @param apertureDiameter  [m] */
+export function proportionedReceiver<R extends TubeReceiver>(receiver: R, apertureDiameter: number): R;
+export function proportionedReceiver(receiver: TubeReceiver, apertureDiameter: number): TubeReceiver {
+	if (receiver.kind !== "cavity")
+		return {
+			...receiver,
+			apertureDiameter,
+			tube: wound(receiver.tube, (Math.PI / 4) * apertureDiameter * apertureDiameter),
+		};
+	const innerDiameter = HOLLOW_OVER_APERTURE * apertureDiameter;
+	const depth = DEPTH_OVER_HOLLOW * innerDiameter;
+	return {
+		...receiver,
+		apertureDiameter,
+		innerDiameter,
+		depth,
+		tube: wound(receiver.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4)),
+	};
+}
+
+/** The length of this tube that covers an area, each turn touching the next. */
+function wound(tube: AbsorberTube, area: number): AbsorberTube {
+	return { ...tube, length: area / tube.outerDiameter };
+}
