@@ -1,0 +1,73 @@
+import { DomainError, requireWithin } from "../errors.ts";
+import type { Tank } from "./tank.ts";
+
+/** The shell of a tank: an upright cylinder closed by two flat ends, water and lagging of one thickness all round. */
+export interface ShellGeometry {
+	readonly filledHeight: number; // [m]
+	readonly crossSection: number; // of the water [m²]
+	readonly innerArea: number; // wall and both ends [m²]
+	readonly outerArea: number; // of the lagging's skin, wall and both ends [m²]
+	readonly outerDiameter: number; // of the lagging [m]
+	readonly wallVolume: number; // of the shell's own material [m³]
+	readonly wallConduction: number; // through the lagging of the cylinder, shape factor [m]; its area [m²] without lagging
+	readonly endConduction: number; // of one end with its edge, likewise
+}
+
+const EDGE = 0.54; // [-] shape factor of an edge between two walls per length of edge, Langmuir, Adams & Meikle 1913
+const ROUNDING = 1.001; // [-] a fill this much above the vessel's volume is taken for rounded dimensions
+
+/** Areas and conduction shape factors of a tank's shell.
+ *  wall 2πH/ln(r₂/r₁), end πr₁²/t, edge 0.54·2πr₁, with r₁ outside the wall and r₂ outside the lagging of thickness t
+ *  Range   fill within height × cross-section, else DomainError contradictory; a part-filled vessel's dry wall counts to the top layer
+ *  Error   the edge's factor was measured on plane walls thicker than a fifth of their sides; an edge carries about 5 % of the loss
+ *  Source  Langmuir, Adams & Meikle, Trans. Am. Electrochem. Soc. 24 (1913) 53–76, as Incropera 6e, table 4.1 gives it */
+export function shellGeometry(tank: Tank): ShellGeometry {
+	requireWithin("tank diameter", tank.diameter, 1e-3, 1e3);
+	requireWithin("tank height", tank.height, 1e-3, 1e3);
+	requireWithin("tank wall thickness", tank.wallThickness, 0, tank.diameter);
+	requireWithin("tank insulation thickness", tank.insulation.thickness, 0, 10);
+	const inner = tank.diameter / 2;
+	const crossSection = Math.PI * inner * inner;
+	const filledHeight = tank.fill / crossSection;
+	if (!(filledHeight > 0 && filledHeight <= tank.height * ROUNDING))
+		throw new DomainError("contradictory", "the water does not fit the tank's height and diameter", {
+			fill: tank.fill,
+			vessel: crossSection * tank.height,
+		});
+	const thickness = tank.insulation.thickness;
+	const wall = inner + tank.wallThickness;
+	const outer = wall + thickness;
+	const innerArea = 2 * Math.PI * inner * tank.height + 2 * crossSection;
+	const outerHeight = tank.height + 2 * (tank.wallThickness + thickness);
+	return {
+		filledHeight,
+		crossSection,
+		innerArea,
+		outerArea: 2 * Math.PI * outer * (outerHeight + outer),
+		outerDiameter: 2 * outer,
+		wallVolume: innerArea * tank.wallThickness,
+		wallConduction:
+			thickness > 0
+				? (2 * Math.PI * tank.height) / Math.log1p(thickness / wall)
+				: 2 * Math.PI * wall * tank.height,
+		endConduction:
+			thickness > 0 ? (Math.PI * wall * wall) / thickness + EDGE * 2 * Math.PI * wall : Math.PI * wall * wall,
+	};
+}
+
+/** The layer, top first, that a height lies in; at a boundary the lower one. Heights are shares of the filled height. */
+export function layerAtHeight(height: number, layers: number): number {
+	requireWithin("height in the tank", height, 0, 1);
+	return Math.min(layers - 1, Math.floor((1 - height) * layers + 1e-9)); // 1e-9 puts a rounded boundary below itself
+}
+
+/** Each layer's share of the shell's loss, top first [N]: its ring of wall, and the ends for the first and the last. */
+export function shellLossShares(tank: Tank, layers: number): Float64Array {
+	const shell = shellGeometry(tank);
+	const whole = shell.wallConduction + 2 * shell.endConduction;
+	const filled = Math.min(1, shell.filledHeight / tank.height);
+	const shares = new Float64Array(layers).fill((shell.wallConduction * filled) / layers / whole);
+	shares[0]! += (shell.endConduction + shell.wallConduction * (1 - filled)) / whole;
+	shares[layers - 1]! += shell.endConduction / whole;
+	return shares;
+}

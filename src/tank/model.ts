@@ -1,0 +1,96 @@
+import { ICE_POINT } from "../constants.ts";
+import { DomainError, requireWithin } from "../errors.ts";
+import { water } from "../fluids/water.ts";
+import { layerAtHeight, shellGeometry, shellLossShares } from "./geometry.ts";
+import type { Tank } from "./tank.ts";
+
+/** A tank as the march wants it, worked out once. All layers hold the same water and the same share of the wall.
+ *  Assumes the mass of the start all along: what expands goes to the expansion vessel or over the vent (≤ 4 % by 95 °C). */
+export interface TankModel {
+	readonly layers: number;
+	readonly layerMass: number; // of water [kg]
+	readonly layerWallCapacity: number; // heat capacity of the shell, shared equally [J/K]
+	readonly lossShares: Float64Array; // [N] of the shell's loss, top first, Σ = 1
+	readonly exchange: number; // conductance between neighbours through water and wall [W/K]
+	readonly inletLayer: number;
+	readonly outletLayer: number;
+}
+
+/** Temperatures of the layers, top first, and the energies that conserve them (zero at 273.15 K). */
+export interface TankState {
+	readonly temperatures: Float64Array; // [N] K
+	readonly energies: Float64Array; // [N] J
+}
+
+const MOST_LAYERS = 200;
+const MOST_ITERATIONS = 20;
+const CLOSE = 1e-6; // [K] last Newton step; the error left is its square
+
+/** Layers, masses and conductances of a tank.
+ *  Source  multi-node store: Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 8; EN 12977-3 identifies the same parameters */
+export function tankModel(tank: Tank): TankModel {
+	const layers = tank.startTemperatures.length;
+	requireWithin("number of layers", layers, 1, MOST_LAYERS);
+	let sum = 0;
+	for (const temperature of tank.startTemperatures) {
+		requireWithin("start temperature of the tank", temperature, water.range[0], water.range[1]);
+		sum += temperature;
+	}
+	const mean = sum / layers;
+	const shell = shellGeometry(tank);
+	const ring = Math.PI * tank.wallThickness * (tank.diameter + tank.wallThickness);
+	const perMetre = water.conductivity(mean) * shell.crossSection + tank.wallConductivity * ring;
+	return {
+		layers,
+		layerMass: (tank.fill * water.density(mean)) / layers,
+		layerWallCapacity: (shell.wallVolume * tank.wallHeatCapacity) / layers,
+		lossShares: shellLossShares(tank, layers),
+		exchange: (perMetre * layers) / shell.filledHeight,
+		inletLayer: layerAtHeight(tank.inletHeight, layers),
+		outletLayer: layerAtHeight(tank.outletHeight, layers),
+	};
+}
+
+/** Heat held by a layer above 273.15 K [J]. */
+export function layerEnergy(model: TankModel, temperature: number): number {
+	return model.layerMass * water.enthalpy(temperature) + model.layerWallCapacity * (temperature - ICE_POINT);
+}
+
+/** Heat capacity of a layer, water and wall [J/K]. */
+export function layerHeatCapacity(model: TankModel, temperature: number): number {
+	return model.layerMass * water.heatCapacity(temperature) + model.layerWallCapacity;
+}
+
+/** Temperature of a layer that holds so much heat [K], within 1e-9 K (Newton from a near guess). */
+export function layerTemperature(model: TankModel, energy: number, guess: number): number {
+	let temperature = guess;
+	for (let i = 0; i < MOST_ITERATIONS; i++) {
+		const step = (energy - layerEnergy(model, temperature)) / layerHeatCapacity(model, temperature);
+		temperature += step;
+		if (Math.abs(step) < CLOSE) return temperature;
+	}
+	throw new DomainError("no_convergence", "no temperature found for the heat in a layer", { energy, guess });
+}
+
+/** State of the layers at given temperatures [N], top first [K]. */
+export function tankState(model: TankModel, temperatures: Float64Array): TankState {
+	if (temperatures.length !== model.layers)
+		throw new DomainError("contradictory", "a tank's state needs one temperature for each layer", {
+			layers: model.layers,
+			temperatures: temperatures.length,
+		});
+	return { temperatures, energies: temperatures.map((t) => layerEnergy(model, t)) };
+}
+
+/** Temperatures from energies; they come in as near guesses. A pooled layer takes its neighbour's. */
+export function settleTemperatures(
+	model: TankModel,
+	energies: Float64Array,
+	temperatures: Float64Array,
+): void {
+	for (let i = 0; i < model.layers; i++)
+		temperatures[i] =
+			i > 0 && energies[i] === energies[i - 1]
+				? temperatures[i - 1]!
+				: layerTemperature(model, energies[i]!, temperatures[i]!);
+}
