@@ -17,7 +17,7 @@ export interface ClearSky {
 /** Weather under a cloudless sky.
  *  Assumes  standard pressure of the elevation, a level horizon, the same air and wind every day
  *  @param times  unix times [N] [s]
- *  Error   that of `clearSky`, about 5 % of the beam when the turbidity is known */
+ *  Error   that of `clearSky`: mostly how well the turbidity is known */
 export function clearWeather(site: Site, sky: ClearSky, times: Float64Array): Weather {
 	requireWithin("ambientMinimum", sky.ambientMinimum, 150, sky.ambientMaximum);
 	requireWithin("ambientMaximum", sky.ambientMaximum, sky.ambientMinimum, 350);

@@ -12,7 +12,7 @@ const LOWEST_ALTITUDE = (3 * Math.PI) / 180; // below it a beam taken from the h
  *  k ≤ 0.22: 1 − 0.09 k;  k ≤ 0.80: 0.9511 − 0.1604 k + 4.388 k² − 16.638 k³ + 12.336 k⁴;  above: 0.165
  *  @param clearness  global over extraterrestrial, both on the horizontal, k [-]     @returns  [-], 0.165 to 1
  *  Range   k ≥ 0, else DomainError out_of_range
- *  Error   a single hour scatters by ± 0.1 or more; the mean of many is within a few per cent
+ *  Error   a single hour scatters widely about the fit, so trust sums of many hours only
  *  Source  Erbs, Klein & Duffie, Solar Energy 28 (1982) 293–302, doi:10.1016/0038-092X(82)90302-4
  *  Check   k 0.445 → 0.766   tests/reference/sky.reference.ts */
 export function diffuseFraction(clearness: number): number {

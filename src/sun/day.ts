@@ -21,7 +21,8 @@ const TOLERANCE = 0.01; // [s] of a rise or set
  *  Rise and set are of the upper edge on a level horizon at sea level, as almanacs print them.
  *  Near a pole, on the one day when the sun comes up and stays, or goes and stays, it counts as up when it is up at noon.
  *  @param time  unix time [s]     @param latitude,longitude  [rad]
- *  Error   2 s; 60 s within a degree of the polar circles, where the sun grazes the horizon
+ *  Error   6 s of that definition to 65° latitude, half a minute at the polar circles (measured against an independent
+ *          ephemeris, 1990–2050); refraction at a real horizon moves the event by a minute and more
  *  Check   NREL/TP-560-34302 (2008) table A2.1   tests/reference/sun.reference.ts */
 export function sunDay(time: number, latitude: number, longitude: number): SunDay {
 	const noon = nearestNoon(time, longitude);
