@@ -85,6 +85,13 @@ describe("losses of a loop", () => {
 		const pressure = supply.pressureDrop + back.pressureDrop + fittings.pressureDrop;
 		expect(Math.abs(pump.pressure / pressure - 1)).toBeLessThan(0.05); // taken at the inlets, not at the means
 	});
+	it("take fittings between the coldest and the hottest fluid, the casing at the end of the return", () => {
+		const { supply, return: back, fittings, pump } = losses;
+		expect(fittings.heatLoss).toBeGreaterThan(0.5 * (back.outletTemperature - 293.15));
+		expect(fittings.heatLoss).toBeLessThan(0.5 * (403.15 - 293.15));
+		expect(pump.casingLoss).toBeCloseTo(0.3 * (373.15 - back.temperatureDrop - 293.15), 9);
+		expect(supply.outletTemperature).toBeCloseTo(403.15 - supply.temperatureDrop, 9);
+	});
 	it("save less with each further centimetre, and are more when wet", () => {
 		for (const run of [losses.supply, losses.return]) {
 			const [first, second] = run.thicker;
