@@ -21,6 +21,7 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly output: Output;
 	readonly examples: Readonly<Record<string, Example>>;
 	readonly maxAge: number; // how long a GET may be kept [s]; 0 for never
+	readonly refusals?: readonly (422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
 	/** @param input  the request, checked and with its defaults filled in
 	 *  @param given  the request as it came, to tell a default from a choice */
 	answer(input: z.output<Input>, given: unknown): z.input<Output> | Promise<z.input<Output>>;

@@ -5,6 +5,7 @@ import type { DomainCode, DomainError } from "../src/index.ts";
 const PROBLEMS = {
 	"invalid-request": { status: 400, title: "The request breaks the contract" },
 	"malformed-json": { status: 400, title: "The body is not JSON" },
+	"malformed-request": { status: 400, title: "The request is not HTTP" },
 	unauthorized: { status: 401, title: "A valid key is needed" },
 	forbidden: { status: 403, title: "This key may not do that" },
 	"not-found": { status: 404, title: "There is nothing at this address" },

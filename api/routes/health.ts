@@ -48,6 +48,7 @@ export const ready = operation({
 	output: Ready,
 	examples: { plain: { summary: "No parameters", value: {} } },
 	maxAge: 0,
+	refusals: [503],
 	answer: () => {
 		const computed = boilingPoint(CHECK_PRESSURE);
 		if (!(Math.abs(computed - CHECK_TEMPERATURE) <= CHECK_TOLERANCE))

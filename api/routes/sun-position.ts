@@ -75,7 +75,7 @@ export const sunPosition = operation({
 	examples: {
 		one: {
 			summary: "Delhi, early afternoon in January",
-			value: { latitude: 28.6, longitude: 77.2, elevationM: 216, time: "2025-01-15T08:30:00Z" },
+			value: { latitude: 28.6, longitude: 77.2, elevationM: 216, time: ["2025-01-15T08:30:00Z"] },
 		},
 		many: {
 			summary: "Noon and night by local time",

@@ -1,0 +1,113 @@
+import { createRoute, OpenAPIHono, z } from "@hono/zod-openapi";
+import { VERSIONS } from "../api/config.ts";
+import type { Document } from "../api/document.ts";
+import type { Example, Operation } from "../api/operation.ts";
+import { Problem } from "../api/problem.ts";
+import { documents, operations } from "../api/routes/index.ts";
+import { wireValue } from "../api/wire.ts";
+import { FAULT_RESPONSES, otherResponses, SHARED_HEADERS } from "./responses.ts";
+
+const TAGS = [
+	{ name: "Sun", description: "Where the sun stands, and what a clear sky lets through." },
+	{ name: "Water", description: "Air pressure and the boiling point." },
+	{ name: "Tank", description: "Heating and cooling of the water store." },
+	{ name: "Plant", description: "The whole plant, sized and compared." },
+	{ name: "Service", description: "Versions, limits, health and this contract." },
+];
+
+const DESCRIPTION = `Sizes solar water heaters driven by a tracking dish: sun → sky → dish → receiver → loop → coil → tank → tap.
+
+**Units** stand at the end of each name: \`elevationM\`, \`flowLPerMin\`, \`temperatureC\`, \`differenceK\`. Ratios run from 0 to 1. Azimuths run clockwise from north.
+**Left out** values are filled with the defaults shown here, and each answer lists them in \`assumed\`. Unknown names are faults, never ignored.
+**Numbers** are rounded to eight significant digits. The same request gives the same bytes.
+**Problems** are \`application/problem+json\` (RFC 9457), with every fault of the request at once.`;
+
+/** One operation with its examples run, so that what the contract shows is what the service says. */
+async function documented(operation: Operation) {
+	const answers: Record<string, Example> = {};
+	for (const [name, { summary, value }] of Object.entries(operation.examples)) {
+		const input = operation.input.parse(operation.method === "get" ? asQuery(value) : value);
+		const answer = wireValue(operation.output, await operation.answer(input, value));
+		answers[name] = { summary, value: answer as Example["value"] };
+	}
+	const { method, path, operationId, summary, description, tag, input, output, examples } = operation;
+	const json = (schema: z.ZodType, shown: Operation["examples"]) => ({
+		content: { "application/json": { schema, examples: { ...shown } } },
+	});
+	return createRoute({
+		...{ method, path, operationId, summary, description, tags: [tag] },
+		request:
+			method === "get"
+				? { query: input as z.ZodObject }
+				: { body: { ...json(input, examples), required: true } },
+		responses: { 200: { description: "The answer.", headers: SHARED_HEADERS, ...json(output, answers) } },
+	});
+}
+
+/** An example's values as they stand in a query. */
+export function asQuery(value: Example["value"]): Record<string, string | string[]> {
+	return Object.fromEntries(
+		Object.entries(value).map(([name, one]) => [name, Array.isArray(one) ? one.map(String) : String(one)]),
+	);
+}
+
+function documentRoute({ path, operationId, summary, mediaTypes }: Document) {
+	const content = Object.fromEntries(mediaTypes.map((type) => [type, { schema: shapeOf(type) }]));
+	return createRoute({
+		...{ method: "get", path, operationId, summary, description: summary, tags: ["Service"] },
+		responses: { 200: { description: "The text.", headers: SHARED_HEADERS, content } },
+	});
+}
+
+const shapeOf = (type: string) => (type === "application/json" ? z.looseObject({}) : z.string());
+
+type Contract = ReturnType<OpenAPIHono["getOpenAPI31Document"]>;
+
+/** Puts the examples of a query on its parameters, and the problems an operation can answer with among its responses. */
+function complete(contract: Contract): void {
+	for (const operation of operations) {
+		const entry = contract.paths?.[operation.path]?.[operation.method];
+		if (!entry) throw new Error(`${operation.operationId} is missing from the contract`);
+		const [first] = Object.values(operation.examples);
+		for (const parameter of entry.parameters ?? [])
+			if ("name" in parameter && first && parameter.name in first.value)
+				parameter.example = first.value[parameter.name];
+		Object.assign(entry.responses ?? {}, otherResponses(operation));
+	}
+	for (const { path } of documents)
+		Object.assign(
+			contract.paths?.[path]?.get?.responses ?? {},
+			otherResponses({ method: "get", maxAge: 3600 }),
+		);
+}
+
+/** The contract, built from the schemas that check the requests. */
+export async function contract(): Promise<Contract> {
+	const app = new OpenAPIHono();
+	const registry = app.openAPIRegistry;
+	registry.register("Problem", Problem);
+	for (const operation of operations) registry.registerPath(await documented(operation));
+	for (const document of documents) registry.registerPath(documentRoute(document));
+	const built = app.getOpenAPI31Document({
+		openapi: "3.1.0",
+		info: {
+			title: "Raykettle",
+			version: VERSIONS.contract,
+			description: DESCRIPTION,
+			license: { name: "MIT", url: "https://spdx.org/licenses/MIT.html" },
+		},
+		servers: [{ url: "/", description: "The server that this contract was read from" }],
+		tags: TAGS.filter(({ name }) => name === "Service" || operations.some(({ tag }) => tag === name)),
+	});
+	complete(built);
+	const named = JSON.stringify(built.paths);
+	const responses = Object.fromEntries(
+		Object.entries(FAULT_RESPONSES).filter(([name]) => named.includes(`/responses/${name}"`)),
+	);
+	return { ...built, components: { ...built.components, responses }, security: [] };
+}
+
+/** The committed text of the contract. */
+export async function contractText(): Promise<string> {
+	return `${JSON.stringify(await contract(), undefined, "\t")}\n`;
+}

@@ -1,0 +1,31 @@
+import type { components } from "./schema.d.ts";
+
+export type Problem = components["schemas"]["Problem"];
+export type FieldFault = components["schemas"]["FieldFault"];
+
+/** Thrown when the service answers with a problem instead of a result (RFC 9457). */
+export class RaykettleProblem extends Error {
+	override readonly name = "RaykettleProblem";
+	readonly status: number;
+	/** Stable name of the kind of problem, such as `urn:raykettle:problem:invalid-request`. */
+	readonly type: string;
+	readonly title: string;
+	/** Every fault of the request, each with its place, a sentence and a code. */
+	readonly errors: readonly FieldFault[];
+	/** To quote in a report. */
+	readonly requestId: string | undefined;
+	/** Seconds until another try makes sense, where the service says so. */
+	readonly retryAfterS: number | undefined;
+
+	constructor(response: Response, body: unknown) {
+		const problem = (typeof body === "object" && body !== null ? body : {}) as Partial<Problem>;
+		super(problem.detail ?? `The service answered ${response.status} ${response.statusText}`.trim());
+		this.status = response.status;
+		this.type = problem.type ?? "about:blank";
+		this.title = problem.title ?? response.statusText;
+		this.errors = problem.errors ?? [];
+		this.requestId = problem.requestId ?? response.headers.get("x-request-id") ?? undefined;
+		const wait = response.headers.get("retry-after");
+		this.retryAfterS = wait !== null && /^\d+$/.test(wait) ? Number(wait) : undefined;
+	}
+}
