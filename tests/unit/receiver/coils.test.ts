@@ -70,6 +70,25 @@ describe("face of a disc", () => {
 		for (let i = 1; i < still.length; i++) expect(still[i]!).toBeLessThan(still[i - 1]!);
 	});
 
+	it("is an upright plate when it looks sideways, a level one when it looks down, by the published formulas", () => {
+		const gas = air(360, 1e5);
+		const buoyancy = (9.80665 * (1 / 360) * 120 * gas.prandtl) / gas.kinematicViscosity ** 2;
+		const chord = (Math.PI / 4) * 0.2;
+		const upright =
+			(0.825 +
+				(0.387 * (buoyancy * chord ** 3) ** (1 / 6)) / (1 + (0.492 / gas.prandtl) ** (9 / 16)) ** (8 / 27)) **
+			2; // Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323
+		expect(facingDiscCoefficient(0.2, 0, 420, 300, 0, 1e5)).toBeCloseTo(
+			(upright * gas.conductivity) / chord,
+			9,
+		);
+		const level = 0.27 * (buoyancy * 0.05 ** 3) ** 0.25; // McAdams, Heat Transmission, 1954, hot face down
+		const down = facingDiscCoefficient(0.2, Math.PI / 2, 420, 300, 0, 1e5);
+		expect(down / ((level * gas.conductivity) / 0.05)).toBeCloseTo(1, 2);
+		const cold = facingDiscCoefficient(0.2, Math.PI / 2, 300, 420, 0, 1e5);
+		expect(cold / down).toBeCloseTo(0.54 / 0.27, 1); // a cold face down sheds air as a hot one up, twice as well
+	});
+
 	it("lies between the published rules for a plate in wind, near 3 m/s", () => {
 		// Watmuff, Charters & Proctor 1977: 2.8 + 3 v; a plate of 0.2 m in a smooth stream takes more than a large one
 		const h = facingDiscCoefficient(0.2, 0.8, 350, 300, 3, 101_325);

@@ -32,7 +32,7 @@ function convergedLoss(thickness: number, emittance: number, wall: number, wind:
 }
 
 describe("lagging", () => {
-	it("two passes come within 1.5 % of the converged surface", () => {
+	it("two passes come within 1.1 % of the converged surface to 600 K, 3.5 % at 800 K", () => {
 		for (const thickness of [0.005, 0.02, 0.05, 0.1])
 			for (const emittance of [0.05, 0.3, 0.9])
 				for (const wallTemperature of [330, 423.15, 600, 800])
@@ -43,7 +43,7 @@ describe("lagging", () => {
 							wind,
 						});
 						const converged = convergedLoss(thickness, emittance, wallTemperature, wind);
-						expect(Math.abs(loss / converged - 1)).toBeLessThan(0.015);
+						expect(Math.abs(loss / converged - 1)).toBeLessThan(wallTemperature > 600 ? 0.035 : 0.011);
 					}
 	});
 
