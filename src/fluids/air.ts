@@ -37,7 +37,8 @@ export function air(temperature: number, pressure: number): Air {
 	const density = pressure / (GAS_CONSTANT_DRY_AIR * temperature);
 	const power = temperature * Math.sqrt(temperature); // T^1.5
 	const viscosity = (1.458e-6 * power) / (temperature + 110.4); // eq. 51
-	const conductivity = (2.64638e-3 * power) / (temperature + 245.4 * 10 ** (-12 / temperature)); // eq. 53
+	const conductivity =
+		(2.64638e-3 * power) / (temperature + 245.4 * Math.exp((-12 * Math.LN10) / temperature)); // eq. 53, 10^(−12/T)
 	const heatCapacity = heatCapacityAt(temperature);
 	return {
 		density,

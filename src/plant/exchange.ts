@@ -1,15 +1,13 @@
 import { coilConductances } from "../coil/conductance.ts";
-import type { Fluid } from "../fluids/fluid.ts";
-import { nusseltPipe } from "../heat/internal-flow.ts";
-import { circuitPressureDrop, type Segment } from "../loop/flow.ts";
 import type { Pipe } from "../loop/loop.ts";
 import { pipeLossPass } from "../loop/pipe.ts";
-import { type PumpDuty, pumpDuty } from "../loop/pump.ts";
+import { pipeInsideFilm } from "../loop/pipe-flow.ts";
 import type { ReceiverSurroundings } from "../receiver/balance.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { receiverLosses } from "../receiver/losses.ts";
 import type { Receiver } from "../receiver/receiver.ts";
 import { layerHeatCapacity } from "../tank/model.ts";
+import { circuitDuty } from "./circuit.ts";
 import type { LinearLoss, LoopCoefficients } from "./coefficients.ts";
 import type { ControlState } from "./control.ts";
 import type { PlantModel } from "./model.ts";
@@ -39,7 +37,6 @@ export interface Exchange {
 }
 
 const AT_REST: Drive = { flow: 0, electricPower: 0 };
-const LAMINAR_NUSSELT = 3.66; // [-] still or slow fluid in a tube, uniform wall temperature
 
 export function exchange(
 	model: PlantModel,
@@ -51,7 +48,7 @@ export function exchange(
 	const { loop, receiver, coil } = model.plant;
 	const fluid = loop.fluid;
 	const temperatures = state.loop.temperatures;
-	const duty = control.pump === "on" ? circuitDuty(model, temperatures) : undefined;
+	const duty = control.pump === "on" ? circuitDuty(model.plant, temperatures) : undefined;
 	const flow = duty?.flow ?? 0;
 	const supply = pipeConductance(model, loop.supply, temperatures[SUPPLY]!, flow, now, state.supplySurface);
 	const back = pipeConductance(model, loop.return, temperatures[RETURN]!, flow, now, state.returnSurface);
@@ -74,45 +71,13 @@ export function exchange(
 			returnPipe: back.coefficient,
 			fittings: loop.fittingsLossCoefficient,
 			casing: loop.pump.casingLossCoefficient,
-			pumpHeat: duty?.heatToFluid ?? 0,
+			pumpHeat: flow > 0 ? (duty?.heatToFluid ?? 0) : 0, // a blocked pump warms nothing but itself
 			coil: coilUa,
 			layerTemperatures: layers,
 			layerCapacities: layers.map((t) => layerHeatCapacity(model.tank, t)),
 		},
 		supplySurface: supply.surface,
 		returnSurface: back.surface,
-	};
-}
-
-function circuitDuty(model: PlantModel, temperatures: Float64Array): PumpDuty {
-	const { loop, receiver, coil } = model.plant;
-	const fluid = loop.fluid;
-	const segments: [Segment, ...Segment[]] = [
-		segment(loop.supply, fluid, temperatures[SUPPLY]!, 0, loop.supply.roughness),
-		segment(coil, fluid, temperatures[COIL]!, coil.innerDiameter / coil.coilDiameter, DRAWN_TUBE_ROUGHNESS),
-		segment(loop.return, fluid, temperatures[RETURN]!, 0, loop.return.roughness),
-	];
-	if (receiver.kind !== "efficiencyLine")
-		segments.push(segment(receiver.tube, fluid, temperatures[RECEIVER]!, 0, DRAWN_TUBE_ROUGHNESS));
-	return pumpDuty(loop.pump, (flow) => circuitPressureDrop(segments, loop.fittingsLossFactor, flow));
-}
-
-const DRAWN_TUBE_ROUGHNESS = 1.5e-6; // [m] drawn copper tube, Moody 1944 (value from memory)
-
-function segment(
-	tube: { readonly innerDiameter: number; readonly length: number },
-	fluid: Fluid,
-	temperature: number,
-	helixRatio: number,
-	roughness: number,
-): Segment {
-	return {
-		length: tube.length,
-		innerDiameter: tube.innerDiameter,
-		roughness,
-		helixRatio,
-		density: fluid.density(temperature),
-		viscosity: fluid.viscosity(temperature),
 	};
 }
 
@@ -128,7 +93,7 @@ function pipeConductance(
 		pipe,
 		{
 			fluidTemperature: temperature,
-			insideFilm: insideFilm(model.plant.loop.fluid, pipe, temperature, flow),
+			insideFilm: pipeInsideFilm(pipe, model.plant.loop.fluid, temperature, flow),
 			ambient: now.ambient,
 			wind: now.wind,
 			pressure: model.airPressure,
@@ -136,15 +101,6 @@ function pipeConductance(
 		surfaceGuess,
 	);
 	return { coefficient: pass.coefficientPerMetre * pipe.length, surface: pass.surfaceTemperature };
-}
-
-function insideFilm(fluid: Fluid, pipe: Pipe, temperature: number, flow: number): number {
-	const conductivity = fluid.conductivity(temperature);
-	if (flow === 0) return (LAMINAR_NUSSELT * conductivity) / pipe.innerDiameter;
-	const viscosity = fluid.viscosity(temperature);
-	const re = (4 * flow * fluid.density(temperature)) / (Math.PI * pipe.innerDiameter * viscosity);
-	const pr = (viscosity * fluid.heatCapacity(temperature)) / conductivity;
-	return (nusseltPipe(re, pr, pipe.innerDiameter / pipe.length) * conductivity) / pipe.innerDiameter;
 }
 
 const SLOPE_STEP = 0.5; // [K] of the finite difference that gives the loss line's slope
