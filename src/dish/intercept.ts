@@ -1,7 +1,7 @@
 import { requireWithin } from "../errors.ts";
+import { gaussLegendre } from "../numeric/gauss-legendre.ts";
 import type { Dish, FixedFocusDish, TwoAxisDish } from "./dish.ts";
 import { fixedFocusAperture } from "./fixed-focus.ts";
-import { gaussLegendre } from "./gauss-legendre.ts";
 import { spotShareWithin } from "./gaussian-spot.ts";
 
 const SUN_SPREAD = 2.73e-3; // [rad] ± 0.1e-3, rms of a clear sky's sun per axis, Bendt & Rabl, Solar Energy 27 (1981) (value from memory)

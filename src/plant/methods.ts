@@ -1,6 +1,7 @@
 import { coilFilmOutsideRange } from "../coil/conductance.ts";
 import { type Insulation, insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
+import { receiverMethods } from "../receiver/methods.ts";
 import type { Weather } from "../sky/weather.ts";
 import type { PlantModel } from "./model.ts";
 import type { DayRecords } from "./records.ts";
@@ -14,26 +15,6 @@ const INTERCEPT: Rule = {
 const FIXED_FOCUS: Rule = {
 	name: "Seasonal aperture of a fixed-focus dish",
 	source: "Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502",
-};
-const CAVITY: Rule = {
-	name: "Natural convection from a cavity",
-	source: "Stine & McDonald, ISES Solar World Congress, Kobe 1989",
-};
-const CAVITY_WIND: Rule = {
-	name: "Wind on a cavity",
-	source: "Ma, Sandia SAND92-7293, 1993",
-};
-const COIL_FACE: Rule = {
-	name: "Convection from a flat coil, wind and natural combined",
-	source: "Churchill, AIChE J. 23 (1977) 10–16",
-};
-const COVER_GAP: Rule = {
-	name: "Convection across the gap under a cover",
-	source: "ElSherbiny, Raithby & Hollands, J. Heat Transfer 104 (1982) 96–102",
-};
-const EFFICIENCY_LINE: Rule = {
-	name: "Efficiency line of a measured dish",
-	source: "ISO 9806, linear form on beam irradiance",
 };
 const HELICAL: Rule = {
 	name: "Film inside a helical tube",
@@ -61,44 +42,26 @@ const BOILING: Rule = {
 	source: "IAPWS-IF97, region 4; ISO 2533:1975",
 };
 
-const CAVITY_COLDEST_WALL = 673.15; // [K] Stine & McDonald measured walls of 400–700 °C
-const CAVITY_STRONGEST_WIND = 9; // [m/s] Ma measured up to here
-
 const inRange = (rule: Rule): Method => ({ ...rule, outsideRange: false });
 
 /** The correlations a day's answer rests on, each with a flag where the day took it outside its published range. */
 export function dayMethods(model: PlantModel, records: DayRecords, weather: Weather): readonly Method[] {
-	const { dish, loop, tank } = model.plant;
+	const { dish, receiver, loop, tank } = model.plant;
+	const coldest = weather.ambient.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
 	return [
 		...(dish.kind === "fixedFocusOffset" ? [inRange(FIXED_FOCUS)] : []),
-		...receiverMethods(model, records, weather),
+		...(receiver.kind === "efficiencyLine" ? [] : [inRange(INTERCEPT)]),
+		...receiverMethods(receiver, records.maximumFilm, coldest),
 		{ ...HELICAL, outsideRange: coilStrayed(model, records) },
 		inRange(HORIZONTAL_TUBE),
 		inRange(CROSS_FLOW),
 		inRange(FRICTION),
-		laggingMethod("Supply pipe", loop.supply.insulation, records.columns.oilHot, records),
-		laggingMethod("Return pipe", loop.return.insulation, records.columns.oilCold, records),
-		laggingMethod("Tank", tank.insulation, records.columns.tankTop, records),
+		laggingMethod("Supply pipe", loop.supply.insulation, records.columns.oilHot, coldest),
+		laggingMethod("Return pipe", loop.return.insulation, records.columns.oilCold, coldest),
+		laggingMethod("Tank", tank.insulation, records.columns.tankTop, coldest),
 		inRange(STORE),
 		inRange(BOILING),
 	];
-}
-
-function receiverMethods(model: PlantModel, records: DayRecords, weather: Weather): readonly Method[] {
-	switch (model.plant.receiver.kind) {
-		case "cavity":
-			return [
-				inRange(INTERCEPT),
-				{ ...CAVITY, outsideRange: records.maximumFilm < CAVITY_COLDEST_WALL },
-				{ ...CAVITY_WIND, outsideRange: weather.wind.some((wind) => wind > CAVITY_STRONGEST_WIND) },
-			];
-		case "openCoil":
-			return [INTERCEPT, COIL_FACE].map(inRange);
-		case "glazedCoil":
-			return [INTERCEPT, COVER_GAP, COIL_FACE].map(inRange);
-		case "efficiencyLine":
-			return [inRange(EFFICIENCY_LINE)];
-	}
 }
 
 /** Whether the coil's inside film was asked outside its range at any row of the series. */
@@ -113,11 +76,10 @@ function laggingMethod(
 	place: string,
 	insulation: Insulation,
 	inner: readonly number[],
-	records: DayRecords,
+	coldest: number,
 ): Method {
 	const material = insulationMaterial(insulation.material);
 	const hottest = inner.reduce((most, t) => Math.max(most, t), 0);
-	const coldest = records.columns.ambient.reduce((least, t) => Math.min(least, t), hottest);
 	return {
 		name: `${place} lagging: conductivity of ${material.name} at its mean temperature`,
 		source: material.source,

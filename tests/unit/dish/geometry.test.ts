@@ -5,7 +5,7 @@ import {
 	thermodynamicConcentrationLimit,
 } from "../../../src/dish/concentration-limit.ts";
 import { fixedFocusAperture } from "../../../src/dish/fixed-focus.ts";
-import { gaussLegendre } from "../../../src/dish/gauss-legendre.ts";
+import { gaussLegendre } from "../../../src/numeric/gauss-legendre.ts";
 import { depth, focalLengthAtRimAngle, mirrorArea, rimAngle } from "../../../src/dish/paraboloid.ts";
 
 describe("paraboloid", () => {
