@@ -97,6 +97,16 @@ describe("drawOff", () => {
 		expect(sunk[9]).toBeLessThan(300);
 	});
 
+	it("lets mains that is warmer than the bottom rise and mix, as in many small draws", () => {
+		const { model, state } = tankOf(graded(10, 345, 283), {});
+		const whole = drawOff(model, state, 60, 305).state.temperatures;
+		let now = state;
+		for (let i = 0; i < 600; i++) now = drawOff(model, now, 0.1, 305).state;
+		now.temperatures.forEach((t, i) => {
+			expect(Math.abs(t - whole[i]!)).toBeLessThan(0.3);
+		});
+	});
+
 	it("costs hot water to let the cold in at the top", () => {
 		const layers = graded(10, 345, 300);
 		const right = tankOf(layers, {});
