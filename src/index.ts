@@ -1,10 +1,13 @@
 // The public surface of the computation: all that the HTTP edge may use. SI throughout; times are unix seconds.
 
+export type { Build, Caution, Quantity } from "./cautions/caution.ts";
+export { cautionsOf } from "./cautions/cautions.ts";
 export type { Coil } from "./coil/coil.ts";
 export { type CoilFit, coilFits } from "./coil/geometry.ts";
 export type { Dish } from "./dish/dish.ts";
 export { fixedFocusAperture } from "./dish/fixed-focus.ts";
-export { focalLengthAtRimAngle } from "./dish/paraboloid.ts";
+export { dishOptics } from "./dish/optics.ts";
+export { focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";
 export { type DomainCode, DomainError } from "./errors.ts";
 export { FLUID_IDS, type FluidId, fluidById } from "./fluids/catalogue.ts";
 export type { Fluid } from "./fluids/fluid.ts";
@@ -31,6 +34,12 @@ export { type SunDayProfile, sunDayProfile } from "./sky/sun-day-profile.ts";
 export type { Weather } from "./sky/weather.ts";
 export { type SunDay, sunDay } from "./sun/day.ts";
 export { extraterrestrialNormal } from "./sun/orbit.ts";
-export { apparentAltitudeAt, type SunPosition, sunPosition } from "./sun/position.ts";
+export { apparentAltitudeAt, declination, type SunPosition, sunPosition } from "./sun/position.ts";
 export type { Tank } from "./tank/tank.ts";
 export type { Draw } from "./tap/draw.ts";
+export {
+	profileDraws,
+	TAPPING_PROFILE_IDS,
+	type TappingProfileId,
+	tappingProfile,
+} from "./tap/profiles.ts";

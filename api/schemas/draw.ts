@@ -1,11 +1,19 @@
 import { z } from "@hono/zod-openapi";
-import type { Draw as CoreDraw } from "../../src/index.ts";
+import {
+	type Draw as CoreDraw,
+	profileDraws,
+	TAPPING_PROFILE_IDS,
+	type TappingProfileId,
+	tappingProfile,
+} from "../../src/index.ts";
 import { assume, type Fill } from "../assumed.ts";
 import { instantOf } from "../time-zone.ts";
 import { celsius, kilowattHours, litres, litresPerMinute, toSi } from "../units.ts";
 import { clock } from "./clock.ts";
+import type { Run } from "./run.ts";
 
 const MOST_DRAWS = 200;
+const PROFILES = TAPPING_PROFILE_IDS as readonly [TappingProfileId, ...TappingProfileId[]];
 
 const SingleDraw = z
 	.strictObject({
@@ -35,8 +43,20 @@ export const Draw = z
 			[],
 			"nobody draws while the tank warms",
 		),
+		profile: z
+			.enum(PROFILES)
+			.meta({
+				description:
+					"A household's day of use, Regulation (EU) 814/2013, Annex III, table 1, drawn besides `draws`. What falls outside the run is left out.",
+			})
+			.optional(),
+		scale: assume(
+			z.number().min(0.01).max(1000).meta({ description: "Households of the profile.", "x-unit": "1" }),
+			1,
+			"one household",
+		),
 		mainsTemperatureC: assume(
-			celsius("Of the cold feed.", 0, 40),
+			celsius("Of the cold feed.", 0, 35),
 			10,
 			"EN 16147 and EU 812/2013 reckon with 10 °C (from memory)",
 		),
@@ -50,18 +70,25 @@ export const Draw = z
 
 export type Draw = z.output<typeof Draw>;
 
-/** The day's draws, each at its instant. */
-export function coreDraws(draw: Draw, date: string, zone: string, fill: Fill): CoreDraw[] {
-	return draw.draws.map((single, i) => ({
-		time: instantOf(date, single.time, zone),
-		demand:
-			single.litres === undefined
-				? { kind: "energy", energy: toSi.kilowattHours(single.energyKwh!) }
-				: { kind: "volume", volume: toSi.litres(single.litres) },
-		temperature: toSi.celsius(
-			single.temperatureC ??
-				fill(`/draw/draws/${i}/temperatureC`, draw.mixedTemperatureC, "the mixed temperature of all draws"),
-		),
-		flow: toSi.litresPerMinute(single.flowLPerMin),
-	}));
+/** The day's draws, each at its instant: those listed, and those of the profile that begin within the run. */
+export function coreDraws(draw: Draw, date: string, run: Run, fill: Fill): CoreDraw[] {
+	const listed = draw.draws.map(
+		(single, i): CoreDraw => ({
+			time: instantOf(date, single.time, run.zone),
+			demand:
+				single.litres === undefined
+					? { kind: "energy", energy: toSi.kilowattHours(single.energyKwh!) }
+					: { kind: "volume", volume: toSi.litres(single.litres) },
+			temperature: toSi.celsius(
+				single.temperatureC ??
+					fill(`/draw/draws/${i}/temperatureC`, draw.mixedTemperatureC, "the mixed temperature of all draws"),
+			),
+			flow: toSi.litresPerMinute(single.flowLPerMin),
+		}),
+	);
+	if (draw.profile === undefined) return listed;
+	const midnight = instantOf(date, "00:00", run.zone);
+	const mixed = toSi.celsius(draw.mixedTemperatureC);
+	const usual = profileDraws(tappingProfile(draw.profile), midnight, draw.scale, mixed);
+	return [...listed, ...usual.filter(({ time }) => time >= run.start && time < run.end)];
 }

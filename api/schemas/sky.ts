@@ -1,8 +1,8 @@
 import { z } from "@hono/zod-openapi";
 import { TURBIDITY_CLASSES, type TurbidityClass } from "../../src/index.ts";
 import { assume } from "../assumed.ts";
+import { instant } from "../calendar.ts";
 import { celsius, metresPerSecond, wattsPerSquareMetre } from "../units.ts";
-import { instant } from "./clock.ts";
 
 const MOST_ROWS = 1500; // a day by the minute, and an hour more
 const CLASSES = Object.keys(TURBIDITY_CLASSES) as [TurbidityClass, ...TurbidityClass[]];

@@ -1,7 +1,8 @@
 import { z } from "@hono/zod-openapi";
 import { assume, part } from "../assumed.ts";
+import { calendarDate } from "../calendar.ts";
 import { celsius, minutes } from "../units.ts";
-import { clock, day } from "./clock.ts";
+import { clock } from "./clock.ts";
 import { Coil } from "./coil.ts";
 import { Dish } from "./dish.ts";
 import { Draw } from "./draw.ts";
@@ -14,7 +15,7 @@ import { Tank } from "./tank.ts";
 export const WarmUpRequest = z
 	.strictObject({
 		site: Site,
-		date: day("Local date of the run."),
+		date: calendarDate("Local date of the run."),
 		startTime: clock(
 			"Local time at which the run starts. Left out: sunrise, or midnight where the sun does not rise.",
 		).optional(),

@@ -1,0 +1,130 @@
+import type { z } from "@hono/zod-openapi";
+import { type Build, cautionsOf, type DayOutcome, warmUpDay } from "../../src/index.ts";
+import { type Assumed, defaultsTaken, filling } from "../assumed.ts";
+import { operation } from "../operation.ts";
+import { requireSound } from "../rules/warm-up.ts";
+import { hostel } from "../scenario/hostel.ts";
+import { wireCaution } from "../schemas/caution.ts";
+import { wireSeries } from "../schemas/day-series.ts";
+import { wireDesign } from "../schemas/design.ts";
+import { wireBalance } from "../schemas/energy-balance.ts";
+import { wireReason } from "../schemas/reason.ts";
+import { type WarmUpPlan, warmUpPlan } from "../schemas/warm-up-plan.ts";
+import { WarmUpRequest } from "../schemas/warm-up-request.ts";
+import { WarmUpResponse } from "../schemas/warm-up-response.ts";
+import { isoText } from "../time-zone.ts";
+import { fromSi } from "../units.ts";
+
+export const warmUp = operation({
+	method: "post",
+	path: "/v1/tank/warm-up",
+	operationId: "warmUpTank",
+	tag: "Tank",
+	summary: "When is the tank hot?",
+	description: [
+		"One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,",
+		"where the sun's energy went, and what to be careful of. Only site, date, the dish's size and the tank's volume are needed.",
+		"A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.",
+	].join("\n"),
+	input: WarmUpRequest,
+	output: WarmUpResponse,
+	examples: {
+		hostel: { summary: hostel.summary, value: hostel.request },
+		least: {
+			summary: "The least that must be said",
+			value: {
+				site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
+				date: "2025-02-15",
+				dish: { diameterM: 1.4 },
+				tank: { volumeL: 100 },
+			},
+		},
+	},
+	maxAge: 0,
+	answer: (request, given) => {
+		requireSound(request);
+		const { fill, filled } = filling();
+		const plan = warmUpPlan(request, fill);
+		const outcome = warmUpDay(plan.plant, plan.weather, plan.task);
+		return wireOutcome(plan, buildOf(request), outcome, [
+			...defaultsTaken(WarmUpRequest, given, request),
+			...filled,
+		]);
+	},
+});
+
+type Answer = z.input<typeof WarmUpResponse>;
+
+function buildOf({ tank, coil, loop, receiver }: WarmUpRequest): Build {
+	const outdoors = [
+		loop.supply.insulation,
+		loop.return.insulation,
+		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		...(tank.surroundingsC === "outdoors" ? [tank.insulation] : []),
+	];
+	return {
+		tankWall: tank.wallMaterial,
+		coilWall: coil.material,
+		pipeWalls: [loop.supply.material, loop.return.material],
+		weatherproof: outdoors.every(({ weatherproof, thicknessMm }) => weatherproof || thicknessMm === 0),
+	};
+}
+
+function wireOutcome(plan: WarmUpPlan, build: Build, outcome: DayOutcome, assumed: Assumed[]): Answer {
+	const { run, plant, task, weather } = plan;
+	const circumstances = { plant, build, task, weather, outcome };
+	return {
+		...wireTarget(plan, outcome),
+		timeZone: run.zone,
+		startTime: isoText(run.start, run.zone),
+		endTime: isoText(run.end, run.zone),
+		...wireTank(outcome, run.zone),
+		...wireLoop(outcome),
+		deliveredKwh: fromSi.kilowattHours(outcome.deliveredHeat),
+		unmetKwh: fromSi.kilowattHours(outcome.unmetHeat),
+		energyBalance: wireBalance(outcome.balance),
+		series: wireSeries(outcome.series, run.zone, task.seriesStep),
+		design: wireDesign(plant, task),
+		cautions: cautionsOf(circumstances).map(wireCaution),
+		assumed,
+		methods: outcome.methods.map((method) => ({ ...method })),
+	};
+}
+
+type Target = Pick<Answer, "outcome" | "timeToTargetMin" | "targetTime" | "reason">;
+
+function wireTarget({ run, plant, task }: WarmUpPlan, outcome: DayOutcome): Target {
+	if (outcome.shortfall !== undefined)
+		return { outcome: "notReached", reason: wireReason(outcome.shortfall, plant, task, outcome) };
+	return {
+		outcome: "reached",
+		timeToTargetMin: fromSi.minutes(outcome.targetTime - run.start),
+		targetTime: isoText(outcome.targetTime, run.zone),
+	};
+}
+
+function wireTank(outcome: DayOutcome, zone: string) {
+	return {
+		endTemperatureC: fromSi.celsius(outcome.endMean),
+		topTemperatureC: fromSi.celsius(outcome.endTop),
+		layerTemperaturesC: Array.from(outcome.endTemperatures, fromSi.celsius),
+		boilingPointC: fromSi.celsius(outcome.boilingPoint),
+		boils: outcome.boils,
+		...(outcome.boils && { boilTime: isoText(outcome.boilTime, zone) }),
+		usableLitresAt40C: fromSi.litres(outcome.usableVolume),
+		meanPowerToWaterW: outcome.meanPowerToWater,
+		overallEfficiency: outcome.overallEfficiency,
+	};
+}
+
+function wireLoop(outcome: DayOutcome) {
+	return {
+		maximumOilTemperatureC: fromSi.celsius(outcome.maximumOil),
+		maximumFilmTemperatureC: fromSi.celsius(outcome.maximumFilm),
+		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
+		pumpTimeMin: fromSi.minutes(outcome.pumpTime),
+		...(outcome.pumpTime > 0 && { leastFlowLPerMin: fromSi.litresPerMinute(outcome.leastFlow) }),
+		starvedTimeMin: fromSi.minutes(outcome.starvedTime),
+		turnedAwayTimeMin: fromSi.minutes(outcome.turnedAwayTime),
+	};
+}

@@ -1,0 +1,33 @@
+import { coreDish } from "../schemas/dish.ts";
+import { isSized } from "./dish.ts";
+import { contradictory, impossible, type Rule, said } from "./fault.ts";
+
+/** The receiver is smaller than the dish that lights it. */
+export const receiverWithinDish: Rule = ({ dish, receiver }) => {
+	if (receiver.kind === "efficiencyLine" || receiver.apertureDiameterM === "auto" || !isSized(dish))
+		return [];
+	const mirror = coreDish(dish, (_, value) => value);
+	const across = mirror.kind === "twoAxis" ? mirror.diameter : Math.sqrt((4 * mirror.mirrorArea) / Math.PI);
+	return receiver.apertureDiameterM >= across
+		? [
+				impossible(
+					"/receiver/apertureDiameterM",
+					`a receiver of ${said(receiver.apertureDiameterM)} m is as large as the dish of ${said(across)} m that is to light it`,
+				),
+			]
+		: [];
+};
+
+/** A hollow is at least as wide as its opening. */
+export const hollowBehindOpening: Rule = ({ receiver }) => {
+	if (receiver.kind !== "cavity" || receiver.innerDiameterM === undefined) return [];
+	const opening = receiver.apertureDiameterM;
+	return opening !== "auto" && receiver.innerDiameterM < opening
+		? [
+				contradictory(
+					"/receiver/innerDiameterM",
+					`the hollow of ${said(receiver.innerDiameterM)} m is narrower than its opening of ${said(opening)} m`,
+				),
+			]
+		: [];
+};

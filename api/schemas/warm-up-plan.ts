@@ -1,0 +1,59 @@
+import {
+	boilingPoint,
+	marchTimes,
+	type Plant,
+	standardPressure,
+	type Task,
+	type Weather,
+} from "../../src/index.ts";
+import type { Fill } from "../assumed.ts";
+import { toSi } from "../units.ts";
+import { coreCoil } from "./coil.ts";
+import { coreDish } from "./dish.ts";
+import { coreDraws } from "./draw.ts";
+import { coreLoop } from "./loop.ts";
+import { coreReceiver } from "./receiver-sized.ts";
+import { type Run, runOf } from "./run.ts";
+import { coreSite } from "./site.ts";
+import { coreTank, tankBoilingPoint } from "./tank.ts";
+import type { WarmUpRequest } from "./warm-up-request.ts";
+import { weatherOf } from "./weather.ts";
+
+/** A request as the core wants it. */
+export interface WarmUpPlan {
+	readonly run: Run;
+	readonly plant: Plant;
+	readonly task: Task;
+	readonly weather: Weather;
+}
+
+export function warmUpPlan(request: WarmUpRequest, fill: Fill): WarmUpPlan {
+	const run = runOf(request, fill);
+	const plant = plantOf(request, fill);
+	const task: Task = {
+		start: run.start,
+		end: run.end,
+		step: request.stepS,
+		seriesStep: toSi.minutes(request.seriesStepMin),
+		target: { temperature: toSi.celsius(request.targetTemperatureC), at: request.targetAt },
+		draws: coreDraws(request.draw, request.date, run, fill),
+		mains: toSi.celsius(request.draw.mainsTemperatureC),
+	};
+	return { run, plant, task, weather: weatherOf(request.sky, plant.site, marchTimes(task), fill) };
+}
+
+/** Everything that stands still while the day passes. */
+export function plantOf(request: WarmUpRequest, fill: Fill): Plant {
+	const site = coreSite(request.site);
+	const dish = coreDish(request.dish, fill);
+	const tank = coreTank(request.tank, request.draw.mainsTemperatureC, fill);
+	const openBoiling = boilingPoint(standardPressure(site.elevation));
+	return {
+		site,
+		dish,
+		receiver: coreReceiver(request.receiver, dish, site.elevation, fill),
+		loop: coreLoop(request.loop, tankBoilingPoint(tank, site.elevation), openBoiling, fill),
+		coil: coreCoil(request.coil, tank, fill),
+		tank,
+	};
+}

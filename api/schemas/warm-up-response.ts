@@ -1,0 +1,58 @@
+import { z } from "@hono/zod-openapi";
+import { celsius, kilowattHours, litres, litresPerMinute, minutes, ratio, watts } from "../units.ts";
+import { Assumed } from "./assumed.ts";
+import { Caution } from "./caution.ts";
+import { DaySeries } from "./day-series.ts";
+import { Design } from "./design.ts";
+import { EnergyBalance } from "./energy-balance.ts";
+import { Reason } from "./reason.ts";
+
+const localTime = (description: string) => z.string().openapi({ description, format: "date-time" });
+
+const Method = z
+	.strictObject({
+		name: z.string(),
+		source: z.string(),
+		outsideRange: z.boolean().meta({ description: "Whether it was asked outside its published range." }),
+	})
+	.openapi("Method", { description: "A correlation or model that the answer rests on." });
+
+export const WarmUpResponse = z
+	.strictObject({
+		outcome: z.enum(["reached", "notReached"]).meta({ description: "Whether the water reached the target." }),
+		timeToTargetMin: minutes("From the start to the target. Absent when not reached.").optional(),
+		targetTime: localTime("When the target was reached. Absent when not reached.").optional(),
+		reason: Reason.optional(),
+		timeZone: z.string().meta({ description: "Zone of the local times." }),
+		startTime: localTime("When the run starts."),
+		endTime: localTime("When it ends."),
+		endTemperatureC: celsius("Mean of the tank at the end."),
+		topTemperatureC: celsius("Top of the tank at the end."),
+		layerTemperaturesC: z.array(celsius("Of a layer.")).meta({ description: "At the end, top first." }),
+		boilingPointC: celsius("Of the tank's water, at its pressure."),
+		boils: z.boolean().meta({ description: "Whether any of it boils." }),
+		boilTime: localTime("When it first boils. Absent when it does not.").optional(),
+		usableLitresAt40C: litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
+		meanPowerToWaterW: watts("From the start to the target, or to the end."),
+		overallEfficiency: ratio(
+			"Heat to the water over beam on the aperture, from the start to the target, or to the end.",
+		),
+		maximumOilTemperatureC: celsius("Hottest fluid that left the receiver."),
+		maximumFilmTemperatureC: celsius("Hottest fluid at the receiver's wall."),
+		stagnationTemperatureC: celsius("Of the receiver without flow, at 1000 W/m², still air, 25 °C."),
+		pumpTimeMin: minutes("That the pump ran."),
+		leastFlowLPerMin: litresPerMinute("While the pump ran. Absent when it never ran.").optional(),
+		starvedTimeMin: minutes("That the pump gave less than 95 % of its set flow."),
+		turnedAwayTimeMin: minutes("That a limit turned the dish away."),
+		deliveredKwh: kilowattHours("Heat given at the taps, above the mains."),
+		unmetKwh: kilowattHours("Heat asked at the taps and not given: left to a backup."),
+		energyBalance: EnergyBalance,
+		series: DaySeries,
+		design: Design,
+		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
+		assumed: z
+			.array(Assumed)
+			.meta({ description: "Every value that the request left out, and why this one." }),
+		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+	})
+	.openapi("WarmUpResponse");

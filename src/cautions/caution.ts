@@ -1,0 +1,51 @@
+import type { WallMaterialId } from "../heat/wall-materials.ts";
+import type { DayOutcome } from "../plant/outcome.ts";
+import type { Plant, Task } from "../plant/plant.ts";
+import type { Weather } from "../sky/weather.ts";
+
+export type Severity = "danger" | "warning" | "info";
+
+/** A number that a caution speaks of, in SI, with what kind of quantity it is so that an edge can say it in its own unit. */
+export interface Quantity {
+	readonly kind:
+		| "temperature"
+		| "difference"
+		| "pressure"
+		| "volume"
+		| "area"
+		| "length"
+		| "duration"
+		| "power"
+		| "ratio";
+	readonly value: number;
+}
+
+/** One thing to be careful of. The message is English; `{name}` stands for the parameter of that name. */
+export interface Caution {
+	readonly code: string;
+	readonly severity: Severity;
+	readonly parameters: Readonly<Record<string, Quantity | string>>;
+	readonly message: string;
+}
+
+/** How a plant is built, beyond what its heat depends on. */
+export interface Build {
+	readonly tankWall: WallMaterialId;
+	readonly coilWall: WallMaterialId;
+	readonly pipeWalls: readonly WallMaterialId[];
+	readonly weatherproof: boolean; // whether all lagging out of doors is kept dry by a cover
+}
+
+/** What a rule may look at. */
+export interface Circumstances {
+	readonly plant: Plant;
+	readonly build: Build;
+	readonly task: Task;
+	readonly weather: Weather;
+	readonly outcome: DayOutcome;
+}
+
+/** One hazard: nothing when it does not arise. */
+export type CautionRule = (circumstances: Circumstances) => readonly Caution[];
+
+export const temperature = (value: number): Quantity => ({ kind: "temperature", value });

@@ -1,0 +1,52 @@
+import { boiling } from "./boiling.ts";
+import { bulkLimit } from "./bulk-limit.ts";
+import type { Caution, CautionRule, Circumstances, Severity } from "./caution.ts";
+import { concentratedLight } from "./concentrated-light.ts";
+import { drinkingWater } from "./drinking-water.ts";
+import { electricity } from "./electricity.ts";
+import { elevation } from "./elevation.ts";
+import { expansion } from "./expansion.ts";
+import { fibres } from "./fibres.ts";
+import { filmLimit } from "./film-limit.ts";
+import { fire } from "./fire.ts";
+import { freezing } from "./freezing.ts";
+import { laggingLimit } from "./lagging-limit.ts";
+import { legionella } from "./legionella.ts";
+import { metals } from "./metals.ts";
+import { pressure } from "./pressure.ts";
+import { pumpStops } from "./pump-stops.ts";
+import { scald } from "./scald.ts";
+import { starvedFlow } from "./starved-flow.ts";
+import { structure } from "./structure.ts";
+import { wetInsulation } from "./wet-insulation.ts";
+
+const RULES: readonly CautionRule[] = [
+	concentratedLight,
+	scald,
+	pressure,
+	boiling,
+	bulkLimit,
+	filmLimit,
+	fire,
+	pumpStops,
+	expansion,
+	electricity,
+	freezing,
+	legionella,
+	drinkingWater,
+	laggingLimit,
+	wetInsulation,
+	metals,
+	structure,
+	fibres,
+	starvedFlow,
+	elevation,
+];
+
+const ORDER: readonly Severity[] = ["danger", "warning", "info"];
+
+/** Everything to be careful of, the most serious first. */
+export function cautionsOf(circumstances: Circumstances): readonly Caution[] {
+	const found = RULES.flatMap((rule) => rule(circumstances));
+	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
+}

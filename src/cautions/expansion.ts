@@ -1,0 +1,31 @@
+import type { CautionRule } from "./caution.ts";
+
+const AIR_AT_FILL = 283.15; // [K] 10 °C, the cold end of the fluid's swing; common practice, no source
+
+/** Fluid with no room to expand. */
+export const expansion: CautionRule = ({ outcome, plant: { loop, receiver, coil } }) => {
+	const tubes = [
+		loop.supply,
+		loop.return,
+		coil,
+		...(receiver.kind === "efficiencyLine" ? [] : [receiver.tube]),
+	];
+	const content = tubes.reduce((sum, tube) => sum + (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length, 0);
+	const hot = Math.max(outcome.maximumOil, loop.control.oilLimit);
+	const needed = content * (loop.fluid.density(AIR_AT_FILL) / loop.fluid.density(hot) - 1);
+	const tooSmall = needed > loop.expansionVolume;
+	return [
+		{
+			code: tooSmall ? "expansionTooSmall" : "expansion",
+			severity: tooSmall ? "danger" : "info",
+			parameters: {
+				needed: { kind: "volume", value: needed },
+				provided: { kind: "volume", value: loop.expansionVolume },
+				content: { kind: "volume", value: content },
+			},
+			message: tooSmall
+				? "The loop's {content} of fluid expand by {needed} when hot, and the vessel has room for {provided}. Pressure would burst the loop and spill hot fluid: fit a larger vessel, as a licensed fitter sizes it."
+				: "The loop's {content} of fluid expand by {needed} when hot. Keep {provided} of room for it, open or with its own relief, to your local code.",
+		},
+	];
+};

@@ -1,0 +1,41 @@
+import { insulationMaterial } from "../heat/insulation.ts";
+import type { Caution, CautionRule } from "./caution.ts";
+
+/** Fibres and panes in the hands of whoever builds it. */
+export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
+	const layers = [
+		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		loop.supply.insulation,
+		loop.return.insulation,
+		tank.insulation,
+	].filter(({ thickness }) => thickness > 0);
+	const materials = [...new Set(layers.map(({ material }) => material))].map(insulationMaterial);
+	const cautions: Caution[] = [];
+	for (const { name, hazard } of materials) {
+		if (hazard === "fibreDust")
+			cautions.push({
+				code: "fibreDust",
+				severity: "warning",
+				parameters: { material: name },
+				message:
+					"Cutting {material} frees fibres that hurt skin, eyes and lungs. Wear gloves, long sleeves, goggles and a dust mask, and wet the cut, as the local rules for such work and the maker's safety sheet say.",
+			});
+		if (hazard === "carcinogenicFibre")
+			cautions.push({
+				code: "carcinogenicFibre",
+				severity: "danger",
+				parameters: { material: name },
+				message:
+					"The fibres of {material} may cause cancer. Choose another lagging; where it must be, only trained people with the protection that the law asks may work it.",
+			});
+	}
+	if (receiver.kind === "glazedCoil")
+		cautions.push({
+			code: "glass",
+			severity: "warning",
+			parameters: {},
+			message:
+				"The receiver's pane can shatter from heat, rain on hot glass, or a tool. Use toughened glass, wear gloves and goggles, and leave its fixing to a qualified fitter.",
+		});
+	return cautions;
+};

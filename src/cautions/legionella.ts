@@ -1,0 +1,36 @@
+import { type CautionRule, temperature } from "./caution.ts";
+
+const SAFE = 333.15; // [K] 60 °C at which a store is kept; WHO, Legionella and the prevention of legionellosis, 2007 (value from memory)
+const GROWING = [298.15, 318.15] as const; // [K] 25–45 °C in which it multiplies, same source
+const LONG = 4 * 3600; // [s] common practice, no source
+
+/** Bacteria in lukewarm water. */
+export const legionella: CautionRule = ({ outcome, plant }) => {
+	const coldest = Math.min(...outcome.endTemperatures);
+	const lukewarm = lukewarmTime(outcome.series.time, outcome.series.tankMean);
+	if (coldest >= SAFE && lukewarm < LONG) return [];
+	return [
+		{
+			code: "legionella",
+			severity: "warning",
+			parameters: {
+				coldestLayer: temperature(coldest),
+				safeTemperature: temperature(SAFE),
+				lukewarmTime: { kind: "duration", value: lukewarm },
+				volume: { kind: "volume", value: plant.tank.fill },
+			},
+			message:
+				"Part of the {volume} ends at {coldestLayer}; Legionella grows in water kept at 25 to 45 °C, where the tank's mean spends {lukewarmTime} of this run, and dies at {safeTemperature}. Bring all of it to {safeTemperature} as often as your local health code asks, if need be with a backup.",
+		},
+	];
+};
+
+/** How long the tank's mean lies where the bacteria multiply [s]. */
+function lukewarmTime(time: readonly number[], mean: readonly number[]): number {
+	let sum = 0;
+	for (let i = 1; i < time.length; i++) {
+		const middle = (mean[i]! + mean[i - 1]!) / 2;
+		if (middle >= GROWING[0] && middle <= GROWING[1]) sum += time[i]! - time[i - 1]!;
+	}
+	return sum;
+}

@@ -1,0 +1,21 @@
+import { type CautionRule, temperature } from "./caution.ts";
+
+/** Full sun on a receiver without flow. */
+export const pumpStops: CautionRule = ({ outcome, plant: { loop } }) => {
+	const limit = loop.fluid.limits.film.temperature;
+	const above = outcome.stagnation > limit;
+	return [
+		{
+			code: "pumpStops",
+			severity: above ? "danger" : "warning",
+			parameters: {
+				fluid: loop.fluid.name,
+				stagnationTemperature: temperature(outcome.stagnation),
+				limit: temperature(limit),
+			},
+			message: above
+				? "If the pump or the power stops in full sun the receiver goes to {stagnationTemperature}, past the {limit} that {fluid} bears. The dish must turn away by itself, with stored energy, on loss of flow or power; have a licensed person prove it."
+				: "If the pump or the power stops in full sun the receiver goes to {stagnationTemperature}. The dish should turn away by itself on loss of flow or power; have a licensed person prove it.",
+		},
+	];
+};

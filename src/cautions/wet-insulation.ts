@@ -1,0 +1,22 @@
+import type { CautionRule } from "./caution.ts";
+
+/** Lagging that rain gets into. */
+export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, build }) => {
+	const layers = [
+		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		loop.supply.insulation,
+		loop.return.insulation,
+		tank.insulation,
+	];
+	const wettest = Math.max(...layers.map(({ moisture }) => moisture));
+	if (wettest === 0 && build.weatherproof) return [];
+	return [
+		{
+			code: "wetInsulation",
+			severity: "warning",
+			parameters: { moisture: { kind: "ratio", value: wettest } },
+			message:
+				"Lagging here is wet, or has no cover that keeps rain out. Wet lagging loses several times the heat and rots the pipe under it: jacket it with sealed seams, and have a qualified insulation fitter see to it.",
+		},
+	];
+};
