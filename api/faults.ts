@@ -175,13 +175,22 @@ export function bodyFaults(error: z.ZodError, schema: z.ZodType, body: unknown):
 }
 
 /** The same for a query, where the place of a fault is a parameter. */
-export function queryFaults(error: z.ZodError, schema: z.ZodType, query: unknown): FieldFault[] {
+export function queryFaults(error: z.ZodError, schema: z.ZodType, query: object): FieldFault[] {
+	const given = Object.fromEntries(
+		Object.entries(query).map(([name, value]) => [name, listed(name, value, schema, query)]),
+	);
 	return error.issues
-		.flatMap((issue) => faultsOf(issue, schema, query, []))
+		.flatMap((issue) => faultsOf(issue, schema, given, []))
 		.map(
 			({ path, detail, code }) =>
-				repeated(path, query, schema) ?? { in: "query", ...parameter(path), detail, code },
+				repeated(path, given, schema) ?? { in: "query", ...parameter(path), detail, code },
 		);
+}
+
+/** A parameter that may be repeated counts as a list when it is given once. */
+function listed(name: string, value: unknown, schema: z.ZodType, query: object): unknown {
+	const many = schemasAt(schema, [name], query).some(({ _zod: { def } }) => def.type === "array");
+	return many && !Array.isArray(value) ? [value] : value;
 }
 
 function parameter(path: readonly PropertyKey[]): { parameter?: string } {

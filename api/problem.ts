@@ -107,9 +107,17 @@ export function fromDomainError(error: DomainError, place: "body" | "query"): Pr
 	const pointer = typeof error.details.pointer === "string" ? error.details.pointer : "";
 	const where =
 		place === "body" ? { pointer } : pointer === "" ? {} : { parameter: pointer.replace(/^\//, "") };
-	return new ProblemError(KIND_OF_CODE[error.code], error.message, [
-		{ in: place, ...where, detail: error.message, code: error.code },
+	const detail = sentenceOf(error);
+	return new ProblemError(KIND_OF_CODE[error.code], detail, [
+		{ in: place, ...where, detail, code: error.code },
 	]);
+}
+
+/** The core's message; a plain range is put anew, because the core speaks of it in SI units and to the last digit. */
+function sentenceOf({ message, details: { name, value, low, high } }: DomainError): string {
+	if (typeof low !== "number" || typeof high !== "number" || typeof value !== "number") return message;
+	const short = (x: number) => String(Number(x.toPrecision(6)));
+	return `${name} comes to ${short(value)} in SI units; the model covers ${short(low)} to ${short(high)}`;
 }
 
 export function problem(

@@ -21,7 +21,9 @@ async function inputOf(
 	const given = isQuery ? queryOf(c.req.url) : await jsonBody(c.req, LIMITS.bodyBytes.value);
 	const read = operation.input.safeParse(given);
 	if (read.success) return [read.data, given];
-	const errors = (isQuery ? queryFaults : bodyFaults)(read.error, operation.input, given);
+	const errors = isQuery
+		? queryFaults(read.error, operation.input, given as object)
+		: bodyFaults(read.error, operation.input, given);
 	const count = errors.length === 1 ? "one fault" : `${errors.length} faults, the first of them`;
 	const place = isQuery ? "query" : "body";
 	throw new ProblemError("invalid-request", `The ${place} has ${count}: ${errors[0]?.detail}`, errors);

@@ -18,7 +18,12 @@ export interface CallOptions {
 	readonly requestId?: string;
 }
 
-type Query<Name extends keyof operations> = NonNullable<operations[Name]["parameters"]["query"]>;
+type Name = keyof operations;
+/** What an operation is asked. */
+export type Query<N extends Name> = NonNullable<operations[N]["parameters"]["query"]>;
+/** What an operation answers. Read from the contract itself: the fetch library's own view garbles readonly arrays. */
+export type Answer<N extends Name> = operations[N]["responses"][200]["content"]["application/json" &
+	keyof operations[N]["responses"][200]["content"]];
 
 /** A client of the service: one method for each operation, each resolving to its answer or throwing a RaykettleProblem. */
 export function createRaykettle({ baseUrl, fetch, apiKey }: RaykettleOptions) {
@@ -30,19 +35,19 @@ export function createRaykettle({ baseUrl, fetch, apiKey }: RaykettleOptions) {
 	return {
 		/** Where the sun stands, at one instant or many. */
 		sunPosition: (query: Query<"getSunPosition">, call?: CallOptions) =>
-			answer(http.GET("/v1/sun/position", { params: { query }, ...sent(call) })),
+			answer<"getSunPosition">(http.GET("/v1/sun/position", { params: { query }, ...sent(call) })),
 		/** One clear day of sun, and the best fixed tilts. */
 		sunDay: (query: Query<"getSunDay">, call?: CallOptions) =>
-			answer(http.GET("/v1/sun/day", { params: { query }, ...sent(call) })),
+			answer<"getSunDay">(http.GET("/v1/sun/day", { params: { query }, ...sent(call) })),
 		/** Elevation, air pressure and boiling point, from exactly one of them. */
 		boilingPoint: (query: Query<"getBoilingPoint">, call?: CallOptions) =>
-			answer(http.GET("/v1/boiling-point", { params: { query }, ...sent(call) })),
+			answer<"getBoilingPoint">(http.GET("/v1/boiling-point", { params: { query }, ...sent(call) })),
 		/** Versions, and every limit in force. */
-		meta: (call?: CallOptions) => answer(http.GET("/v1/meta", sent(call))),
+		meta: (call?: CallOptions) => answer<"getMeta">(http.GET("/v1/meta", sent(call))),
 		/** Whether the process answers. */
-		live: (call?: CallOptions) => answer(http.GET("/health/live", sent(call))),
+		live: (call?: CallOptions) => answer<"getLiveness">(http.GET("/health/live", sent(call))),
 		/** Whether the service computes rightly. */
-		ready: (call?: CallOptions) => answer(http.GET("/health/ready", sent(call))),
+		ready: (call?: CallOptions) => answer<"getReadiness">(http.GET("/health/ready", sent(call))),
 	};
 }
 
@@ -55,14 +60,14 @@ function sent({ signal, requestId }: CallOptions = {}) {
 	};
 }
 
-interface Outcome<Data> {
-	readonly data?: Data;
+interface Outcome {
+	readonly data?: unknown;
 	readonly error?: unknown;
 	readonly response: Response;
 }
 
-async function answer<Data>(call: Promise<Outcome<Data>>): Promise<Data> {
+async function answer<N extends Name>(call: Promise<Outcome>): Promise<Answer<N>> {
 	const { data, error, response } = await call;
 	if (data === undefined) throw new RaykettleProblem(response, error);
-	return data;
+	return data as Answer<N>;
 }

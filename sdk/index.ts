@@ -1,3 +1,10 @@
-export { type CallOptions, createRaykettle, type Raykettle, type RaykettleOptions } from "./client.ts";
+export {
+	type Answer,
+	type CallOptions,
+	createRaykettle,
+	type Query,
+	type Raykettle,
+	type RaykettleOptions,
+} from "./client.ts";
 export { type FieldFault, type Problem, RaykettleProblem } from "./problem.ts";
 export type { components, operations, paths } from "./schema.d.ts";

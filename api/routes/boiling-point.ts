@@ -15,7 +15,7 @@ const Query = z
 	.strictObject({
 		elevationM: fromQuery(metres("Elevation above sea level.", -430, 11_000)).optional(),
 		pressureKpa: fromQuery(
-			kilopascals("Absolute pressure of the air at the place, not reduced to sea level.", 22.64, 106.6),
+			kilopascals("Absolute pressure of the air at the place, not reduced to sea level.", 22.64, 106.59),
 		).optional(),
 		boilingPointC: fromQuery(celsius("Boiling point of water in an open vessel.", 62.9, 101.4)).optional(),
 	})
