@@ -1,6 +1,7 @@
 import { coilFilmOutsideRange } from "../coil/conductance.ts";
 import { type Insulation, insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
+import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
 import type { Weather } from "../sky/weather.ts";
 import type { PlantModel } from "./model.ts";
@@ -52,7 +53,7 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 		...(dish.kind === "fixedFocusOffset" ? [inRange(FIXED_FOCUS)] : []),
 		...(receiver.kind === "efficiencyLine" ? [] : [inRange(INTERCEPT)]),
 		...receiverMethods(receiver, records.maximumFilm, coldest),
-		{ ...HELICAL, outsideRange: coilStrayed(model, records) },
+		{ ...HELICAL, outsideRange: filmStrayed(model, records) },
 		inRange(HORIZONTAL_TUBE),
 		inRange(CROSS_FLOW),
 		inRange(FRICTION),
@@ -64,11 +65,16 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 	];
 }
 
-/** Whether the coil's inside film was asked outside its range at any row of the series. */
-function coilStrayed(model: PlantModel, records: DayRecords): boolean {
+/** Whether the film in coil or receiver was asked outside its range at any row of the series. */
+function filmStrayed(model: PlantModel, records: DayRecords): boolean {
+	const { coil, receiver, loop } = model.plant;
 	const { oilHot, flow } = records.columns;
-	return oilHot.some((oil, row) =>
-		coilFilmOutsideRange(model.plant.coil, model.plant.loop.fluid, oil, flow[row]!),
+	return oilHot.some(
+		(oil, row) =>
+			flow[row]! > 0 &&
+			(coilFilmOutsideRange(coil, loop.fluid, oil, flow[row]!) ||
+				(receiver.kind !== "efficiencyLine" &&
+					receiverFilmOutsideRange(receiver, loop.fluid, oil, flow[row]!))),
 	);
 }
 
