@@ -1,16 +1,18 @@
-import { coreTank, tankBoilingPoint } from "../schemas/tank.ts";
+import { coreTank, type Tank, tankBoilingPoint } from "../schemas/tank.ts";
 import { fromSi } from "../units.ts";
 import { contradictory, impossible, type Rule, said } from "./fault.ts";
 
+type Tanked = { readonly tank: Tank };
+
 const CLOSE = 0.01; // [-] how far a volume may be off its height and diameter
 
-export const fillWithinVolume: Rule = ({ tank }) =>
+export const fillWithinVolume: Rule<Tanked> = ({ tank }) =>
 	tank.fillL !== undefined && tank.fillL > tank.volumeL
 		? [contradictory("/tank/fillL", `${said(tank.fillL)} L do not fit a tank of ${said(tank.volumeL)} L`)]
 		: [];
 
 /** Volume, height and diameter agree where all three are given. */
-export const tankDimensions: Rule = ({ tank: { volumeL, heightM, diameterM } }) => {
+export const tankDimensions: Rule<Tanked> = ({ tank: { volumeL, heightM, diameterM } }) => {
 	if (heightM === undefined || diameterM === undefined) return [];
 	const holds = fromSi.litres((Math.PI / 4) * diameterM ** 2 * heightM);
 	return Math.abs(holds - volumeL) > CLOSE * volumeL
@@ -23,7 +25,7 @@ export const tankDimensions: Rule = ({ tank: { volumeL, heightM, diameterM } }) 
 		: [];
 };
 
-export const reliefOfClosedTank: Rule = ({ tank }) =>
+export const reliefOfClosedTank: Rule<Tanked> = ({ tank }) =>
 	tank.vented && tank.reliefPressureKpa !== undefined
 		? [
 				contradictory(
@@ -33,7 +35,7 @@ export const reliefOfClosedTank: Rule = ({ tank }) =>
 			]
 		: [];
 
-export const nodesOfProfile: Rule = ({ tank: { nodes, startTemperatureC } }) =>
+export const nodesOfProfile: Rule<Tanked> = ({ tank: { nodes, startTemperatureC } }) =>
 	nodes !== undefined && Array.isArray(startTemperatureC) && startTemperatureC.length !== nodes
 		? [
 				contradictory(
@@ -44,7 +46,12 @@ export const nodesOfProfile: Rule = ({ tank: { nodes, startTemperatureC } }) =>
 		: [];
 
 /** Liquid water stands below its boiling point. */
-export const startBelowBoiling: Rule = ({ tank, site, draw }) => {
+export const startBelowBoiling: Rule<
+	Tanked & {
+		readonly site: { readonly elevationM: number };
+		readonly draw: { readonly mainsTemperatureC: number };
+	}
+> = ({ tank, site, draw }) => {
 	const water = coreTank(tank, draw.mainsTemperatureC, (_, value) => value);
 	const boiling = tankBoilingPoint(water, site.elevationM);
 	const hottest = Math.max(...water.startTemperatures);

@@ -1,19 +1,31 @@
-import { contradictory, type Rule, said } from "./fault.ts";
+import type { Loop } from "../schemas/loop.ts";
+import { contradictory, type Rule, type RuleFault, said } from "./fault.ts";
 
-/** Every tube is wider outside than inside. */
-export const tubeWalls: Rule = ({ receiver, loop, coil }) => {
-	const tubes = [
-		...(receiver.kind === "efficiencyLine" ? [] : [["/receiver/tube", receiver.tube] as const]),
-		["/loop/supply", loop.supply] as const,
-		["/loop/return", loop.return] as const,
-		["/coil", coil] as const,
-	];
-	return tubes
-		.filter(([, tube]) => tube.outerDiameterMm <= tube.innerDiameterMm)
-		.map(([pointer, tube]) =>
-			contradictory(
-				`${pointer}/outerDiameterMm`,
-				`a tube of ${said(tube.outerDiameterMm)} mm outside has no room for a bore of ${said(tube.innerDiameterMm)} mm`,
-			),
-		);
-};
+interface Tube {
+	readonly innerDiameterMm: number;
+	readonly outerDiameterMm: number;
+}
+
+/** A tube is wider outside than inside. */
+function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
+	return tube.outerDiameterMm <= tube.innerDiameterMm
+		? [
+				contradictory(
+					`${pointer}/outerDiameterMm`,
+					`a tube of ${said(tube.outerDiameterMm)} mm outside has no room for a bore of ${said(tube.innerDiameterMm)} mm`,
+				),
+			]
+		: [];
+}
+
+export const pipeWalls: Rule<{ readonly loop: Loop }> = ({ loop }) => [
+	...tubeWall("/loop/supply", loop.supply),
+	...tubeWall("/loop/return", loop.return),
+];
+
+/** Every tube of a plant is wider outside than inside. */
+export const tubeWalls: Rule = ({ receiver, loop, coil }) => [
+	...(receiver.kind === "efficiencyLine" ? [] : tubeWall("/receiver/tube", receiver.tube)),
+	...pipeWalls({ loop }),
+	...tubeWall("/coil", coil),
+];

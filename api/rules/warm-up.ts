@@ -1,10 +1,9 @@
-import { ProblemError, type ProblemKind } from "../problem.ts";
 import type { WarmUpRequest } from "../schemas/warm-up-request.ts";
 import { coilFitsTank, coilLength } from "./coil.ts";
 import { limitsAboveStart, oilLimitWithinFluid, startAboveStop } from "./control.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { drawDemand, tapAboveMains } from "./draw.ts";
-import type { Rule, RuleFault } from "./fault.ts";
+import { type Rule, type RuleFault, refuseFaults } from "./fault.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { drawsWithinRun, endAfterStart } from "./run.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, rowsCoverRun, timesRise } from "./sky.ts";
@@ -45,12 +44,6 @@ const RULES: readonly Rule[] = [
 	drawsWithinRun,
 ];
 
-const KINDS: Readonly<Record<RuleFault["code"], ProblemKind>> = {
-	contradictory: "contradictory",
-	impossible: "impossible",
-	out_of_range: "out-of-range",
-};
-
 /** Every fault that the rules find in a request, at once. */
 export function warmUpFaults(request: WarmUpRequest): readonly RuleFault[] {
 	return RULES.flatMap((rule) => rule(request));
@@ -58,14 +51,5 @@ export function warmUpFaults(request: WarmUpRequest): readonly RuleFault[] {
 
 /** Ends a request that keeps the contract but contradicts itself or asks for the impossible. */
 export function requireSound(request: WarmUpRequest): void {
-	const faults = warmUpFaults(request);
-	const [first] = faults;
-	if (!first) return;
-	const detail =
-		faults.length === 1 ? first.detail : `${first.detail}; and ${faults.length - 1} more, see errors`;
-	throw new ProblemError(
-		KINDS[first.code],
-		detail,
-		faults.map((fault) => ({ in: "body", ...fault })),
-	);
+	refuseFaults(warmUpFaults(request));
 }
