@@ -5,17 +5,10 @@ import { Caution } from "./caution.ts";
 import { DaySeries } from "./day-series.ts";
 import { Design } from "./design.ts";
 import { EnergyBalance } from "./energy-balance.ts";
+import { Method } from "./method.ts";
 import { Reason } from "./reason.ts";
 
 const localTime = (description: string) => z.string().openapi({ description, format: "date-time" });
-
-const Method = z
-	.strictObject({
-		name: z.string(),
-		source: z.string(),
-		outsideRange: z.boolean().meta({ description: "Whether it was asked outside its published range." }),
-	})
-	.openapi("Method", { description: "A correlation or model that the answer rests on." });
 
 export const WarmUpResponse = z
 	.strictObject({
