@@ -1,6 +1,8 @@
 import { coreDish, type Dish } from "../schemas/dish.ts";
 import { contradictory, outOfRange, type Rule, said } from "./fault.ts";
 
+type WithDish = { readonly dish: Dish };
+
 const SIZES = ["mirrorAreaM2", "apertureM2", "diameterM"] as const;
 
 /** The sizes that a dish names. */
@@ -12,7 +14,7 @@ function sizesGiven(dish: Dish): readonly string[] {
 export const isSized = (dish: Dish): boolean => sizesGiven(dish).length === 1;
 
 /** A dish has one size. */
-export const dishSize: Rule = ({ dish }) => {
+export const dishSize: Rule<WithDish> = ({ dish }) => {
 	const given = sizesGiven(dish);
 	const choice =
 		dish.kind === "twoAxis" ? "diameterM or apertureM2" : "mirrorAreaM2, apertureM2 or diameterM";
@@ -24,7 +26,7 @@ export const dishSize: Rule = ({ dish }) => {
 };
 
 /** Focal length and rim angle say the same thing. */
-export const dishFocus: Rule = ({ dish }) =>
+export const dishFocus: Rule<WithDish> = ({ dish }) =>
 	dish.kind === "twoAxis" && dish.focalLengthM !== undefined && dish.rimAngleDeg !== undefined
 		? ["focalLengthM", "rimAngleDeg"].map((name) =>
 				contradictory(`/dish/${name}`, "focalLengthM and rimAngleDeg say the same thing: give only one"),
@@ -34,7 +36,7 @@ export const dishFocus: Rule = ({ dish }) =>
 const WIDEST_OFFSET = 0.9; // [-] radius over focal length up to which the off-axis spot is worked out
 
 /** An off-axis mirror stays clear of its focus. */
-export const dishOffset: Rule = ({ dish }) => {
+export const dishOffset: Rule<WithDish> = ({ dish }) => {
 	if (dish.kind !== "fixedFocusOffset" || dish.focalLengthM === undefined || !isSized(dish)) return [];
 	const { mirrorArea, focalLength } = coreDish(dish, (_, value) => value) as {
 		mirrorArea: number;

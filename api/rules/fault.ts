@@ -4,7 +4,7 @@ import type { WarmUpRequest } from "../schemas/warm-up-request.ts";
 /** A request that keeps the contract and still cannot be answered. */
 export interface RuleFault {
 	readonly pointer: string;
-	readonly code: "contradictory" | "impossible" | "out_of_range";
+	readonly code: "contradictory" | "impossible" | "out_of_range" | "too_large";
 	readonly detail: string;
 }
 
@@ -30,6 +30,12 @@ export const outOfRange = (pointer: string, detail: string): RuleFault => ({
 	detail,
 });
 
+export const tooLarge = (pointer: string, detail: string): RuleFault => ({
+	pointer,
+	code: "too_large",
+	detail,
+});
+
 /** A number as a person would say it. */
 export const said = (value: number): string => String(Number(value.toPrecision(4)));
 
@@ -37,6 +43,7 @@ const KINDS: Readonly<Record<RuleFault["code"], ProblemKind>> = {
 	contradictory: "contradictory",
 	impossible: "impossible",
 	out_of_range: "out-of-range",
+	too_large: "too-large",
 };
 
 /** Ends a request that keeps the contract but contradicts itself or asks for the impossible, with every fault at once. */

@@ -1,9 +1,12 @@
-import { coreDish } from "../schemas/dish.ts";
+import { coreDish, type Dish } from "../schemas/dish.ts";
+import type { Receiver } from "../schemas/receiver.ts";
 import { isSized } from "./dish.ts";
 import { contradictory, impossible, type Rule, said } from "./fault.ts";
 
+type WithReceiver = { readonly receiver: Receiver };
+
 /** The receiver is smaller than the dish that lights it. */
-export const receiverWithinDish: Rule = ({ dish, receiver }) => {
+export const receiverWithinDish: Rule<WithReceiver & { readonly dish: Dish }> = ({ dish, receiver }) => {
 	if (receiver.kind === "efficiencyLine" || receiver.apertureDiameterM === "auto" || !isSized(dish))
 		return [];
 	const mirror = coreDish(dish, (_, value) => value);
@@ -19,7 +22,7 @@ export const receiverWithinDish: Rule = ({ dish, receiver }) => {
 };
 
 /** A hollow is at least as wide as its opening. */
-export const hollowBehindOpening: Rule = ({ receiver }) => {
+export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
 	if (receiver.kind !== "cavity" || receiver.innerDiameterM === undefined) return [];
 	const opening = receiver.apertureDiameterM;
 	return opening !== "auto" && receiver.innerDiameterM < opening

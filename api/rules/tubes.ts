@@ -1,4 +1,5 @@
 import type { Loop } from "../schemas/loop.ts";
+import type { Receiver } from "../schemas/receiver.ts";
 import { contradictory, type Rule, type RuleFault, said } from "./fault.ts";
 
 interface Tube {
@@ -18,6 +19,9 @@ function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
 		: [];
 }
 
+export const receiverTubeWall: Rule<{ readonly receiver: Receiver }> = ({ receiver }) =>
+	receiver.kind === "efficiencyLine" ? [] : tubeWall("/receiver/tube", receiver.tube);
+
 export const pipeWalls: Rule<{ readonly loop: Loop }> = ({ loop }) => [
 	...tubeWall("/loop/supply", loop.supply),
 	...tubeWall("/loop/return", loop.return),
@@ -25,7 +29,7 @@ export const pipeWalls: Rule<{ readonly loop: Loop }> = ({ loop }) => [
 
 /** Every tube of a plant is wider outside than inside. */
 export const tubeWalls: Rule = ({ receiver, loop, coil }) => [
-	...(receiver.kind === "efficiencyLine" ? [] : tubeWall("/receiver/tube", receiver.tube)),
+	...receiverTubeWall({ receiver }),
 	...pipeWalls({ loop }),
 	...tubeWall("/coil", coil),
 ];

@@ -1,7 +1,7 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
 /** Fluid hotter than it lasts. */
-export const bulkLimit: CautionRule = ({ outcome, plant: { loop } }) => {
+export const bulkLimit: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const limit = loop.fluid.limits.bulk.temperature;
 	return outcome.maximumOil > limit
 		? [

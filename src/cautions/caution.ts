@@ -45,7 +45,13 @@ export interface Circumstances {
 	readonly outcome: DayOutcome;
 }
 
-/** One hazard: nothing when it does not arise. */
-export type CautionRule = (circumstances: Circumstances) => readonly Caution[];
+/** One hazard: nothing when it does not arise. A rule that looks at less than a whole run serves answers that know less. */
+export type CautionRule<Seen = Circumstances> = (circumstances: Seen) => readonly Caution[];
+
+/** How hot a fluid can get: all that the rules about hot fluid look at. */
+export interface HotFluid {
+	readonly plant: { readonly loop: Pick<Plant["loop"], "fluid"> };
+	readonly outcome: Pick<DayOutcome, "maximumOil" | "maximumFilm" | "stagnation">;
+}
 
 export const temperature = (value: number): Quantity => ({ kind: "temperature", value });

@@ -1,7 +1,7 @@
 import type { CautionRule } from "./caution.ts";
 
 /** Light that burns. */
-export const concentratedLight: CautionRule = () => [
+export const concentratedLight: CautionRule<unknown> = () => [
 	{
 		code: "concentratedLight",
 		severity: "danger",

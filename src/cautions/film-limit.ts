@@ -1,7 +1,7 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
 /** Fluid burnt on at the hot wall. */
-export const filmLimit: CautionRule = ({ outcome, plant: { loop } }) => {
+export const filmLimit: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const limit = loop.fluid.limits.film.temperature;
 	return outcome.maximumFilm > limit
 		? [

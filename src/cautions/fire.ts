@@ -1,7 +1,7 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
 /** A fluid that burns. */
-export const fire: CautionRule = ({ outcome, plant: { loop } }) => {
+export const fire: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const flash = loop.fluid.limits.flash?.temperature;
 	if (flash === undefined) return [];
 	const above = Math.max(outcome.maximumOil, outcome.stagnation) >= flash;

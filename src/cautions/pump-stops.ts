@@ -1,7 +1,7 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
 /** Full sun on a receiver without flow. */
-export const pumpStops: CautionRule = ({ outcome, plant: { loop } }) => {
+export const pumpStops: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const limit = loop.fluid.limits.film.temperature;
 	const above = outcome.stagnation > limit;
 	return [
