@@ -3,6 +3,7 @@ import { HTTPException } from "hono/http-exception";
 import { DomainError } from "../src/index.ts";
 import type { Config } from "./config.ts";
 import { PREFLIGHT_HEADERS, requestIdFrom, STATIC_HEADERS } from "./headers.ts";
+import { routerPath } from "./path.ts";
 import { fromDomainError, fromStatus, ProblemError } from "./problem.ts";
 import { answer, type Edge, type EdgeContext, sayProblem } from "./respond.ts";
 import { documents, operations } from "./routes/index.ts";
@@ -18,16 +19,20 @@ export function createApp(config: Config): Hono<Edge> {
 		await next();
 	});
 	const allowed = new Map<string, string>();
-	app.options("*", (c) => preflight(c, allowed.get(c.req.path)));
 	for (const operation of operations) {
-		app.on(operation.method, [operation.path], (c) => answer(c, operation));
-		allowed.set(operation.path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
+		const path = routerPath(operation.path);
+		app.on(operation.method, [path], (c) => answer(c, operation));
+		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
 	}
 	for (const { path, say } of documents) {
 		app.get(path, (c) => say(c, config));
 		allowed.set(path, "GET, HEAD, OPTIONS");
 	}
-	for (const [path, methods] of allowed) app.all(path, (c) => refuseMethod(c, methods));
+	for (const [path, methods] of allowed) {
+		app.options(path, (c) => preflight(c, methods));
+		app.all(path, (c) => refuseMethod(c, methods));
+	}
+	app.options("*", (c) => preflight(c, "GET, HEAD, POST, OPTIONS"));
 	app.notFound((c) =>
 		sayProblem(
 			c,
@@ -38,9 +43,8 @@ export function createApp(config: Config): Hono<Edge> {
 	return app;
 }
 
-function preflight(c: EdgeContext, methods: string | undefined): Response {
+function preflight(c: EdgeContext, allow: string): Response {
 	for (const [name, value] of PREFLIGHT_HEADERS) c.header(name, value);
-	const allow = methods ?? "GET, HEAD, POST, OPTIONS";
 	return c.body(null, 204, { Allow: allow, "Access-Control-Allow-Methods": allow });
 }
 

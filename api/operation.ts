@@ -12,7 +12,7 @@ export interface Example {
  *  It knows nothing of HTTP beyond its method and path, so a batch or a worker can run it as well. */
 interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly method: "get" | "post";
-	readonly path: string;
+	readonly path: string; // `{id}` in it is a parameter that the input holds beside the query; no such thing is 404
 	readonly operationId: string;
 	readonly tag: Tag;
 	readonly summary: string;
@@ -21,7 +21,7 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly output: Output;
 	readonly examples: Readonly<Record<string, Example>>;
 	readonly maxAge: number; // how long a GET may be kept [s]; 0 for never
-	readonly refusals?: readonly (422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
+	readonly refusals?: readonly (404 | 422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
 	/** @param input  the request, checked and with its defaults filled in
 	 *  @param given  the request as it came, to tell a default from a choice */
 	answer(input: z.output<Input>, given: unknown): z.input<Output> | Promise<z.input<Output>>;

@@ -2,6 +2,7 @@ import { createRoute, OpenAPIHono, z } from "@hono/zod-openapi";
 import { VERSIONS } from "../api/config.ts";
 import type { Document } from "../api/document.ts";
 import type { Example, Operation } from "../api/operation.ts";
+import { pathNames } from "../api/path.ts";
 import { Problem } from "../api/problem.ts";
 import { documents, operations } from "../api/routes/index.ts";
 import { wireValue } from "../api/wire.ts";
@@ -38,10 +39,21 @@ async function documented(operation: Operation) {
 		...{ method, path, operationId, summary, description, tags: [tag] },
 		request:
 			method === "get"
-				? { query: input as z.ZodObject }
+				? parameters(path, input as z.ZodObject)
 				: { body: { ...json(input, examples), required: true } },
 		responses: { 200: { description: "The answer.", headers: SHARED_HEADERS, ...json(output, answers) } },
 	});
+}
+
+/** The parts of a GET's input: what stands in its path, and its query. */
+function parameters(path: string, input: z.ZodObject) {
+	const names = pathNames(path);
+	if (names.length === 0) return { query: input };
+	const part = (inPath: boolean) =>
+		z.strictObject(
+			Object.fromEntries(Object.entries(input.shape).filter(([name]) => names.includes(name) === inPath)),
+		);
+	return { params: part(true), query: part(false) };
 }
 
 /** An example's values as they stand in a query. */

@@ -17,6 +17,7 @@ const RETRY_HEADER = {
 
 const FAULTS = {
 	400: { name: "InvalidRequest", words: "The request breaks the contract; `errors` names every fault." },
+	404: { name: "NotFound", words: "There is nothing of that name." },
 	406: { name: "NotAcceptable", words: "The Accept header rules out every form of the answer." },
 	408: { name: "RequestTimeout", words: "The request did not arrive whole in time." },
 	413: { name: "PayloadTooLarge", words: "The body is larger than `/v1/meta` allows." },
