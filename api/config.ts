@@ -28,6 +28,12 @@ export const LIMITS = {
 		meaning: "times asked of /v1/sun/position at once",
 		beyond: "400 invalid-request",
 	},
+	faultsListed: {
+		value: 100,
+		unit: "faults",
+		meaning: "faults that one problem lists",
+		beyond: "the rest are left out",
+	},
 	arrivalTime: {
 		value: 30,
 		unit: "seconds",

@@ -2,11 +2,13 @@ import type { Context } from "hono";
 import { acceptable } from "./accept.ts";
 import { jsonBody } from "./body.ts";
 import { LIMITS } from "./config.ts";
-import { bodyFaults, queryFaults } from "./faults.ts";
+import { bodyFaults } from "./faults.ts";
 import { entityTag, matches } from "./headers.ts";
 import type { Operation } from "./operation.ts";
+import { pathNames } from "./path.ts";
 import { ProblemError, problem } from "./problem.ts";
 import { queryOf } from "./query.ts";
+import { queryFaults } from "./query-faults.ts";
 import { wireValue } from "./wire.ts";
 
 export type Edge = { Variables: { requestId: string } };
@@ -18,15 +20,38 @@ async function inputOf(
 	operation: Operation,
 ): Promise<readonly [input: unknown, given: unknown]> {
 	const isQuery = operation.method === "get";
-	const given = isQuery ? queryOf(c.req.url) : await jsonBody(c.req, LIMITS.bodyBytes.value);
+	const given = isQuery ? parametersOf(c, operation) : await jsonBody(c.req, LIMITS.bodyBytes.value);
 	const read = operation.input.safeParse(given);
 	if (read.success) return [read.data, given];
 	const errors = isQuery
 		? queryFaults(read.error, operation.input, given as object)
 		: bodyFaults(read.error, operation.input, given);
-	const count = errors.length === 1 ? "one fault" : `${errors.length} faults, the first of them`;
+	const more = errors.length === LIMITS.faultsListed.value ? " or more" : "";
+	const names = pathNames(operation.path);
+	const lost = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
+	if (lost) throw new ProblemError("not-found", `There is nothing at ${c.req.path}: ${lost.detail}`);
+	const count = errors.length === 1 ? "one fault" : `${errors.length}${more} faults, the first of them`;
 	const place = isQuery ? "query" : "body";
 	throw new ProblemError("invalid-request", `The ${place} has ${count}: ${errors[0]?.detail}`, errors);
+}
+
+/** A GET's query, and beside it what stands in the path. */
+function parametersOf(c: EdgeContext, operation: Operation): Readonly<Record<string, string | string[]>> {
+	const query = queryOf(c.req.url);
+	const names = pathNames(operation.path);
+	const doubled = names.filter((name) => Object.hasOwn(query, name));
+	if (doubled.length > 0)
+		throw new ProblemError(
+			"invalid-request",
+			`The query repeats what stands in the path: ${doubled.join(", ")}`,
+			doubled.map((parameter) => ({
+				in: "query",
+				parameter,
+				detail: `${parameter} stands in the path; the query may not hold it`,
+				code: "unknown",
+			})),
+		);
+	return names.length === 0 ? query : { ...query, ...c.req.param() };
 }
 
 /** Runs an operation for a request, from its query or body to its bytes. */

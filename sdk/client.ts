@@ -21,6 +21,9 @@ export interface CallOptions {
 type Name = keyof operations;
 /** What an operation is asked. */
 export type Query<N extends Name> = NonNullable<operations[N]["parameters"]["query"]>;
+type Posting = { [N in Name]: operations[N] extends { requestBody: object } ? N : never }[Name];
+/** What an operation is sent. */
+export type Body<N extends Posting> = operations[N]["requestBody"]["content"]["application/json"];
 /** What an operation answers. Read from the contract itself: the fetch library's own view garbles readonly arrays. */
 export type Answer<N extends Name> = operations[N]["responses"][200]["content"]["application/json" &
 	keyof operations[N]["responses"][200]["content"]];
@@ -42,6 +45,9 @@ export function createRaykettle({ baseUrl, fetch, apiKey }: RaykettleOptions) {
 		/** Elevation, air pressure and boiling point, from exactly one of them. */
 		boilingPoint: (query: Query<"getBoilingPoint">, call?: CallOptions) =>
 			answer<"getBoilingPoint">(http.GET("/v1/boiling-point", { params: { query }, ...sent(call) })),
+		/** One day of a plant: when the tank is hot, how many litres it gives, and what to be careful of. */
+		warmUp: (body: Body<"warmUpTank">, call?: CallOptions) =>
+			answer<"warmUpTank">(http.POST("/v1/tank/warm-up", { body, ...sent(call) })),
 		/** Versions, and every limit in force. */
 		meta: (call?: CallOptions) => answer<"getMeta">(http.GET("/v1/meta", sent(call))),
 		/** Whether the process answers. */

@@ -1,5 +1,6 @@
 export {
 	type Answer,
+	type Body,
 	type CallOptions,
 	createRaykettle,
 	type Query,

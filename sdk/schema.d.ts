@@ -69,6 +69,28 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/tank/warm-up": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * When is the tank hot?
+         * @description One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,
+         *     where the sun's energy went, and what to be careful of. Only site, date, the dish's size and the tank's volume are needed.
+         *     A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.
+         */
+        readonly post: operations["warmUpTank"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/meta": {
         readonly parameters: {
             readonly query?: never;
@@ -392,6 +414,993 @@ export interface components {
             /** @description What the numbers rest on. */
             readonly sources: readonly string[];
         };
+        readonly WarmUpResponse: {
+            /**
+             * @description Whether the water reached the target.
+             * @enum {string}
+             */
+            readonly outcome: "reached" | "notReached";
+            /** @description From the start to the target. Absent when not reached. */
+            readonly timeToTargetMin?: number;
+            /**
+             * Format: date-time
+             * @description When the target was reached. Absent when not reached.
+             */
+            readonly targetTime?: string;
+            readonly reason?: components["schemas"]["Reason"];
+            /** @description Zone of the local times. */
+            readonly timeZone: string;
+            /**
+             * Format: date-time
+             * @description When the run starts.
+             */
+            readonly startTime: string;
+            /**
+             * Format: date-time
+             * @description When it ends.
+             */
+            readonly endTime: string;
+            /** @description Mean of the tank at the end. */
+            readonly endTemperatureC: number;
+            /** @description Top of the tank at the end. */
+            readonly topTemperatureC: number;
+            /** @description At the end, top first. */
+            readonly layerTemperaturesC: readonly number[];
+            /** @description Of the tank's water, at its pressure. */
+            readonly boilingPointC: number;
+            /** @description Whether any of it boils. */
+            readonly boils: boolean;
+            /**
+             * Format: date-time
+             * @description When it first boils. Absent when it does not.
+             */
+            readonly boilTime?: string;
+            /** @description What the tank gives at the tap at the end, mixed with mains to 40 °C. */
+            readonly usableLitresAt40C: number;
+            /** @description From the start to the target, or to the end. */
+            readonly meanPowerToWaterW: number;
+            /** @description Heat to the water over beam on the aperture, from the start to the target, or to the end. */
+            readonly overallEfficiency: number;
+            /** @description Hottest fluid that left the receiver. */
+            readonly maximumOilTemperatureC: number;
+            /** @description Hottest fluid at the receiver's wall. */
+            readonly maximumFilmTemperatureC: number;
+            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C. */
+            readonly stagnationTemperatureC: number;
+            /** @description That the pump ran. */
+            readonly pumpTimeMin: number;
+            /** @description While the pump ran. Absent when it never ran. */
+            readonly leastFlowLPerMin?: number;
+            /** @description That the pump gave less than 95 % of its set flow. */
+            readonly starvedTimeMin: number;
+            /** @description That a limit turned the dish away. */
+            readonly turnedAwayTimeMin: number;
+            /** @description Heat given at the taps, above the mains. */
+            readonly deliveredKwh: number;
+            /** @description Heat asked at the taps and not given: left to a backup. */
+            readonly unmetKwh: number;
+            readonly energyBalance: components["schemas"]["EnergyBalance"];
+            readonly series: components["schemas"]["DaySeries"];
+            readonly design: components["schemas"]["Design"];
+            /** @description What to be careful of, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value that the request left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description Why the target was not reached. */
+        readonly Reason: {
+            /**
+             * @description The limit that bound, for a program to branch on.
+             * @enum {string}
+             */
+            readonly code: "limitedByBoiling" | "limitedByHighLimit" | "limitedByOilLimit" | "noSun" | "sunBelowDish" | "pumpNeverStarted" | "tooLittleHeat";
+            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            readonly parameters: {
+                readonly [key: string]: number | string;
+            };
+            /** @description The same in English. */
+            readonly message: string;
+        };
+        /** @description Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. */
+        readonly EnergyBalance: {
+            /** @description Beam on the aperture that faces the sun, or could. */
+            readonly beamOnApertureKwh: number;
+            /** @description From the pump into the fluid. */
+            readonly pumpHeatToOilKwh: number;
+            /** @description Beam refused: dish off the sun, at a limit or below its lowest altitude. */
+            readonly turnedAwayKwh: number;
+            readonly optical: {
+                /** @description Shaded by receiver, arms and ribs. */
+                readonly blockedKwh: number;
+                /** @description Taken by dust on the mirror. */
+                readonly soilingKwh: number;
+                /** @description Taken by the clean mirror. */
+                readonly mirrorKwh: number;
+                /** @description Past the receiver's aperture. */
+                readonly spillageKwh: number;
+                /** @description Thrown back by absorber and cover. */
+                readonly receiverReflectedKwh: number;
+                /** @description Optical loss of an efficiency line, not split. */
+                readonly unresolvedKwh: number;
+            };
+            readonly receiver: {
+                /** @description As heat radiation. */
+                readonly radiatedKwh: number;
+                /** @description To air and wind. */
+                readonly convectedKwh: number;
+                /** @description Through its lagging. */
+                readonly conductedKwh: number;
+                /** @description Heat loss of an efficiency line, not split. */
+                readonly unresolvedKwh: number;
+            };
+            readonly loop: {
+                /** @description Hot pipe, receiver to coil. */
+                readonly supplyPipeKwh: number;
+                /** @description Return pipe, coil to receiver. */
+                readonly returnPipeKwh: number;
+                /** @description Fittings and supports. */
+                readonly fittingsKwh: number;
+                /** @description Casing of the pump. */
+                readonly pumpKwh: number;
+            };
+            /** @description Held by fluid and metal of the loop, end less start. */
+            readonly storedInLoopKwh: number;
+            /** @description Through the coil into the water. */
+            readonly toWaterKwh: number;
+            /** @description Held by water and wall of the tank, end less start. */
+            readonly storedInTankKwh: number;
+            /** @description Drawn at the taps, above the mains. */
+            readonly drawnAboveMainsKwh: number;
+            /** @description Through the tank's lagging and fittings. */
+            readonly tankLossKwh: number;
+            /** @description Boiled off. */
+            readonly ventedKwh: number;
+            /** @description What does not close: the sum of both balances' defects. */
+            readonly residualKwh: number;
+            /** @description Drawn by the pump; stands beside the balance. */
+            readonly pumpElectricityKwh: number;
+        };
+        /** @description The run in columns, one row per step: temperatures, sun and weather at the row's instant, powers and flow as the mean since the row before. */
+        readonly DaySeries: {
+            /** @description Between one row and the next; the last may be nearer. */
+            readonly stepMin: number;
+            /** @description Of the row. */
+            readonly time: readonly string[];
+            readonly sunAltitudeDeg: readonly number[];
+            readonly beamIrradianceWPerM2: readonly number[];
+            readonly ambientC: readonly number[];
+            readonly tankMeanC: readonly number[];
+            readonly tankTopC: readonly number[];
+            readonly tankBottomC: readonly number[];
+            readonly oilHotC: readonly number[];
+            readonly oilColdC: readonly number[];
+            readonly flowLPerMin: readonly number[];
+            readonly powerToFluidW: readonly number[];
+            readonly powerToWaterW: readonly number[];
+            readonly tankLossW: readonly number[];
+        };
+        /** @description The plant as reckoned: what was given, and what was sized. */
+        readonly Design: {
+            readonly dish: {
+                /** @description Area facing the sun on this day. */
+                readonly apertureM2: number;
+                /** @description From vertex to focus; of an off-axis mirror from its middle. */
+                readonly focalLengthM: number;
+                /** @description Between axis and rim, seen from the focus. Absent for an off-axis mirror. */
+                readonly rimAngleDeg?: number;
+                /** @description Share of the reflected light that enters the receiver. Absent for an efficiency line. */
+                readonly interceptFactor?: number;
+                /** @description Aperture over the receiver's opening. Absent for an efficiency line. */
+                readonly concentration?: number;
+            };
+            /** @description Absent for an efficiency line. */
+            readonly receiver?: {
+                /** @description Of its opening or disc. */
+                readonly apertureDiameterM: number;
+                /** @description Of a cavity's hollow. */
+                readonly innerDiameterM?: number;
+                /** @description Of a cavity's hollow. */
+                readonly depthM?: number;
+                /** @description Along the tube. */
+                readonly tubeLengthM: number;
+                /** @description Bore of the tube. */
+                readonly tubeInnerDiameterMm: number;
+                /** @description Outside of the tube. */
+                readonly tubeOuterDiameterMm: number;
+            };
+            readonly loop: {
+                /** @description Fluid in pipes, coil and receiver. */
+                readonly contentL: number;
+                /** @description Room for it to expand. */
+                readonly expansionL: number;
+                /** @description What the pump is set to. */
+                readonly flowLPerMin: number;
+                /** @description Of the tank's top. */
+                readonly highLimitC: number;
+                /** @description Of the fluid leaving the receiver. */
+                readonly oilLimitC: number;
+            };
+            readonly coil: {
+                /** @description Along the tube. */
+                readonly lengthM: number;
+                /** @description Of the helix, centre to centre. */
+                readonly coilDiameterM: number;
+                /** @description Of the helix. */
+                readonly turns: number;
+                /** @description Outside, in the water. */
+                readonly areaM2: number;
+            };
+            readonly tank: {
+                /** @description Of the vessel. */
+                readonly heightM: number;
+                /** @description Inside. */
+                readonly diameterM: number;
+                /** @description Water in it. */
+                readonly fillL: number;
+                /** @description Of each layer, top first. */
+                readonly startTemperaturesC: readonly number[];
+            };
+        };
+        /** @description One thing to be careful of. It does not replace local codes and licensed practice. */
+        readonly Caution: {
+            /**
+             * @description Which hazard, for a program to branch on.
+             * @example scald
+             */
+            readonly code: string;
+            /**
+             * @description How bad it can get.
+             * @enum {string}
+             */
+            readonly severity: "danger" | "warning" | "info";
+            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            readonly parameters: {
+                readonly [key: string]: number | string;
+            };
+            /** @description The same in English. */
+            readonly message: string;
+        };
+        /** @description A correlation or model that the answer rests on. */
+        readonly Method: {
+            readonly name: string;
+            readonly source: string;
+            /** @description Whether it was asked outside its published range. */
+            readonly outsideRange: boolean;
+        };
+        readonly WarmUpRequest: {
+            readonly site: components["schemas"]["Site"];
+            /**
+             * Format: date
+             * @description Local date of the run. ISO 8601, 1950 to 2100.
+             */
+            readonly date: string;
+            /**
+             * @description Local time at which the run starts. Left out: sunrise, or midnight where the sun does not rise.
+             * @example 08:30
+             */
+            readonly startTime?: string;
+            /**
+             * @description Local time at which it ends. Left out: sunset, or the last minute of the day where the sun does not set.
+             * @example 08:30
+             */
+            readonly endTime?: string;
+            /**
+             * @description What the water is to reach. Default: kills Legionella within half an hour; WHO, Legionella and the prevention of legionellosis (2007) (from memory).
+             * @default 60
+             */
+            readonly targetTemperatureC?: number;
+            /**
+             * @description Which of the tank's temperatures counts. Default: what the whole tank holds.
+             * @default mean
+             * @enum {string}
+             */
+            readonly targetAt?: "mean" | "top" | "outlet";
+            readonly sky?: components["schemas"]["Sky"];
+            readonly dish: components["schemas"]["Dish"];
+            readonly receiver?: components["schemas"]["Receiver"];
+            readonly loop?: components["schemas"]["Loop"];
+            readonly coil?: components["schemas"]["Coil"];
+            readonly tank: components["schemas"]["Tank"];
+            readonly draw?: components["schemas"]["Draw"];
+            /**
+             * @description Between rows of the answer's series. Default: about forty rows a day.
+             * @default 15
+             */
+            readonly seriesStepMin?: number;
+            /**
+             * @description Step of the march in time. Default: half of it moves the time to target by less than 0.5 %.
+             * @default 60
+             */
+            readonly stepS?: number;
+        };
+        /**
+         * @description Where the plant stands.
+         * @example {
+         *       "latitude": 31.2,
+         *       "longitude": -7.9,
+         *       "elevationM": 2350
+         *     }
+         */
+        readonly Site: {
+            /** @description North of the equator, in degrees; south is negative. */
+            readonly latitude: number;
+            /** @description East of Greenwich, in degrees; west is negative. */
+            readonly longitude: number;
+            /** @description Above sea level. It thins the air, brightens the sun and lowers the boiling point. */
+            readonly elevationM: number;
+            /**
+             * @description IANA time zone of the clock times in the request. Left out, it is looked up from the coordinates, which errs near borders; the answer tells the zone.
+             * @example Africa/Casablanca
+             */
+            readonly timeZone?: string;
+            /**
+             * @description Share of light that the ground throws back. Default: dry ground and grass; common practice, no source.
+             * @default 0.2
+             */
+            readonly albedo?: number;
+        };
+        /**
+         * @description Sun and weather: a clear day by a few numbers, or measured columns. Without `kind` a clear day.
+         * @example {
+         *       "kind": "clear",
+         *       "linkeTurbidity": 2.5,
+         *       "ambientMinC": -4,
+         *       "ambientMaxC": 9,
+         *       "windMPerS": 3
+         *     }
+         */
+        readonly Sky: {
+            /**
+             * @description A cloudless day, worked out from how turbid the air is. Default: a clear day shows what the plant can do.
+             * @default clear
+             * @enum {string}
+             */
+            readonly kind?: "clear";
+            /**
+             * @description How hazy the air is: Linke turbidity at air mass 2, or a named class: veryClear (2, very clear cold air), clear (3, clear warm air), warmMoist (4, warm moist air, the low end of 4–6), hazy (5.5, hazy or stagnant air, within 5–6). Default: clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory).
+             * @default 3
+             */
+            readonly linkeTurbidity?: number | ("veryClear" | "clear" | "warmMoist" | "hazy");
+            /**
+             * @description Air temperature at dawn, the day's lowest. Default: a mild day; common practice, no source.
+             * @default 10
+             */
+            readonly ambientMinC?: number;
+            /**
+             * @description Air temperature in mid-afternoon, the day's highest. Default: a mild day; common practice, no source.
+             * @default 20
+             */
+            readonly ambientMaxC?: number;
+            /**
+             * @description Wind at the plant, all day. Default: a light breeze; common practice, no source.
+             * @default 2
+             */
+            readonly windMPerS?: number;
+        } | components["schemas"]["MeasuredSky"];
+        readonly MeasuredSky: {
+            /**
+             * @description Readings of a weather station, row by row.
+             * @enum {string}
+             */
+            readonly kind: "measured";
+            /** @description When each row was read, rising; from the start of the run to its end or beyond. Between rows values lie on a straight line. */
+            readonly time: readonly string[];
+            /** @description Beam on a plane normal to it, one per row. */
+            readonly beamIrradianceWPerM2?: readonly number[];
+            /** @description Sky diffuse on the horizontal, one per row. */
+            readonly diffuseIrradianceWPerM2?: readonly number[];
+            /** @description Global on the horizontal, one per row. Without beam it is split by Erbs, Klein & Duffie (1982). */
+            readonly globalIrradianceWPerM2?: readonly number[];
+            /**
+             * @description Air temperature. One value, or one per row. Default: half way between the dawn and the afternoon of the clear day's defaults; common practice, no source.
+             * @default 15
+             */
+            readonly ambientC?: number | readonly number[];
+            /**
+             * @description Wind at the plant. One value, or one per row. Default: a light breeze; common practice, no source.
+             * @default 2
+             */
+            readonly windMPerS?: number | readonly number[];
+        };
+        /**
+         * @description The mirror and its mount. Without `kind` a two-axis dish.
+         * @example {
+         *       "kind": "twoAxis",
+         *       "diameterM": 1.8,
+         *       "reflectance": 0.9,
+         *       "cleanliness": 0.95
+         *     }
+         */
+        readonly Dish: {
+            /**
+             * @description A paraboloid that faces the sun on two axes. Default: the usual tracking dish.
+             * @default twoAxis
+             * @enum {string}
+             */
+            readonly kind?: "twoAxis";
+            /** @description Of the aperture. Give this or apertureM2. */
+            readonly diameterM?: number;
+            /** @description Area of the aperture; stands in for the diameter. */
+            readonly apertureM2?: number;
+            /** @description From vertex to focus. Left out, it follows from the rim angle. */
+            readonly focalLengthM?: number;
+            /** @description Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°. */
+            readonly rimAngleDeg?: number;
+            /**
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: silvered film or coated mirror aluminium, between 0.85 for coated aluminium (NREL/TP-255-2091, 1983) and 0.94 for thin silvered glass (from memory).
+             * @default 0.9
+             */
+            readonly reflectance?: number;
+            /**
+             * @description What dust leaves of the reflectance. Default: washed every week or two; 0.90–0.97 are usual (from memory).
+             * @default 0.95
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
+             * @default 4
+             */
+            readonly slopeErrorMrad?: number;
+            /**
+             * @description Spread of the reflected ray: rms, per axis. Default: aim set for silvered film in NREL/TP-255-2670 (1985).
+             * @default 2
+             */
+            readonly specularityMrad?: number;
+            /**
+             * @description Pointing error: rms, per axis. Default: a quarter of a degree, an actuator that steps; common practice, no source.
+             * @default 4
+             */
+            readonly trackingErrorMrad?: number;
+            /**
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a small receiver on three arms; common practice, no source.
+             * @default 0.03
+             */
+            readonly blockedFraction?: number;
+            /**
+             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
+             * @default 5
+             */
+            readonly lowestSunAltitudeDeg?: number;
+        } | components["schemas"]["FixedFocusDish"];
+        readonly FixedFocusDish: {
+            /**
+             * @description An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.
+             * @enum {string}
+             */
+            readonly kind: "fixedFocusOffset";
+            /** @description Area of the mirror. Give this, apertureM2 or diameterM. */
+            readonly mirrorAreaM2?: number;
+            /** @description Area facing the sun at the equinox. */
+            readonly apertureM2?: number;
+            /** @description Of a disc as large as the aperture at the equinox. */
+            readonly diameterM?: number;
+            /** @description From the middle of the mirror to the focus, at the equinox. */
+            readonly focalLengthM?: number;
+            /**
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: silvered film or coated mirror aluminium, between 0.85 for coated aluminium (NREL/TP-255-2091, 1983) and 0.94 for thin silvered glass (from memory).
+             * @default 0.9
+             */
+            readonly reflectance?: number;
+            /**
+             * @description What dust leaves of the reflectance. Default: washed every week or two; 0.90–0.97 are usual (from memory).
+             * @default 0.95
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
+             * @default 4
+             */
+            readonly slopeErrorMrad?: number;
+            /**
+             * @description Spread of the reflected ray: rms, per axis. Default: aim set for silvered film in NREL/TP-255-2670 (1985).
+             * @default 2
+             */
+            readonly specularityMrad?: number;
+            /**
+             * @description Pointing error: rms, per axis. Default: a quarter of a degree, an actuator that steps; common practice, no source.
+             * @default 4
+             */
+            readonly trackingErrorMrad?: number;
+            /**
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a small receiver on three arms; common practice, no source.
+             * @default 0.03
+             */
+            readonly blockedFraction?: number;
+            /**
+             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
+             * @default 5
+             */
+            readonly lowestSunAltitudeDeg?: number;
+        };
+        /**
+         * @description What stands in the focus. Without `kind` a cavity.
+         * @example {
+         *       "kind": "cavity",
+         *       "apertureDiameterM": 0.12,
+         *       "absorptance": 0.94
+         *     }
+         */
+        readonly Receiver: {
+            /**
+             * @description A lagged hollow, its wall a coiled tube, lit through a round opening. Default: it loses least to the wind.
+             * @default cavity
+             * @enum {string}
+             */
+            readonly kind?: "cavity";
+            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps the fluid from charring when cold in full sun. */
+            readonly innerDiameterM?: number;
+            /** @description Of the hollow. Left out: as deep as wide. */
+            readonly depthM?: number;
+            /**
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps the fluid from charring when cold in full sun.
+             * @default auto
+             */
+            readonly apertureDiameterM?: number | "auto";
+            /**
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.94
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.9
+             */
+            readonly emittance?: number;
+            readonly tube?: components["schemas"]["AbsorberTube"];
+            readonly insulation?: components["schemas"]["ReceiverInsulation"];
+        } | components["schemas"]["OpenCoilReceiver"] | components["schemas"]["GlazedCoilReceiver"] | components["schemas"]["EfficiencyLineReceiver"];
+        /** @description The tube in which the fluid takes up heat. */
+        readonly AbsorberTube: {
+            /**
+             * @description Bore of the tube. Default: 12 mm copper tube winds tightly; common practice, no source.
+             * @default 10
+             */
+            readonly innerDiameterMm?: number;
+            /**
+             * @description Outside of the tube, without lagging. Default: 12 mm copper tube winds tightly; common practice, no source.
+             * @default 12
+             */
+            readonly outerDiameterMm?: number;
+            /** @description Along the tube. Left out: as much as covers the absorber, turn against turn. */
+            readonly lengthM?: number;
+        };
+        /** @description Lagging around or behind the absorber. */
+        readonly ReceiverInsulation: {
+            /**
+             * @description What it is made of. Default: the receiver's shell stands far above what foam bears; common practice, no source.
+             * @default mineralWool
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: the receiver's shell stands far above what foam bears; common practice, no source.
+             * @default 50
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        readonly OpenCoilReceiver: {
+            /**
+             * @description A flat spiral of tube facing the dish bare, lagged behind.
+             * @enum {string}
+             */
+            readonly kind: "openCoil";
+            /**
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps the fluid from charring when cold in full sun.
+             * @default auto
+             */
+            readonly apertureDiameterM?: number | "auto";
+            /**
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.94
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.9
+             */
+            readonly emittance?: number;
+            readonly tube?: components["schemas"]["AbsorberTube"];
+            readonly insulation?: components["schemas"]["ReceiverInsulation"];
+        };
+        readonly GlazedCoilReceiver: {
+            /**
+             * @description The flat spiral behind a pane.
+             * @enum {string}
+             */
+            readonly kind: "glazedCoil";
+            /**
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps the fluid from charring when cold in full sun.
+             * @default auto
+             */
+            readonly apertureDiameterM?: number | "auto";
+            /**
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.94
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.9
+             */
+            readonly emittance?: number;
+            readonly tube?: components["schemas"]["AbsorberTube"];
+            readonly insulation?: components["schemas"]["ReceiverInsulation"];
+            /**
+             * @description Share of sunlight that passes the pane. Default: 4 mm of low-iron glass; common practice, no source.
+             * @default 0.9
+             */
+            readonly coverTransmittance?: number;
+            /**
+             * @description Between pane and spiral. Default: common practice, no source.
+             * @default 25
+             */
+            readonly coverGapMm?: number;
+        };
+        readonly EfficiencyLineReceiver: {
+            /**
+             * @description A dish and receiver that were measured together: heat = opticalEfficiency × beam on the aperture − lossCoefficient × (fluid leaving − air).
+             * @enum {string}
+             */
+            readonly kind: "efficiencyLine";
+            /** @description On the beam that enters the dish's aperture. */
+            readonly opticalEfficiency: number;
+            /** @description Against the temperature of the fluid that leaves. */
+            readonly lossCoefficientWPerK: number;
+            /**
+             * @description Heat that fluid and metal at the focus hold. Default: half a litre of oil and 3 kg of metal; common practice, no source.
+             * @default 2
+             */
+            readonly heldHeatKjPerK?: number;
+        };
+        /** @description The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil. */
+        readonly Loop: {
+            /**
+             * @description What carries the heat. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil; common practice, no source.
+             * @default mineralOilVg32
+             * @enum {string}
+             */
+            readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            readonly supply?: components["schemas"]["Pipe"];
+            readonly return?: components["schemas"]["Pipe"];
+            /**
+             * @description Flow resistance of bends and valves: sum of their ζ. Default: eight bends and two valves; common practice, no source.
+             * @default 10
+             */
+            readonly fittingsLossFactor?: number;
+            /**
+             * @description Heat loss of bare fittings and supports. Default: four unions and two valves under lagging; common practice, no source.
+             * @default 0.3
+             */
+            readonly fittingsLossWPerK?: number;
+            readonly pump?: components["schemas"]["Pump"];
+            readonly control?: components["schemas"]["Control"];
+            /** @description Room for the fluid to expand. Left out: 15 % of the fluid in both pipes, at least 0.5 L. */
+            readonly expansionL?: number;
+        };
+        /** @description One run of pipe, with its lagging. */
+        readonly Pipe: {
+            /**
+             * @description From end to end. Default: dish beside the tank's house; common practice, no source.
+             * @default 4
+             */
+            readonly lengthM?: number;
+            /**
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 13
+             */
+            readonly innerDiameterMm?: number;
+            /**
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 15
+             */
+            readonly outerDiameterMm?: number;
+            /**
+             * @description What the pipe is made of. Default: bends and solders easily; common practice, no source.
+             * @default copper
+             * @enum {string}
+             */
+            readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            readonly insulation?: components["schemas"]["PipeInsulation"];
+        };
+        /** @description Lagging around a pipe. */
+        readonly PipeInsulation: {
+            /**
+             * @description What it is made of. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
+             * @default mineralWool
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
+             * @default 25
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        readonly Pump: {
+            /**
+             * @description What it is set to. Thick cold oil may keep it from that. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @default 4
+             */
+            readonly flowLPerMin?: number;
+            /**
+             * @description Electric power that it draws, at most. Default: a small gear pump; common practice, no source.
+             * @default 30
+             */
+            readonly powerW?: number;
+            /**
+             * @description Hydraulic power over electric. Default: a small gear pump with a direct-current motor; common practice, no source.
+             * @default 0.3
+             */
+            readonly efficiency?: number;
+            /**
+             * @description Share of its electric losses that ends in the fluid. Default: wetted gears, motor outside; common practice, no source.
+             * @default 0.5
+             */
+            readonly heatToFluid?: number;
+            /**
+             * @description Most that it can raise. Default: a small gear pump; common practice, no source.
+             * @default 400
+             */
+            readonly maximumPressureKpa?: number;
+            /**
+             * @description Whether its casing is lagged. Default: a foam shell; common practice, no source.
+             * @default true
+             */
+            readonly insulated?: boolean;
+            /** @description Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged. */
+            readonly casingLossWPerK?: number;
+            /**
+             * @description Heat that casing and content hold. Default: 2 kg of metal; common practice, no source.
+             * @default 1
+             */
+            readonly heldHeatKjPerK?: number;
+        };
+        /** @description What starts and stops the pump, and what turns the dish away. */
+        readonly Control: {
+            /**
+             * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt; common practice, no source.
+             * @default 8
+             */
+            readonly startDifferenceK?: number;
+            /**
+             * @description And at which it stops. Default: what is left is not worth the pump; common practice, no source.
+             * @default 3
+             */
+            readonly stopDifferenceK?: number;
+            /** @description Temperature of the tank's top at which the dish turns away. Left out: 5 K below boiling, at most 90 °C. */
+            readonly highLimitC?: number;
+            /** @description Temperature of the fluid leaving the receiver at which the dish turns away. Left out: 20 K below the fluid's limit in bulk; where the fluid holds water, 3 K below its boiling in the open. */
+            readonly oilLimitC?: number;
+            /**
+             * @description How far below a limit the dish turns back to the sun. Default: common practice, no source.
+             * @default 5
+             */
+            readonly hysteresisK?: number;
+        };
+        /**
+         * @description The helical tube in the tank that gives the heat to the water.
+         * @example {
+         *       "lengthM": 12,
+         *       "innerDiameterMm": 10,
+         *       "outerDiameterMm": 12
+         *     }
+         */
+        readonly Coil: {
+            /**
+             * @description Bore of the tube. Default: 12 mm copper tube bends by hand; common practice, no source.
+             * @default 10
+             */
+            readonly innerDiameterMm?: number;
+            /**
+             * @description Outside of the tube, without lagging. Default: 12 mm copper tube bends by hand; common practice, no source.
+             * @default 12
+             */
+            readonly outerDiameterMm?: number;
+            /** @description Along the tube. Left out: from turns, else 12 m or what fits. */
+            readonly lengthM?: number;
+            /** @description Stands in for the length. */
+            readonly turns?: number;
+            /** @description Of the helix, centre to centre. Left out: 0.7 tank diameters. */
+            readonly coilDiameterM?: number;
+            /**
+             * @description What the coil is made of. Default: conducts best; common practice, no source.
+             * @default copper
+             * @enum {string}
+             */
+            readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            /**
+             * @description Of its lowest turn, as a share of the filled height. Default: low, where the water is coldest.
+             * @default 0.05
+             */
+            readonly bottomHeight?: number;
+            /**
+             * @description Of its highest turn, as a share of the filled height. Default: leaves the top of the tank still; common practice, no source.
+             * @default 0.6
+             */
+            readonly topHeight?: number;
+            /**
+             * @description Two walls with a vented gap, so that a leak shows before it reaches the water. Default: the usual coil; local codes may ask for a double wall.
+             * @default false
+             */
+            readonly doubleWall?: boolean;
+        };
+        /**
+         * @description The store: an upright cylinder of water. Heights are shares of the filled height, 0 at the bottom.
+         * @example {
+         *       "volumeL": 200,
+         *       "insulation": {
+         *         "material": "polyurethane",
+         *         "thicknessMm": 80
+         *       }
+         *     }
+         */
+        readonly Tank: {
+            /** @description What the tank holds when full. */
+            readonly volumeL: number;
+            /** @description Water in it. Left out, the tank is full. */
+            readonly fillL?: number;
+            /** @description Of the vessel. Left out, it follows from diameter or proportion. */
+            readonly heightM?: number;
+            /** @description Inside. Left out, it follows from height or proportion. */
+            readonly diameterM?: number;
+            /**
+             * @description What the tank is made of. Default: does not rust in hot water; common practice, no source.
+             * @default stainlessSteel
+             * @enum {string}
+             */
+            readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            /**
+             * @description Of its wall. Default: common practice, no source.
+             * @default 2
+             */
+            readonly wallThicknessMm?: number;
+            readonly insulation?: components["schemas"]["TankInsulation"];
+            /**
+             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging; common practice, no source.
+             * @default 1.3
+             */
+            readonly fittingsFactor?: number;
+            /**
+             * @description Where cold water enters, as a share of the height. Default: cold in at the bottom keeps layers apart.
+             * @default 0.05
+             */
+            readonly inletHeight?: number;
+            /**
+             * @description Where hot water leaves, as a share of the height. Default: hot out at the top, where it is hottest.
+             * @default 1
+             */
+            readonly outletHeight?: number;
+            /** @description Layers in which the tank is reckoned. Left out: as many as the start profile has, else 10. */
+            readonly nodes?: number;
+            /** @description At the start: one value, or one per layer from the top down. Left out, all is at the mains' temperature. */
+            readonly startTemperatureC?: number | readonly number[];
+            /**
+             * @description Open to the air, or closed under pressure. Default: an open vent cannot burst.
+             * @default true
+             */
+            readonly vented?: boolean;
+            /** @description Set pressure of the relief valve of a closed tank, above the air's. Left out: 600 kPa. Not for a vented tank. */
+            readonly reliefPressureKpa?: number;
+            /**
+             * @description Where it stands: the temperature of a room, or `outdoors` in the day's air and wind. Default: the harder case.
+             * @default outdoors
+             */
+            readonly surroundingsC?: number | "outdoors";
+        };
+        /** @description Lagging around the tank, ends included. */
+        readonly TankInsulation: {
+            /**
+             * @description What it is made of. Default: foamed in place between tank and jacket; common practice, no source.
+             * @default polyurethane
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: foamed in place between tank and jacket; common practice, no source.
+             * @default 80
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        /** @description The cold feed, and what is drawn at the taps. */
+        readonly Draw: {
+            /**
+             * @description Uses of hot water through the run, in any order. Default: nobody draws while the tank warms.
+             * @default []
+             */
+            readonly draws?: readonly components["schemas"]["SingleDraw"][];
+            /**
+             * @description A household's day of use, Regulation (EU) 814/2013, Annex III, table 1, drawn besides `draws`. What falls outside the run is left out.
+             * @enum {string}
+             */
+            readonly profile?: "3XS" | "XXS" | "XS" | "S" | "M" | "L" | "XL" | "XXL" | "3XL" | "4XL";
+            /**
+             * @description Households of the profile. Default: one household.
+             * @default 1
+             */
+            readonly scale?: number;
+            /**
+             * @description Of the cold feed. Default: EN 16147 and EU 812/2013 reckon with 10 °C (from memory).
+             * @default 10
+             */
+            readonly mainsTemperatureC?: number;
+            /**
+             * @description At the tap, hot and cold mixed. Default: a warm shower; EU 812/2013 counts mixed water at 40 °C (from memory).
+             * @default 40
+             */
+            readonly mixedTemperatureC?: number;
+        };
+        /**
+         * @description One use of hot water.
+         * @example {
+         *       "time": "07:30",
+         *       "litres": 40
+         *     }
+         */
+        readonly SingleDraw: {
+            /**
+             * @description When the tap opens, local time.
+             * @example 08:30
+             */
+            readonly time: string;
+            /** @description Water at the tap. Give this or energyKwh. */
+            readonly litres?: number;
+            /** @description Heat at the tap, above the mains. Give this or litres. */
+            readonly energyKwh?: number;
+            /** @description Wanted at the tap. Left out: draw.mixedTemperatureC. */
+            readonly temperatureC?: number;
+            /**
+             * @description At the tap. Default: a thrifty shower; common practice, no source.
+             * @default 6
+             */
+            readonly flowLPerMin?: number;
+        };
         readonly Meta: {
             /** @description Version of the service. */
             readonly service: string;
@@ -438,6 +1447,50 @@ export interface components {
         };
         /** @description The Accept header rules out every form of the answer. */
         readonly NotAcceptable: {
+            headers: {
+                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                readonly "X-Request-Id"?: string;
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The request did not arrive whole in time. */
+        readonly RequestTimeout: {
+            headers: {
+                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                readonly "X-Request-Id"?: string;
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The body is larger than `/v1/meta` allows. */
+        readonly PayloadTooLarge: {
+            headers: {
+                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                readonly "X-Request-Id"?: string;
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The body is not plain JSON. */
+        readonly UnsupportedMediaType: {
+            headers: {
+                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                readonly "X-Request-Id"?: string;
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The request keeps the contract but is contradictory, impossible or outside a model. */
+        readonly Unprocessable: {
             headers: {
                 /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
                 readonly "X-Request-Id"?: string;
@@ -650,6 +1703,39 @@ export interface operations {
             };
             readonly 400: components["responses"]["InvalidRequest"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly warmUpTank: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["WarmUpRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WarmUpResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 500: components["responses"]["Internal"];
         };
     };

@@ -7,9 +7,18 @@ import { meta } from "./meta.ts";
 import { contract } from "./openapi.ts";
 import { sunDay } from "./sun-day.ts";
 import { sunPosition } from "./sun-position.ts";
+import { warmUp } from "./warm-up.ts";
 
 /** Every operation of the service, in the order in which the contract shows them. */
-export const operations: readonly Operation[] = [sunPosition, sunDay, boilingPoint, meta, live, ready];
+export const operations: readonly Operation[] = [
+	sunPosition,
+	sunDay,
+	boilingPoint,
+	warmUp,
+	meta,
+	live,
+	ready,
+];
 
 /** What is served as a text of its own rather than computed. */
 export const documents: readonly Document[] = [home, contract];

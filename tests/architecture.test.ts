@@ -1,0 +1,112 @@
+import { expect, it } from "vitest";
+import { type Source, sourcesIn } from "./sources.ts";
+
+const core = sourcesIn("src");
+const api = sourcesIn("api");
+
+/** The way of the heat: a stage may know those to its left. */
+const CHAIN = ["sun", "sky", "dish", "receiver", "loop", "coil", "tank", "tap"];
+const GROUND = ["numeric", "fluids", "heat"]; // below every stage
+const FILES = ["errors.ts", "constants.ts", "methods.ts"];
+
+const folderOf = (path: string) => path.split("/")[1] ?? "";
+const isOwn = (target: string) => target.startsWith("src/");
+
+/** Every import that a rule forbids, as "file → target". */
+function offences(
+	sources: readonly Source[],
+	forbidden: (source: Source, target: string) => boolean,
+): string[] {
+	return sources.flatMap((source) =>
+		source.imports
+			.filter((target) => forbidden(source, target))
+			.map((target) => `${source.path} → ${target}`),
+	);
+}
+
+it("finds the imports it is to judge", () => {
+	expect(core.length).toBeGreaterThan(50);
+	expect(api.length).toBeGreaterThan(20);
+	expect(core.flatMap(({ imports }) => imports)).toContain("suncalc");
+	expect(api.flatMap(({ imports }) => imports)).toContain("src/index.ts");
+});
+
+it("the core imports no package but suncalc, and that in one place", () => {
+	const packages = offences(core, (_source, target) => !isOwn(target));
+	expect(packages).toEqual(["src/sun/position.ts → suncalc"]);
+});
+
+it("the core reads no clock, no environment and no console", () => {
+	const impure = /\bDate\.now\(|\bnew Date\(\)|\bprocess\.|\bconsole\.|\bMath\.random\(|\bfetch\(/;
+	expect(core.filter(({ text }) => impure.test(text)).map(({ path }) => path)).toEqual([]);
+});
+
+it("a stage imports what lies below it and the stages to its left", () => {
+	const wrong = offences(core, ({ path }, target) => {
+		const [from, to] = [CHAIN.indexOf(folderOf(path)), CHAIN.indexOf(folderOf(target))];
+		if (from < 0 || !isOwn(target)) return false;
+		const below = GROUND.includes(folderOf(target)) || FILES.includes(folderOf(target));
+		return !below && !(to >= 0 && to <= from);
+	});
+	expect(wrong).toEqual([]);
+});
+
+it("what lies below the stages knows none of them", () => {
+	const wrong = offences(core, ({ path }, target) => {
+		const judged = GROUND.includes(folderOf(path)) || FILES.includes(folderOf(path));
+		return judged && isOwn(target) && !GROUND.includes(folderOf(target)) && !FILES.includes(folderOf(target));
+	});
+	expect(wrong).toEqual([]);
+});
+
+it("only plant, instant, sizing and test-run put stages together", () => {
+	const together = ["plant", "instant", "sizing", "test-run", "cautions", "collectors", "money", "index.ts"];
+	const rest = core.filter(
+		({ path }) => ![...CHAIN, ...GROUND, ...FILES, ...together].includes(folderOf(path)),
+	);
+	expect(rest.map(({ path }) => path)).toEqual([]);
+});
+
+it("only the public surface is a list of exports", () => {
+	const statement = /^(?:export|import)\b/;
+	const onlyHandsOn = ({ text }: Source) => {
+		const lines = text.split("\n").filter((line) => statement.test(line));
+		return lines.length > 0 && lines.every((line) => / from "|^(?:export|import) (?:type )?\{$/.test(line));
+	};
+	expect(core.filter(onlyHandsOn).map(({ path }) => path)).toEqual(["src/index.ts"]);
+});
+
+it("the edge knows the core by its public surface alone", () => {
+	expect(offences(api, (_source, target) => isOwn(target) && target !== "src/index.ts")).toEqual([]);
+});
+
+it("only Node's entry and its server import from Node", () => {
+	const node = ["api/server.ts", "api/node-server.ts", "api/demo.ts"];
+	const wrong = offences(
+		api,
+		({ path }, target) =>
+			!node.includes(path) && (target.startsWith("node:") || target === "@hono/node-server"),
+	);
+	expect(wrong).toEqual([]);
+});
+
+it("the edge takes zod from one place", () => {
+	expect(offences(api, (_source, target) => target === "zod")).toEqual([]);
+});
+
+it("units are converted in one file", () => {
+	const conversion =
+		/[*/]\s*(?:3\.6e6|3_?600_?000)\b|273\.15|Math\.PI\s*\)?\s*\/\s*180|180\s*\)?\s*\/\s*Math\.PI/;
+	const wrong = api.filter(({ path, text }) => path !== "api/units.ts" && conversion.test(text));
+	expect(wrong.map(({ path }) => path)).toEqual([]);
+});
+
+it("the SDK imports its fetch client and nothing else", () => {
+	const sdk = sourcesIn("sdk").filter(({ path }) => !path.startsWith("sdk/widget/"));
+	const packages = offences(
+		sdk,
+		(_source, target) => !target.startsWith("sdk/") && target !== "openapi-fetch",
+	);
+	expect(sdk.length).toBeGreaterThan(2);
+	expect(packages).toEqual([]);
+});

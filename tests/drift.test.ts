@@ -1,0 +1,37 @@
+import { readFileSync } from "node:fs";
+import openapiTS, { astToString, COMMENT_HEADER } from "openapi-typescript";
+import { expect, it } from "vitest";
+import { operations } from "../api/routes/index.ts";
+import { contract, contractText } from "../openapi/contract.ts";
+import { sourcesIn } from "./sources.ts";
+
+const committed = (path: string) => readFileSync(new URL(`../${path}`, import.meta.url), "utf8");
+
+it("openapi.json is what the schemas say", async () => {
+	expect(await contractText()).toBe(committed("openapi/openapi.json"));
+});
+
+it("the SDK's types are what openapi.json says", async () => {
+	const document = JSON.parse(committed("openapi/openapi.json")) as Parameters<typeof openapiTS>[0];
+	const types = await openapiTS(document, { immutable: true, defaultNonNullable: false });
+	expect(`${COMMENT_HEADER}${astToString(types)}`).toBe(committed("sdk/schema.d.ts"));
+});
+
+it("every operation has an example, a name of its own and answers for its faults", async () => {
+	const { paths } = await contract();
+	expect(new Set(operations.map(({ operationId }) => operationId)).size).toBe(operations.length);
+	for (const { path, method, examples } of operations) {
+		expect(Object.keys(examples).length).toBeGreaterThan(0);
+		const statuses = Object.keys(paths?.[path]?.[method]?.responses ?? {});
+		expect(statuses).toEqual(expect.arrayContaining(["200", "400", "406", "500"]));
+		if (method === "post") expect(statuses).toEqual(expect.arrayContaining(["413", "415", "422"]));
+	}
+});
+
+it("no two components share a name", async () => {
+	const names = sourcesIn("api").flatMap(({ text }) =>
+		[...text.matchAll(/\.openapi\("(\w+)"/g)].map(([, name]) => name!),
+	);
+	expect(names.length).toBeGreaterThan(5);
+	expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
+});
