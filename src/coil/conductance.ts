@@ -14,6 +14,7 @@ const PASSES = 2; // of the outside film; each leaves a fifth of the error
  *  Per metre of tube: inside film, wall, gap of a double wall and outside film in series. Inside: helical flow at the bulk temperature,
  *  corrected for the wall's, once for the whole coil; 3.66 at rest. Outside: natural convection of a horizontal cylinder on the tube's outer
  *  diameter, at the film temperature of each layer, with the wall's excess found by two passes.
+ *  @param filmFactor  multiplies the inside film: 1 as the correlation has it
  *  @param shares  of the coil's length [N], from `coilShares`     @param oilTemperature  mean in the coil [K]
  *  @param flow  [m³/s], 0 at rest     @param layerTemperatures [N]  of the water [K]
  *  Assumes turns far enough apart to draw fresh water. Outside convection is the same for a wall colder than the water.
@@ -22,6 +23,7 @@ const PASSES = 2; // of the outside film; each leaves a fifth of the error
  *  Check   limits and a settled solution, tests/unit/coil/conductance.test.ts */
 export function coilConductances(
 	coil: Coil,
+	filmFactor: number,
 	shares: Float64Array,
 	fluid: Fluid,
 	oilTemperature: number,
@@ -36,7 +38,8 @@ export function coilConductances(
 	let waterTemperature = 0;
 	for (let layer = 0; layer < shares.length; layer++)
 		waterTemperature += shares[layer]! * layerTemperatures[layer]!;
-	const within = wall + insideResistance(coil, fluid, oilTemperature, flow, waterTemperature, wall + outside);
+	const within =
+		wall + insideResistance(coil, filmFactor, fluid, oilTemperature, flow, waterTemperature, wall + outside);
 	for (let layer = 0; layer < shares.length; layer++) {
 		const share = shares[layer]!;
 		out[layer] = 0;
@@ -62,13 +65,14 @@ function prandtl(fluid: Fluid, temperature: number): number {
 /** Resistance of the inside film per metre of tube [mK/W]; `beyond` is what follows it, for the wall's temperature. */
 function insideResistance(
 	coil: Coil,
+	filmFactor: number,
 	fluid: Fluid,
 	temperature: number,
 	flow: number,
 	waterTemperature: number,
 	beyond: number,
 ): number {
-	const perNusselt = 1 / (Math.PI * fluid.conductivity(temperature));
+	const perNusselt = 1 / (Math.PI * fluid.conductivity(temperature) * filmFactor);
 	if (flow === 0) return perNusselt / NUSSELT_LAMINAR;
 	const { Re, Pr } = coilFlow(coil, fluid, temperature, flow);
 	const plain = nusseltHelical(Re, Pr, coil.innerDiameter / coil.coilDiameter);

@@ -3,6 +3,7 @@ import { tapDemand } from "../tap/demand.ts";
 import { serveTap } from "../tap/serve.ts";
 import { dayOutcome } from "./day-outcome.ts";
 import type { Conditions } from "./exchange.ts";
+import { AS_CORRELATED, type ModelFactors } from "./factors.ts";
 import { type PlantModel, plantModel } from "./model.ts";
 import { nodeCapacity, RECEIVER } from "./nodes.ts";
 import type { DayOutcome } from "./outcome.ts";
@@ -17,8 +18,13 @@ import { crossing, type Sight, sight } from "./target.ts";
  *  Assumes the loop starts the day at the air's temperature with the pump at rest; the air, wind and sun of a step are the means of its ends.
  *  Error   first order in the step: at one minute the time to target moves by less than 0.5 % when the step is halved */
 export function warmUpDay(plant: Plant, weather: Weather, task: Task): DayOutcome {
+	return factoredDay(plant, AS_CORRELATED, weather, task);
+}
+
+/** The same for a plant that departs from its correlations by these factors. */
+export function factoredDay(plant: Plant, factors: ModelFactors, weather: Weather, task: Task): DayOutcome {
 	const ambient = weather.ambient[0]!;
-	const model = plantModel(plant, (task.start + task.end) / 2, ambient);
+	const model = plantModel(plant, factors, (task.start + task.end) / 2, ambient);
 	const start = restedState(model, ambient);
 	const records = emptyRecords(start);
 	recordRow(records, start, weather, 0);

@@ -10,6 +10,7 @@ import { layerHeatCapacity } from "../tank/model.ts";
 import { circuitDuty } from "./circuit.ts";
 import type { LinearLoss, LoopCoefficients } from "./coefficients.ts";
 import type { ControlState } from "./control.ts";
+import type { ModelFactors } from "./factors.ts";
 import type { PlantModel } from "./model.ts";
 import { COIL, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 import type { PlantState } from "./state.ts";
@@ -55,7 +56,7 @@ export function exchange(
 	const layers = state.tank.temperatures;
 	const coilUa = new Float64Array(layers.length);
 	const oil = (temperatures[SUPPLY]! + temperatures[COIL]!) / 2;
-	coilConductances(coil, model.coilShares, fluid, oil, flow, layers, coilUa);
+	coilConductances(coil, model.factors.coilFilm, model.coilShares, fluid, oil, flow, layers, coilUa);
 	const mean = (temperatures[RECEIVER]! + temperatures[RETURN]!) / 2;
 	return {
 		drive: duty ?? AT_REST,
@@ -100,13 +101,21 @@ function pipeConductance(
 		},
 		surfaceGuess,
 	);
-	return { coefficient: pass.coefficientPerMetre * pipe.length, surface: pass.surfaceTemperature };
+	return {
+		coefficient: pass.coefficientPerMetre * pipe.length * model.factors.laggingLoss,
+		surface: pass.surfaceTemperature,
+	};
 }
 
 const SLOPE_STEP = 0.5; // [K] of the finite difference that gives the loss line's slope
 
 /** The receiver's losses as a line about a temperature: value and slope by path. */
-export function linearLoss(receiver: Receiver, at: number, conditions: ReceiverSurroundings): LinearLoss {
+export function linearLoss(
+	receiver: Receiver,
+	factors: ModelFactors,
+	at: number,
+	conditions: ReceiverSurroundings,
+): LinearLoss {
 	const { ambient, wind, pressure, altitude } = conditions;
 	const here = receiverLosses(receiver, { wallTemperature: at, ambient, wind, pressure, altitude });
 	const warmer = at + SLOPE_STEP;
@@ -115,12 +124,12 @@ export function linearLoss(receiver: Receiver, at: number, conditions: ReceiverS
 		refersTo: receiver.kind === "efficiencyLine" ? "outlet" : "wall",
 		at,
 		radiated: here.radiated,
-		convected: here.convected,
-		conducted: here.conducted,
+		convected: here.convected * factors.receiverConvection,
+		conducted: here.conducted * factors.laggingLoss,
 		unresolved: here.unresolved,
 		radiatedSlope: (there.radiated - here.radiated) / SLOPE_STEP,
-		convectedSlope: (there.convected - here.convected) / SLOPE_STEP,
-		conductedSlope: (there.conducted - here.conducted) / SLOPE_STEP,
+		convectedSlope: ((there.convected - here.convected) / SLOPE_STEP) * factors.receiverConvection,
+		conductedSlope: ((there.conducted - here.conducted) / SLOPE_STEP) * factors.laggingLoss,
 		unresolvedSlope: (there.unresolved - here.unresolved) / SLOPE_STEP,
 	};
 }

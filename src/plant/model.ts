@@ -7,6 +7,7 @@ import { receiverHeldHeatCapacity } from "../receiver/film.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
 import { declination } from "../sun/position.ts";
 import { type TankModel, tankModel } from "../tank/model.ts";
+import type { ModelFactors } from "./factors.ts";
 import { COIL, NODES, type NodeModel, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 import type { Plant } from "./plant.ts";
 
@@ -24,6 +25,7 @@ export interface LightPath {
 /** What a plant comes to on one day, worked out once before the march. */
 export interface PlantModel {
 	readonly plant: Plant;
+	readonly factors: ModelFactors;
 	readonly apertureArea: number; // facing the sun [m²]
 	readonly light: LightPath;
 	readonly nodes: NodeModel;
@@ -36,7 +38,12 @@ export interface PlantModel {
 /** The plant as the march wants it.
  *  @param time              an instant of the day, for the sun's declination, unix time [s]
  *  @param startTemperature  of the loop, which sets the mass of fluid in it [K] */
-export function plantModel(plant: Plant, time: number, startTemperature: number): PlantModel {
+export function plantModel(
+	plant: Plant,
+	factors: ModelFactors,
+	time: number,
+	startTemperature: number,
+): PlantModel {
 	const airPressure = standardPressure(plant.site.elevation);
 	const optics = dishOptics(
 		plant.dish,
@@ -46,6 +53,7 @@ export function plantModel(plant: Plant, time: number, startTemperature: number)
 	);
 	return {
 		plant,
+		factors,
 		apertureArea: optics.apertureArea,
 		light: lightPath(plant, optics),
 		nodes: nodeModel(plant, startTemperature),

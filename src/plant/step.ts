@@ -111,7 +111,7 @@ function solvedLoop(
 	const march = coefficients.capacityRate > 0 ? circulatingStep : restingStep;
 	let at = state.wall;
 	for (let i = 0; ; i++) {
-		const loss = linearLoss(model.plant.receiver, at, surroundings);
+		const loss = linearLoss(model.plant.receiver, model.factors, at, surroundings);
 		const fluxes = march(held, state.loop.temperatures, coefficients, loss, dt);
 		if (i === WALL_ITERATIONS || Math.abs(fluxes.wallTemperature - at) < WALL_CLOSE) return fluxes;
 		at = fluxes.wallTemperature;
@@ -144,7 +144,11 @@ function tankSurroundings(
 		model.airPressure,
 		state.shellSurface,
 	);
-	return { coefficient: shell.coefficient, surface: shell.surfaceTemperature, temperature };
+	return {
+		coefficient: shell.coefficient * model.factors.tankLoss,
+		surface: shell.surfaceTemperature,
+		temperature,
+	};
 }
 
 /** The layer that the controller's tank sensor sits in: beside the lowest turn of the coil. */

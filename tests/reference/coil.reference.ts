@@ -25,7 +25,7 @@ function insideNusselt(Re: number, Pr: number): number {
 		const ua = new Float64Array(1);
 		const coil = aCoil({ innerDiameter: 0.012, outerDiameter: 0.014, coilDiameter: 0.3, length: 1 });
 		const flow = OIL.massFlow / OIL.density;
-		coilConductances(coil, new Float64Array([1]), inside, 350, flow, new Float64Array([350]), ua);
+		coilConductances(coil, 1, new Float64Array([1]), inside, 350, flow, new Float64Array([350]), ua);
 		return 1 / ua[0]!;
 	};
 	const film = resistance(fluid) - resistance({ ...fluid, conductivity: () => 1e12 });
@@ -38,7 +38,7 @@ function marchedEffectiveness(ntu: number): number {
 	const conductances = (layers: number) => {
 		const out = new Float64Array(layers);
 		const even = new Float64Array(layers).fill(320);
-		coilConductances(coil, coilShares(coil, layers), water, 340, 1e-4, even, out);
+		coilConductances(coil, 1, coilShares(coil, layers), water, 340, 1e-4, even, out);
 		return out;
 	};
 	const capacityRate = conductances(1)[0]! / ntu;

@@ -12,7 +12,7 @@ const FLOW = 1e-4; // [m³/s]
 
 function conductances(coil: Coil, fluid: Fluid, oil: number, flow: number, layers: Float64Array) {
 	const out = new Float64Array(layers.length).fill(Number.NaN);
-	coilConductances(coil, coilShares(coil, layers.length), fluid, oil, flow, layers, out);
+	coilConductances(coil, 1, coilShares(coil, layers.length), fluid, oil, flow, layers, out);
 	return out;
 }
 const whole = (coil: Coil, fluid: Fluid, oil: number, flow: number, tank: number) =>
