@@ -1,0 +1,30 @@
+import type { ReceiverSurroundings } from "../receiver/balance.ts";
+import { receiverLosses, totalReceiverLoss } from "../receiver/losses.ts";
+import type { TubeReceiver } from "../receiver/receiver.ts";
+import type { Heater } from "./heater.ts";
+
+/** Sun and air about the heater, steady. */
+export interface Conditions extends ReceiverSurroundings {
+	readonly beam: number; // [W/m²]
+}
+
+/** Light that the absorber takes up [W]; none while the sun stands lower than the dish can face. */
+export function absorbedLight(heater: Heater, conditions: Conditions): number {
+	return conditions.altitude < heater.lowestAltitude ? 0 : heater.absorbingArea * conditions.beam;
+}
+
+/** What is left of the light when the absorber stands at a temperature [W]; negative where it loses more than it takes up. */
+export function gainAtWall(
+	receiver: TubeReceiver,
+	absorbed: number,
+	conditions: Conditions,
+	wallTemperature: number,
+): number {
+	const { ambient, wind, pressure, altitude } = conditions;
+	return (
+		absorbed -
+		totalReceiverLoss(receiverLosses(receiver, { wallTemperature, ambient, wind, pressure, altitude }))
+	);
+}
+
+export const HOTTEST_WALL = 6000; // [K] no absorber outshines the sun: second law

@@ -1,0 +1,81 @@
+import type { Fluid } from "../fluids/fluid.ts";
+import { bracketedRoot } from "../numeric/root.ts";
+import { receiverFilmConductance } from "../receiver/film.ts";
+import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.ts";
+import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL } from "./conditions.ts";
+import type { Heater } from "./heater.ts";
+
+/** A fluid on its way into the receiver. */
+export interface Stream {
+	readonly fluid: Fluid;
+	readonly inlet: number; // [K]
+	readonly massFlow: number; // [kg/s], above 0
+}
+
+/** What becomes of it. */
+export type HeatedStream =
+	| {
+			readonly kind: "heated";
+			readonly power: number; // taken up: massFlow × rise of enthalpy [W]
+			readonly outlet: number; // [K]
+			readonly hottestWall: number | undefined; // of the tube, where the fluid leaves [K]; unknown of an efficiency line
+	  }
+	| { readonly kind: "noGain" }; // the receiver loses as much as it takes up at the inlet's temperature already
+
+const TOLERANCE = 1e-6; // [K] of the temperature solved for: microwatts
+const MARGIN = 1.5; // on the upper bracket: conductivity and heat capacity change by less than this as the fluid warms
+
+/** A fluid heated in the receiver, steady: power = massFlow·(h_out − h_in) = light absorbed − losses of the wall.
+ *  The wall's mean stands over the fluid's mean (half-way from inlet to outlet) by power/(h·A).
+ *  Assumes  the light spread evenly along the tube: where a spot strikes few turns their wall is hotter than said here
+ *  Error    that of the receiver's losses and film; the heat balance closes to 1e-6 W */
+export function heatedStream(heater: Heater, stream: Stream, conditions: Conditions): HeatedStream {
+	const absorbed = absorbedLight(heater, conditions);
+	const { receiver } = heater;
+	return receiver.kind === "efficiencyLine"
+		? byLine(receiver, absorbed, stream, conditions)
+		: byTube(receiver, absorbed, stream, conditions);
+}
+
+function byLine(
+	receiver: EfficiencyLineReceiver,
+	absorbed: number,
+	{ fluid, inlet, massFlow }: Stream,
+	{ ambient }: Conditions,
+): HeatedStream {
+	const gain = (outlet: number) => absorbed - receiver.lossCoefficient * (outlet - ambient);
+	if (!(gain(inlet) > 0)) return { kind: "noGain" };
+	const cold = fluid.enthalpy(inlet);
+	const outlet = bracketedRoot(
+		(temperature) => massFlow * (fluid.enthalpy(temperature) - cold) - gain(temperature),
+		inlet,
+		Math.max(inlet, ambient) + (MARGIN * absorbed) / (massFlow * fluid.heatCapacity(inlet)) + TOLERANCE,
+		TOLERANCE,
+	);
+	const power = massFlow * (fluid.enthalpy(outlet) - cold);
+	return { kind: "heated", power, outlet, hottestWall: undefined };
+}
+
+function byTube(
+	receiver: TubeReceiver,
+	absorbed: number,
+	{ fluid, inlet, massFlow }: Stream,
+	conditions: Conditions,
+): HeatedStream {
+	if (!(gainAtWall(receiver, absorbed, conditions, inlet) > 0)) return { kind: "noGain" };
+	const cold = fluid.enthalpy(inlet);
+	const at = (wall: number) => {
+		const power = gainAtWall(receiver, absorbed, conditions, wall);
+		const outlet = fluid.temperatureAtEnthalpy(cold + power / massFlow);
+		const mean = (inlet + outlet) / 2;
+		const conductance = receiverFilmConductance(receiver, fluid, mean, massFlow / fluid.density(mean));
+		return { power, outlet, conductance, missing: conductance * (wall - mean) - power };
+	};
+	const still = receiverFilmConductance(receiver, fluid, inlet, 0);
+	const reach = absorbed * (1 / still + 0.5 / (massFlow * fluid.heatCapacity(inlet)));
+	const highest = Math.min(HOTTEST_WALL, Math.max(inlet, conditions.ambient) + MARGIN * reach);
+	const { power, outlet, conductance } = at(
+		bracketedRoot((wall) => at(wall).missing, inlet, highest, TOLERANCE),
+	);
+	return { kind: "heated", power, outlet, hottestWall: outlet + power / conductance };
+}

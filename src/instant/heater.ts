@@ -1,0 +1,53 @@
+import type { Dish } from "../dish/dish.ts";
+import { apertureArea, dishOptics } from "../dish/optics.ts";
+import { receiverAbsorptance } from "../receiver/absorption.ts";
+import type { Receiver } from "../receiver/receiver.ts";
+
+/** A dish on the sun and what stands in its focus. */
+export interface Heater {
+	readonly receiver: Receiver;
+	readonly apertureArea: number; // facing the sun [m²]
+	readonly absorbingArea: number; // light absorbed per W/m² of beam [m²]
+	readonly lowestAltitude: number; // of the sun that the dish can face [rad]
+}
+
+/** @param latitude,declination  [rad]; only a fixed-focus dish, reshaped by season, asks for them */
+export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, declination: number): Heater {
+	const area = apertureArea(dish, latitude, declination);
+	const { lowestAltitude } = dish;
+	if (receiver.kind === "efficiencyLine") {
+		const absorbingArea = area * receiver.opticalEfficiency;
+		return { receiver, apertureArea: area, absorbingArea, lowestAltitude };
+	}
+	const { shares } = dishOptics(dish, receiver.apertureDiameter, latitude, declination);
+	const absorbingArea = area * shares.toReceiver * receiverAbsorptance(receiver);
+	return { receiver, apertureArea: area, absorbingArea, lowestAltitude };
+}
+
+/** The same heater larger or smaller: dish, focal length and receiver grow together in length, so that rim angle, spill and
+ *  concentration stay; the tube grows in length with the area it covers, its bore and the lagging stay.
+ *  A measured line's loss grows with the area.
+ *  @param factor  on the aperture's area, above 0 [-] */
+export function scaledHeater(heater: Heater, factor: number): Heater {
+	return {
+		receiver: scaledReceiver(heater.receiver, factor),
+		apertureArea: heater.apertureArea * factor,
+		absorbingArea: heater.absorbingArea * factor,
+		lowestAltitude: heater.lowestAltitude,
+	};
+}
+
+function scaledReceiver(receiver: Receiver, factor: number): Receiver {
+	if (receiver.kind === "efficiencyLine")
+		return {
+			...receiver,
+			lossCoefficient: receiver.lossCoefficient * factor,
+			heldHeatCapacity: receiver.heldHeatCapacity * factor,
+		};
+	const stretch = Math.sqrt(factor);
+	const apertureDiameter = receiver.apertureDiameter * stretch;
+	const tube = { ...receiver.tube, length: receiver.tube.length * factor };
+	if (receiver.kind !== "cavity") return { ...receiver, apertureDiameter, tube };
+	const innerDiameter = receiver.innerDiameter * stretch;
+	return { ...receiver, apertureDiameter, innerDiameter, depth: receiver.depth * stretch, tube };
+}

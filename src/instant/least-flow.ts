@@ -1,0 +1,53 @@
+import { water } from "../fluids/water.ts";
+import { bracketedRoot } from "../numeric/root.ts";
+import { receiverFilmConductance } from "../receiver/film.ts";
+import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.ts";
+import { absorbedLight, type Conditions, gainAtWall } from "./conditions.ts";
+import type { Duty } from "./duty.ts";
+import type { Heater } from "./heater.ts";
+
+const TOLERANCE = 1e-4; // [K] of the outlet
+const FIRST_RISE = 0.01; // [K] the bracket's lower end: a flow no tube would pass
+
+/** Flow at which the water in the receiver begins to boil on the tube's hottest wall, where it leaves [kg/s]: any less boils.
+ *  There the wall stands at the boiling point of the line's pressure, above the water by power/(h·A).
+ *  An efficiency line has no wall: its water counts as boiling when it leaves at the boiling point.
+ *  @returns  0 where not even still water boils
+ *  Assumes  the light spread evenly along the tube. Bubbles need a few kelvin more than that: on the safe side
+ *  Error    that of the receiver's film, ± 15 % (`nusseltHelical`) */
+export function leastFlow(heater: Heater, duty: Duty, conditions: Conditions): number {
+	const absorbed = absorbedLight(heater, conditions);
+	if (!(absorbed > 0 && duty.cold < duty.boiling)) return 0;
+	return heater.receiver.kind === "efficiencyLine"
+		? byLine(heater.receiver, absorbed, duty, conditions)
+		: byTube(heater.receiver, absorbed, duty, conditions);
+}
+
+function byLine(
+	receiver: EfficiencyLineReceiver,
+	absorbed: number,
+	{ cold, boiling }: Duty,
+	{ ambient }: Conditions,
+): number {
+	const power = absorbed - receiver.lossCoefficient * (boiling - ambient);
+	return Math.max(0, power) / (water.enthalpy(boiling) - water.enthalpy(cold)); // it loses more than it takes up: it never boils
+}
+
+function byTube(
+	receiver: TubeReceiver,
+	absorbed: number,
+	{ cold, boiling }: Duty,
+	conditions: Conditions,
+): number {
+	const feed = water.enthalpy(cold);
+	const at = (outlet: number) => {
+		const power = gainAtWall(receiver, absorbed, conditions, boiling - (outlet - cold) / 2);
+		const massFlow = Math.max(0, power) / (water.enthalpy(outlet) - feed);
+		const mean = (cold + outlet) / 2;
+		const conductance = receiverFilmConductance(receiver, water, mean, massFlow / water.density(mean));
+		return { power, massFlow, missing: conductance * (boiling - outlet) - power };
+	};
+	if (!(at(boiling).power > 0)) return 0;
+	const first = Math.min(cold + FIRST_RISE, (cold + boiling) / 2);
+	return at(bracketedRoot((outlet) => at(outlet).missing, first, boiling, TOLERANCE)).massFlow;
+}

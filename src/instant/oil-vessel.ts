@@ -1,0 +1,69 @@
+import type { Coil } from "../coil/coil.ts";
+import type { Fluid } from "../fluids/fluid.ts";
+import type { Insulation } from "../heat/insulation.ts";
+import { shellGeometry } from "../tank/geometry.ts";
+import { settledShellLoss } from "../tank/shell.ts";
+import type { Tank } from "../tank/tank.ts";
+
+/** A small lagged vessel of oil, well mixed, that the dish heats and the water's coil cools. */
+export interface OilVessel {
+	readonly fluid: Fluid;
+	readonly fill: number; // of oil, cold [m³]
+	readonly height: number; // [m]
+	readonly diameter: number; // [m]
+	readonly wallThickness: number; // [m]
+	readonly wallConductivity: number; // [W/mK]
+	readonly wallHeatCapacity: number; // volumetric [J/m³K]
+	readonly insulation: Insulation;
+	readonly fittingsFactor: number; // multiplies the shell's loss, ≥ 1
+	readonly coil: Coil; // in which the water flows
+	readonly circulation: number; // of oil between vessel and receiver [m³/s]
+	readonly charge: number; // oil's temperature when it counts as charged [K]
+	readonly limit: number; // of the oil in bulk; the dish turns away [K]
+}
+
+/** The vessel's own figures, worked out once for an air temperature. */
+export interface VesselModel {
+	readonly vessel: OilVessel;
+	readonly loss: (temperature: number) => number; // to the air [W]
+	readonly heatCapacity: (temperature: number) => number; // of oil, shell and coil [J/K]
+}
+
+const COLD_FILL = 293.15; // [K] the oil is measured out at 20 °C
+
+/** @param ambient [K]     @param wind [m/s]     @param pressure  of the air [Pa]
+ *  The loss coefficient is found at two temperatures, a third of the way up and at the limit, and taken as a straight line
+ *  through them: within 0.5 % of itself between (tests/unit/instant/oil-vessel.test.ts) */
+export function vesselModel(vessel: OilVessel, ambient: number, wind: number, pressure: number): VesselModel {
+	const shell = shellOf(vessel);
+	const hot = vessel.limit;
+	const warm = ambient + (hot - ambient) / 3;
+	const coefficientAt = (temperature: number) =>
+		settledShellLoss(shell, temperature, ambient, wind, pressure).coefficient;
+	const atWarm = coefficientAt(warm);
+	const slope = (coefficientAt(hot) - atWarm) / (hot - warm);
+	const { fluid, coil } = vessel;
+	const mass = vessel.fill * fluid.density(COLD_FILL);
+	const coilMetal = (Math.PI / 4) * (coil.outerDiameter ** 2 - coil.innerDiameter ** 2) * coil.length;
+	const metal = shellGeometry(shell).wallVolume * vessel.wallHeatCapacity + coilMetal * coil.wallHeatCapacity;
+	return {
+		vessel,
+		loss: (temperature) => (atWarm + slope * (temperature - warm)) * (temperature - ambient),
+		heatCapacity: (temperature) => metal + mass * fluid.heatCapacity(temperature),
+	};
+}
+
+/** The vessel's shell in the terms of a tank, whose loss formulas do for oil as well. */
+function shellOf(vessel: OilVessel): Tank {
+	const { fill, height, diameter, wallThickness, wallConductivity, wallHeatCapacity } = vessel;
+	const { insulation, fittingsFactor } = vessel;
+	return {
+		...{ fill, height, diameter, wallThickness, wallConductivity, wallHeatCapacity },
+		...{ insulation, fittingsFactor },
+		inletHeight: 0,
+		outletHeight: 1,
+		startTemperatures: new Float64Array(1),
+		reliefPressure: 0,
+		surroundings: { kind: "outdoors" },
+	};
+}

@@ -1,0 +1,47 @@
+import { bracketedRoot } from "../numeric/root.ts";
+import { coilFlow } from "./coil-in-oil.ts";
+import type { Conditions } from "./conditions.ts";
+import type { Duty } from "./duty.ts";
+import { heatedStream } from "./heated-stream.ts";
+import type { Heater } from "./heater.ts";
+import type { VesselModel } from "./oil-vessel.ts";
+import type { Steady } from "./steady.ts";
+
+/** What the dish puts into the vessel's oil. */
+export interface Collected {
+	readonly power: number; // [W]; 0 where the receiver would only cool the oil, and its pump rests
+	readonly film: number | undefined; // hottest, in the receiver [K]; undefined at rest and of an efficiency line
+}
+
+/** Heat that oil of a temperature takes up in the receiver, steady. */
+export function collected(
+	heater: Heater,
+	{ vessel }: VesselModel,
+	oilTemperature: number,
+	conditions: Conditions,
+): Collected {
+	const { fluid, circulation } = vessel;
+	const massFlow = circulation * fluid.density(oilTemperature);
+	const stream = heatedStream(heater, { fluid, inlet: oilTemperature, massFlow }, conditions);
+	return stream.kind === "heated"
+		? { power: stream.power, film: stream.hottestWall }
+		: { power: 0, film: undefined };
+}
+
+const TOLERANCE = 1e-3; // [K] of the oil: 1e-5 of the flow
+
+/** Water through the coil of an oil vessel: the flow at the wanted temperature that the sun keeps up.
+ *  The oil settles where collected = shell loss + heat to the water. Hotter oil passes more heat but collects less; where it
+ *  would settle above its limit it is held there, and light is turned away.
+ *  @returns  none where the vessel cannot be kept hotter than the water is wanted */
+export function vesselFlow(heater: Heater, model: VesselModel, duty: Duty, conditions: Conditions): Steady {
+	const { vessel } = model;
+	const left = (oil: number) =>
+		collected(heater, model, oil, conditions).power - model.loss(oil) - coilFlow(vessel, oil, duty).power;
+	if (!(left(duty.wanted) > 0)) return { kind: "none" };
+	const atLimit = left(vessel.limit) >= 0;
+	const temperature = atLimit ? vessel.limit : bracketedRoot(left, duty.wanted, vessel.limit, TOLERANCE);
+	const { massFlow, power, hottestWall } = coilFlow(vessel, temperature, duty);
+	const { film } = collected(heater, model, temperature, conditions);
+	return { kind: "flows", massFlow, power, hottestWall, oil: { temperature, film, atLimit } };
+}
