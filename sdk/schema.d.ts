@@ -829,33 +829,33 @@ export interface components {
             /** @description Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°. */
             readonly rimAngleDeg?: number;
             /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: silvered film or coated mirror aluminium, between 0.85 for coated aluminium (NREL/TP-255-2091, 1983) and 0.94 for thin silvered glass (from memory).
-             * @default 0.9
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
+             * @default 0.85
              */
             readonly reflectance?: number;
             /**
-             * @description What dust leaves of the reflectance. Default: washed every week or two; 0.90–0.97 are usual (from memory).
-             * @default 0.95
+             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
+             * @default 0.92
              */
             readonly cleanliness?: number;
             /**
              * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
-             * @default 4
+             * @default 5
              */
             readonly slopeErrorMrad?: number;
             /**
-             * @description Spread of the reflected ray: rms, per axis. Default: aim set for silvered film in NREL/TP-255-2670 (1985).
-             * @default 2
+             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
+             * @default 3
              */
             readonly specularityMrad?: number;
             /**
-             * @description Pointing error: rms, per axis. Default: a quarter of a degree, an actuator that steps; common practice, no source.
-             * @default 4
+             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
+             * @default 5
              */
             readonly trackingErrorMrad?: number;
             /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a small receiver on three arms; common practice, no source.
-             * @default 0.03
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
+             * @default 0.06
              */
             readonly blockedFraction?: number;
             /**
@@ -879,33 +879,33 @@ export interface components {
             /** @description From the middle of the mirror to the focus, at the equinox. */
             readonly focalLengthM?: number;
             /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: silvered film or coated mirror aluminium, between 0.85 for coated aluminium (NREL/TP-255-2091, 1983) and 0.94 for thin silvered glass (from memory).
-             * @default 0.9
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
+             * @default 0.85
              */
             readonly reflectance?: number;
             /**
-             * @description What dust leaves of the reflectance. Default: washed every week or two; 0.90–0.97 are usual (from memory).
-             * @default 0.95
+             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
+             * @default 0.92
              */
             readonly cleanliness?: number;
             /**
              * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
-             * @default 4
+             * @default 5
              */
             readonly slopeErrorMrad?: number;
             /**
-             * @description Spread of the reflected ray: rms, per axis. Default: aim set for silvered film in NREL/TP-255-2670 (1985).
-             * @default 2
+             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
+             * @default 3
              */
             readonly specularityMrad?: number;
             /**
-             * @description Pointing error: rms, per axis. Default: a quarter of a degree, an actuator that steps; common practice, no source.
-             * @default 4
+             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
+             * @default 5
              */
             readonly trackingErrorMrad?: number;
             /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a small receiver on three arms; common practice, no source.
-             * @default 0.03
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
+             * @default 0.06
              */
             readonly blockedFraction?: number;
             /**
@@ -929,12 +929,12 @@ export interface components {
              * @enum {string}
              */
             readonly kind?: "cavity";
-            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps the fluid from charring when cold in full sun. */
+            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps fluid at rest in full sun from charring. */
             readonly innerDiameterM?: number;
             /** @description Of the hollow. Left out: as deep as wide. */
             readonly depthM?: number;
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps the fluid from charring when cold in full sun.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -954,13 +954,13 @@ export interface components {
         /** @description The tube in which the fluid takes up heat. */
         readonly AbsorberTube: {
             /**
-             * @description Bore of the tube. Default: 12 mm copper tube winds tightly; common practice, no source.
-             * @default 10
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 12 mm copper tube winds tightly; common practice, no source.
-             * @default 12
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 15
              */
             readonly outerDiameterMm?: number;
             /** @description Along the tube. Left out: as much as covers the absorber, turn against turn. */
@@ -1002,7 +1002,7 @@ export interface components {
              */
             readonly kind: "openCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps the fluid from charring when cold in full sun.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1026,7 +1026,7 @@ export interface components {
              */
             readonly kind: "glazedCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps the fluid from charring when cold in full sun.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1213,19 +1213,19 @@ export interface components {
          * @description The helical tube in the tank that gives the heat to the water.
          * @example {
          *       "lengthM": 12,
-         *       "innerDiameterMm": 10,
-         *       "outerDiameterMm": 12
+         *       "innerDiameterMm": 13,
+         *       "outerDiameterMm": 15
          *     }
          */
         readonly Coil: {
             /**
-             * @description Bore of the tube. Default: 12 mm copper tube bends by hand; common practice, no source.
-             * @default 10
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 12 mm copper tube bends by hand; common practice, no source.
-             * @default 12
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 15
              */
             readonly outerDiameterMm?: number;
             /** @description Along the tube. Left out: from turns, else 12 m or what fits. */
