@@ -1,7 +1,16 @@
+import type { Plant } from "../plant/plant.ts";
 import type { CautionRule } from "./caution.ts";
 
+/** What parts a fluid from the water. */
+interface Parted {
+	readonly plant: {
+		readonly loop: Pick<Plant["loop"], "fluid">;
+		readonly coil: Pick<Plant["coil"], "gapResistance">;
+	};
+}
+
 /** Loop fluid next to drinking water. */
-export const drinkingWater: CautionRule = ({ plant: { loop, coil } }) =>
+export const drinkingWater: CautionRule<Parted> = ({ plant: { loop, coil } }) =>
 	!loop.fluid.potable && coil.gapResistance === 0
 		? [
 				{

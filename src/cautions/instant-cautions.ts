@@ -1,0 +1,42 @@
+import { bulkLimit } from "./bulk-limit.ts";
+import type { Caution, HotFluid, Severity } from "./caution.ts";
+import { closedLine } from "./closed-line.ts";
+import { concentratedLight } from "./concentrated-light.ts";
+import { dishInWind } from "./dish-in-wind.ts";
+import { drinkingWater } from "./drinking-water.ts";
+import { filmLimit } from "./film-limit.ts";
+import { fire } from "./fire.ts";
+import { hotTap } from "./hot-tap.ts";
+import type { InstantCircumstances } from "./instant.ts";
+import { pumpStops } from "./pump-stops.ts";
+import { receiverFrost } from "./receiver-frost.ts";
+import { standingWater } from "./standing-water.ts";
+import { steamInCoil } from "./steam-in-coil.ts";
+
+const RULES = [concentratedLight, standingWater, steamInCoil, closedLine, hotTap, receiverFrost, dishInWind];
+const ORDER: readonly Severity[] = ["danger", "warning", "info"];
+
+/** Everything to be careful of about an instant heater, the most serious first. */
+export function instantCautions(circumstances: InstantCircumstances): readonly Caution[] {
+	const found = [...RULES.flatMap((rule) => rule(circumstances)), ...vesselCautions(circumstances)];
+	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
+}
+
+/** What the oil of a vessel adds. */
+function vesselCautions({ task, outcome }: InstantCircumstances): readonly Caution[] {
+	if (task.arrangement.kind !== "vessel" || !outcome.vessel) return [];
+	const { fluid, coil, limit } = task.arrangement.vessel;
+	const { levelsOff, filmAtCharge, charge } = outcome.vessel.charge;
+	const hot: HotFluid = {
+		plant: { loop: { fluid } },
+		outcome: {
+			maximumOil: levelsOff ?? limit,
+			maximumFilm: filmAtCharge ?? charge,
+			stagnation: outcome.stagnation,
+		},
+	};
+	return [
+		...[bulkLimit, filmLimit, fire, pumpStops].flatMap((rule) => rule(hot)),
+		...drinkingWater({ plant: { loop: { fluid }, coil } }),
+	];
+}

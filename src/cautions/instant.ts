@@ -1,0 +1,10 @@
+import type { InstantOutcome } from "../instant/feasibility.ts";
+import type { Heater } from "../instant/heater.ts";
+import type { InstantTask } from "../instant/task.ts";
+
+/** What a rule about an instant heater may look at. */
+export interface InstantCircumstances {
+	readonly heater: Heater;
+	readonly task: InstantTask;
+	readonly outcome: InstantOutcome;
+}

@@ -1,0 +1,116 @@
+import { water } from "../fluids/water.ts";
+import type { Method } from "../methods.ts";
+import { stagnationTemperature } from "../receiver/balance.ts";
+import type { Conditions } from "./conditions.ts";
+import { type HeatedStream, heatedStream } from "./heated-stream.ts";
+import type { Heater } from "./heater.ts";
+import { type InstantHours, instantHours } from "./hours.ts";
+import { instantMethods } from "./methods.ts";
+import { type NeededAperture, neededAperture } from "./needed-aperture.ts";
+import { vesselModel } from "./oil-vessel.ts";
+import { type InstantRow, instantRow } from "./row.ts";
+import { type ServedUse, servedUses } from "./served-uses.ts";
+import { flowOf } from "./steady.ts";
+import { type InstantTask, steadyFlow } from "./task.ts";
+import { type Findings, type InstantReason, reasons, servedShare, type Verdict, verdict } from "./verdict.ts";
+import { type ChargedDraw, chargedDraw, type VesselCharge, vesselCharge } from "./vessel-charge.ts";
+
+/** One of the steady suns asked about. */
+export interface LevelRow extends InstantRow {
+	readonly atWantedFlow: HeatedStream | undefined; // what the wanted flow leaves at, straight through the focus
+	readonly needed: NeededAperture | undefined; // for the wanted flow under this sun
+}
+
+/** The vessel under the best sun. */
+export interface VesselStory {
+	readonly charge: VesselCharge;
+	readonly draw: ChargedDraw | undefined; // of the wanted flow
+}
+
+/** Whether an instant heater does what is asked of it, and what it does. */
+export interface InstantOutcome {
+	readonly verdict: Verdict;
+	readonly servedShare: number; // of the window's time, or of the levels' number, 0–1
+	readonly reasons: readonly InstantReason[];
+	readonly levels: readonly LevelRow[];
+	readonly hours: InstantHours | undefined;
+	readonly best: InstantRow; // under the sun that gives most, within the window if there is one
+	readonly weakest: InstantRow; // and that gives least
+	readonly needed: NeededAperture | undefined; // for the wanted flow throughout: under the weakest sun
+	readonly uses: readonly ServedUse[]; // under the best sun
+	readonly vessel: VesselStory | undefined;
+	readonly stagnation: number; // of the receiver without flow, under the reference sun [K]
+	readonly methods: readonly Method[];
+}
+
+const STAGNATION_SKY = { ambient: 298.15, wind: 0 }; // [K], [m/s] as for a day's plant
+const STAGNATION_BEAM = 1000; // [W/m²]
+
+/** An instant heater held against what is asked of it: under steady suns, and through the hours of a day.
+ *  Each row is steady: the heater's own minute or so of warming up is left out. */
+export function instantFeasibility(heater: Heater, task: InstantTask): InstantOutcome {
+	const levels = task.levels.map((conditions) => levelRow(heater, task, conditions));
+	const { pressure } = task.levels[0]!;
+	const hours = task.day && instantHours(heater, task, task.day, pressure);
+	const ranked = [...(hours?.windowRows ?? levels)].sort(byGift);
+	const best = ranked.at(-1)!;
+	const weakest = ranked[0]!;
+	const needed = neededFor(heater, task, weakest.conditions);
+	const vessel = vesselStory(heater, task, best.conditions);
+	const findings: Findings = { levels, hours, best, needed, charge: vessel?.charge, draw: vessel?.draw };
+	const reference = { ...best.conditions, ...STAGNATION_SKY };
+	return {
+		verdict: verdict(findings),
+		servedShare: servedShare(findings),
+		reasons: reasons(heater, task, findings),
+		levels,
+		hours,
+		best,
+		weakest,
+		needed,
+		uses: servedUses(heater, task, best.conditions, vessel?.charge.charge ?? task.duty.wanted),
+		vessel,
+		stagnation: stagnationTemperature(heater.receiver, STAGNATION_BEAM * heater.absorbingArea, reference),
+		methods: instantMethods(heater, task, [...levels, ...(hours?.rows ?? [])]),
+	};
+}
+
+/** By flow, and where none flows by beam. */
+function byGift(a: InstantRow, b: InstantRow): number {
+	return flowOf(a.steady) - flowOf(b.steady) || a.conditions.beam - b.conditions.beam;
+}
+
+function levelRow(heater: Heater, task: InstantTask, conditions: Conditions): LevelRow {
+	const { arrangement, duty, wantedFlow } = task;
+	return {
+		...instantRow(heater, task, conditions),
+		atWantedFlow:
+			wantedFlow !== undefined && arrangement.kind === "direct"
+				? heatedStream(heater, { fluid: water, inlet: duty.cold, massFlow: wantedFlow }, conditions)
+				: undefined,
+		needed: neededFor(heater, task, conditions),
+	};
+}
+
+function neededFor(heater: Heater, task: InstantTask, conditions: Conditions): NeededAperture | undefined {
+	const { arrangement, duty, wantedFlow, largestAperture } = task;
+	if (wantedFlow === undefined) return undefined;
+	return neededAperture(heater, wantedFlow, largestAperture, (size) =>
+		steadyFlow(arrangement, size, duty, conditions),
+	);
+}
+
+function vesselStory(heater: Heater, task: InstantTask, conditions: Conditions): VesselStory | undefined {
+	const { arrangement, duty, wantedFlow } = task;
+	if (arrangement.kind !== "vessel") return undefined;
+	const { ambient, wind, pressure } = conditions;
+	const model = vesselModel(arrangement.vessel, ambient, wind, pressure);
+	const charge = vesselCharge(heater, model, arrangement.start, conditions);
+	return {
+		charge,
+		draw:
+			wantedFlow === undefined
+				? undefined
+				: chargedDraw(heater, model, charge.charge, duty, wantedFlow, conditions),
+	};
+}

@@ -1,0 +1,101 @@
+import { water } from "../fluids/water.ts";
+import { helicalOutsideRange } from "../heat/helical-coil.ts";
+import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
+import type { Method } from "../methods.ts";
+import { receiverFilmOutsideRange } from "../receiver/film.ts";
+import { receiverMethods } from "../receiver/methods.ts";
+import type { Heater } from "./heater.ts";
+import type { OilVessel } from "./oil-vessel.ts";
+import type { InstantRow } from "./row.ts";
+import { flowOf, type Steady } from "./steady.ts";
+import type { InstantTask } from "./task.ts";
+
+const HELICAL =
+	"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206; VDI Heat Atlas 2010, ch. G3";
+
+const inRange = (name: string, source: string): Method => ({ name, source, outsideRange: false });
+
+/** The correlations an instant heater's answer rests on, each with a flag where a row took it outside its published range. */
+export function instantMethods(
+	heater: Heater,
+	task: InstantTask,
+	rows: readonly InstantRow[],
+): readonly Method[] {
+	const { receiver } = heater;
+	const flowing = rows.filter(({ steady }) => steady.kind === "flows");
+	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
+	const hottest = Math.max(task.duty.wanted, ...flowing.map(({ steady }) => receiverWall(steady)));
+	return [
+		...(receiver.kind === "efficiencyLine"
+			? []
+			: [
+					inRange(
+						"Intercept factor, Gaussian spread by ring and direction",
+						"Stine & Geyer, Power from the Sun, ch. 8; Rabl, Active Solar Collectors, 1985",
+					),
+					{
+						name: "Film inside the receiver's tube",
+						source: HELICAL,
+						outsideRange: flowing.some((row) => filmStrayed(heater, task, row)),
+					},
+				]),
+		...receiverMethods(receiver, hottest, coldest),
+		inRange("Boiling point at the pressure of the line", "IAPWS-IF97, region 4; ISO 2533:1975"),
+		...(task.arrangement.kind === "vessel"
+			? vesselMethods(task.arrangement.vessel, task, flowing, coldest)
+			: []),
+	];
+}
+
+function receiverWall(steady: Steady): number {
+	if (steady.kind !== "flows") return 0;
+	return (steady.oil ? steady.oil.film : steady.hottestWall) ?? 0;
+}
+
+function filmStrayed(
+	{ receiver }: Heater,
+	{ arrangement, duty }: InstantTask,
+	{ steady }: InstantRow,
+): boolean {
+	if (receiver.kind === "efficiencyLine" || steady.kind !== "flows") return false;
+	if (arrangement.kind === "vessel")
+		return receiverFilmOutsideRange(
+			receiver,
+			arrangement.vessel.fluid,
+			steady.oil?.temperature ?? duty.wanted,
+			arrangement.vessel.circulation,
+		);
+	const mean = (duty.cold + duty.wanted) / 2;
+	return receiverFilmOutsideRange(receiver, water, mean, steady.massFlow / water.density(mean));
+}
+
+function vesselMethods(
+	vessel: OilVessel,
+	{ duty }: InstantTask,
+	flowing: readonly InstantRow[],
+	coldest: number,
+): readonly Method[] {
+	const { coil, insulation } = vessel;
+	const mean = (duty.cold + duty.wanted) / 2;
+	const viscosity = water.viscosity(mean);
+	const Pr = (viscosity * water.heatCapacity(mean)) / water.conductivity(mean);
+	const ratio = coil.innerDiameter / coil.coilDiameter;
+	const reynolds = (row: InstantRow) => (4 * flowOf(row.steady)) / (Math.PI * coil.innerDiameter * viscosity);
+	const material = insulationMaterial(insulation.material);
+	return [
+		{
+			name: "Film of the water inside the vessel's coil",
+			source: HELICAL,
+			outsideRange: flowing.some((row) => helicalOutsideRange(reynolds(row), Pr, ratio)),
+		},
+		inRange(
+			"Natural convection of the oil around the coil",
+			"Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053",
+		),
+		{
+			name: `Vessel lagging: conductivity of ${material.name} at its mean temperature`,
+			source: material.source,
+			outsideRange: insulation.thickness > 0 && insulationOutsideRange(material, vessel.limit, coldest),
+		},
+	];
+}

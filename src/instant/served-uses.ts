@@ -1,0 +1,61 @@
+import { water } from "../fluids/water.ts";
+import type { Conditions } from "./conditions.ts";
+import { enthalpyRise } from "./duty.ts";
+import type { Heater } from "./heater.ts";
+import { type NeededAperture, neededAperture } from "./needed-aperture.ts";
+import { vesselModel } from "./oil-vessel.ts";
+import type { Steady } from "./steady.ts";
+import { type InstantTask, steadyFlow } from "./task.ts";
+import { USES, type Use } from "./uses.ts";
+import { type ChargedDraw, chargedDraw } from "./vessel-charge.ts";
+
+/** What a use asks for, and what this heater has for it. */
+export interface ServedUse {
+	readonly use: Use;
+	readonly modestFlow: number; // [kg/s]
+	readonly modestPower: number; // [W]
+	readonly lavishFlow: number; // [kg/s]
+	readonly lavishPower: number; // [W]
+	readonly given: Steady; // at the modest temperature
+	readonly needed: NeededAperture; // for the modest end
+	readonly fromCharge: ChargedDraw | undefined; // the modest end, from a charged vessel
+}
+
+/** Shower, basin and sink side by side under one sun. Flows are litres at the cold feed.
+ *  @param charge  temperature of the charged vessel [K]; not looked at without one */
+export function servedUses(
+	heater: Heater,
+	task: InstantTask,
+	conditions: Conditions,
+	charge: number,
+): readonly ServedUse[] {
+	const { cold } = task.duty;
+	const density = water.density(cold);
+	return USES.map((use) => {
+		const modest = { ...task.duty, wanted: use.modest.temperature };
+		const modestFlow = use.modest.flow * density;
+		const lavishFlow = use.lavish.flow * density;
+		const steadyOf = (size: Heater) => steadyFlow(task.arrangement, size, modest, conditions);
+		const { ambient, wind, pressure } = conditions;
+		return {
+			use,
+			modestFlow,
+			modestPower: modestFlow * enthalpyRise(modest),
+			lavishFlow,
+			lavishPower: lavishFlow * enthalpyRise({ cold, wanted: use.lavish.temperature }),
+			given: steadyOf(heater),
+			needed: neededAperture(heater, modestFlow, task.largestAperture, steadyOf),
+			fromCharge:
+				task.arrangement.kind === "vessel"
+					? chargedDraw(
+							heater,
+							vesselModel(task.arrangement.vessel, ambient, wind, pressure),
+							charge,
+							modest,
+							modestFlow,
+							conditions,
+						)
+					: undefined,
+		};
+	});
+}

@@ -1,0 +1,47 @@
+import type { Weather } from "../sky/weather.ts";
+import type { Conditions } from "./conditions.ts";
+import { directFlow } from "./direct.ts";
+import type { Duty } from "./duty.ts";
+import type { Heater } from "./heater.ts";
+import { type OilVessel, vesselModel } from "./oil-vessel.ts";
+import type { Steady } from "./steady.ts";
+import { vesselFlow } from "./vessel-flow.ts";
+
+/** How the sun's heat meets the water: in the focus itself, or in a small vessel of oil that the focus heats. */
+export type Arrangement =
+	| { readonly kind: "direct" }
+	| {
+			readonly kind: "vessel";
+			readonly vessel: OilVessel;
+			readonly start: number; // temperature of oil and vessel when the sun comes on [K]
+	  };
+
+/** The sun of a day, and when water is wanted of it. */
+export interface InstantDay {
+	readonly weather: Weather;
+	readonly from: number; // unix time [s]
+	readonly to: number; // unix time [s]
+}
+
+/** What is asked of an instant heater. */
+export interface InstantTask {
+	readonly duty: Duty;
+	readonly wantedFlow: number | undefined; // [kg/s]; undefined where any flow will do
+	readonly arrangement: Arrangement;
+	readonly levels: readonly Conditions[]; // steady suns to answer for, one or more
+	readonly day: InstantDay | undefined;
+	readonly largestAperture: number; // bound of the search for a larger dish [m²]
+}
+
+/** What a heater gives steadily in either arrangement; none where the water would boil before it is as hot as wanted. */
+export function steadyFlow(
+	arrangement: Arrangement,
+	heater: Heater,
+	duty: Duty,
+	conditions: Conditions,
+): Steady {
+	if (duty.wanted >= duty.boiling) return { kind: "none" };
+	if (arrangement.kind === "direct") return directFlow(heater, duty, conditions);
+	const { ambient, wind, pressure } = conditions;
+	return vesselFlow(heater, vesselModel(arrangement.vessel, ambient, wind, pressure), duty, conditions);
+}
