@@ -711,7 +711,7 @@ export interface components {
             readonly seriesStepMin?: number;
             /**
              * @description Step of the march in time. Default: half of it moves the time to target by less than 0.5 %.
-             * @default 60
+             * @default 120
              */
             readonly stepS?: number;
         };

@@ -12,6 +12,7 @@ import { wireReason } from "../schemas/reason.ts";
 import { type WarmUpPlan, warmUpPlan } from "../schemas/warm-up-plan.ts";
 import { WarmUpRequest } from "../schemas/warm-up-request.ts";
 import { WarmUpResponse } from "../schemas/warm-up-response.ts";
+import { skyMethods } from "../schemas/weather.ts";
 import { isoText } from "../time-zone.ts";
 import { fromSi } from "../units.ts";
 
@@ -46,7 +47,8 @@ export const warmUp = operation({
 		const { fill, filled } = filling();
 		const plan = warmUpPlan(request, fill);
 		const outcome = warmUpDay(plan.plant, plan.weather, plan.task);
-		return wireOutcome(plan, buildOf(request), outcome, [
+		const methods = [...skyMethods(request.sky, plan.plant.site), ...outcome.methods];
+		return wireOutcome(plan, buildOf(request), { ...outcome, methods }, [
 			...defaultsTaken(WarmUpRequest, given, request),
 			...filled,
 		]);

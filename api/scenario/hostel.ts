@@ -20,7 +20,7 @@ export const hostel = {
 			return: { lengthM: 5, insulation: { material: "mineralWool", thicknessMm: 30 } },
 			pump: { flowLPerMin: 4, powerW: 30 },
 		},
-		coil: { lengthM: 15, innerDiameterMm: 10, outerDiameterMm: 12 },
+		coil: { lengthM: 15, innerDiameterMm: 13, outerDiameterMm: 15 },
 		tank: { volumeL: 200, insulation: { material: "polyurethane", thicknessMm: 80 }, surroundingsC: 10 },
 		draw: { mainsTemperatureC: 7, draws: [{ time: "16:30", litres: 70 }] },
 	},

@@ -8,7 +8,7 @@ const PRACTICE = "common practice, no source";
 
 export const Coil = z
 	.strictObject({
-		...tube(10, 12, `12 mm copper tube bends by hand; ${PRACTICE}`),
+		...tube(13, 15, `15 mm copper tube, wide enough for cold oil; ${PRACTICE}`),
 		lengthM: metres("Along the tube. Left out: from turns, else 12 m or what fits.", 0.2, 500).optional(),
 		turns: z
 			.number()
@@ -42,7 +42,7 @@ export const Coil = z
 	})
 	.openapi("Coil", {
 		description: "The helical tube in the tank that gives the heat to the water.",
-		example: { lengthM: 12, innerDiameterMm: 10, outerDiameterMm: 12 },
+		example: { lengthM: 12, innerDiameterMm: 13, outerDiameterMm: 15 },
 	});
 
 export type Coil = z.output<typeof Coil>;

@@ -6,33 +6,33 @@ import { degrees, metres, milliradians, ratio, squareMetres, toSi } from "../uni
 const mirror = {
 	reflectance: assume(
 		ratio("Share of sunlight that the clean mirror reflects, solar-weighted.", 0.05, 1),
-		0.9,
-		"silvered film or coated mirror aluminium, between 0.85 for coated aluminium (NREL/TP-255-2091, 1983) and 0.94 for thin silvered glass (from memory)",
+		0.85,
+		"coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory)",
 	),
 	cleanliness: assume(
 		ratio("What dust leaves of the reflectance.", 0.05, 1),
-		0.95,
-		"washed every week or two; 0.90–0.97 are usual (from memory)",
+		0.92,
+		"washed every few weeks; 0.90–0.97 are usual (from memory)",
 	),
 	slopeErrorMrad: assume(
 		milliradians("How far the surface is off its true shape: rms of its normal, per axis.", 0, 50),
-		4,
+		5,
 		"petals pressed or bent over ribs with care; common practice, no source",
 	),
 	specularityMrad: assume(
 		milliradians("Spread of the reflected ray: rms, per axis.", 0, 50),
-		2,
-		"aim set for silvered film in NREL/TP-255-2670 (1985)",
+		3,
+		"coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985)",
 	),
 	trackingErrorMrad: assume(
 		milliradians("Pointing error: rms, per axis.", 0, 50),
-		4,
-		"a quarter of a degree, an actuator that steps; common practice, no source",
+		5,
+		"a little over a quarter of a degree, an actuator that steps; common practice, no source",
 	),
 	blockedFraction: assume(
 		ratio("Share of the aperture in the shade of receiver, arms and ribs.", 0, 0.9),
-		0.03,
-		"a small receiver on three arms; common practice, no source",
+		0.06,
+		"a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source",
 	),
 	lowestSunAltitudeDeg: assume(
 		degrees("Lowest sun, above a level horizon, that the dish can still face.", 0, 60),

@@ -3,6 +3,9 @@ import {
 	type Dish as CoreDish,
 	type Receiver as CoreReceiver,
 	type TubeReceiver as CoreTubeReceiver,
+	dishOptics,
+	type Fluid,
+	filmLimitedReceiver,
 	proportionedReceiver,
 	standardPressure,
 } from "../../src/index.ts";
@@ -20,11 +23,24 @@ const DUTY = {
 	altitude: toSi.degrees(45), // of the sun
 };
 
-/** The receiver as the core wants it, what was left out of its size filled in by proportion.
+// The hardest that an absorber must bear: full sun on fluid at rest, before the pump starts on a half-warm tank.
+// Common practice, no source.
+const REST_IN_SUN = {
+	beam: 1000, // [W/m²]
+	fluidTemperature: toSi.celsius(60),
+	ambient: toSi.celsius(20),
+	wind: 0, // [m/s]
+	altitude: toSi.degrees(45), // of the sun
+	flow: 0, // [m³/s]
+};
+const FILM_MARGIN = 20; // [K] below the fluid's film limit; common practice, no source
+
+/** The receiver as the core wants it, what was left out of its size worked out for its dish and fluid.
  *  @param elevation  of the site [m] */
 export function coreReceiver(
 	receiver: Receiver,
 	dish: CoreDish,
+	fluid: Fluid,
 	elevation: number,
 	fill: Fill,
 ): CoreReceiver {
@@ -35,12 +51,26 @@ export function coreReceiver(
 			lossCoefficient: receiver.lossCoefficientWPerK,
 			heldHeatCapacity: toSi.kilojoules(receiver.heldHeatKjPerK),
 		};
+	const pressure = standardPressure(elevation);
 	const unsized = unsizedReceiver(receiver);
-	const aperture =
-		receiver.apertureDiameterM === "auto"
-			? bestApertureDiameter(dish, unsized, { ...DUTY, pressure: standardPressure(elevation) })
-			: receiver.apertureDiameterM;
-	return withGivenSizes(receiver, proportionedReceiver(unsized, aperture), fill);
+	const given = receiver.apertureDiameterM;
+	const aperture = given === "auto" ? bestApertureDiameter(dish, unsized, { ...DUTY, pressure }) : given;
+	const sized = proportionedReceiver(unsized, aperture);
+	const free = receiver.kind === "cavity" || given === "auto"; // a disc of given size cannot grow
+	return withGivenSizes(receiver, free ? bearingRestInSun(sized, dish, fluid, pressure) : sized, fill);
+}
+
+/** Grown, if need be, until fluid at rest in full sun does not char. */
+function bearingRestInSun(
+	receiver: CoreTubeReceiver,
+	dish: CoreDish,
+	fluid: Fluid,
+	pressure: number,
+): CoreTubeReceiver {
+	const optics = dishOptics(dish, receiver.apertureDiameter, 0, 0);
+	const absorbed = REST_IN_SUN.beam * optics.apertureArea * optics.shares.toReceiver;
+	const limit = fluid.limits.film.temperature - FILM_MARGIN;
+	return filmLimitedReceiver(receiver, { ...REST_IN_SUN, fluid, pressure, absorbed }, limit);
 }
 
 /** Surfaces, tube and lagging; the sizes are placeholders that `proportionedReceiver` replaces. */
@@ -66,6 +96,9 @@ function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
 	};
 }
 
+const WHY_SIZE =
+	"1.3 apertures, or as much as keeps fluid at rest in full sun from charring; common practice, no source";
+
 /** The sizes that the caller gave put back; each of the others is noted as filled in. */
 function withGivenSizes(receiver: TubeReceiver, sized: CoreTubeReceiver, fill: Fill): CoreTubeReceiver {
 	const length =
@@ -80,9 +113,7 @@ function withGivenSizes(receiver: TubeReceiver, sized: CoreTubeReceiver, fill: F
 	return {
 		...sized,
 		tube,
-		innerDiameter:
-			receiver.innerDiameterM ??
-			fill("/receiver/innerDiameterM", sized.innerDiameter, "by proportion to the aperture"),
-		depth: receiver.depthM ?? fill("/receiver/depthM", sized.depth, "by proportion to the aperture"),
+		innerDiameter: receiver.innerDiameterM ?? fill("/receiver/innerDiameterM", sized.innerDiameter, WHY_SIZE),
+		depth: receiver.depthM ?? fill("/receiver/depthM", sized.depth, WHY_SIZE),
 	};
 }

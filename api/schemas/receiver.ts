@@ -8,7 +8,7 @@ const PRACTICE = "common practice, no source";
 
 const AbsorberTube = z
 	.strictObject({
-		...tube(10, 12, `12 mm copper tube winds tightly; ${PRACTICE}`),
+		...tube(13, 15, `15 mm copper tube, wide enough for cold oil; ${PRACTICE}`),
 		lengthM: metres(
 			"Along the tube. Left out: as much as covers the absorber, turn against turn.",
 			0.2,
@@ -31,7 +31,7 @@ const aperture = assume(
 		"x-unit": "m",
 	}),
 	"auto",
-	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high",
+	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring",
 );
 
 const surface = {
@@ -59,7 +59,11 @@ const CavityReceiver = z.strictObject({
 		"cavity",
 		"it loses least to the wind",
 	),
-	innerDiameterM: metres("Of the hollow. Left out: 1.3 openings.", 0.02, 5).optional(),
+	innerDiameterM: metres(
+		"Of the hollow. Left out: 1.3 openings, or as much as keeps fluid at rest in full sun from charring.",
+		0.02,
+		5,
+	).optional(),
 	depthM: metres("Of the hollow. Left out: as deep as wide.", 0.02, 5).optional(),
 	...surface,
 });

@@ -1,5 +1,6 @@
 import {
 	boilingPoint,
+	fluidById,
 	marchTimes,
 	type Plant,
 	standardPressure,
@@ -51,7 +52,7 @@ export function plantOf(request: WarmUpRequest, fill: Fill): Plant {
 	return {
 		site,
 		dish,
-		receiver: coreReceiver(request.receiver, dish, site.elevation, fill),
+		receiver: coreReceiver(request.receiver, dish, fluidById(request.loop.fluid), site.elevation, fill),
 		loop: coreLoop(request.loop, tankBoilingPoint(tank, site.elevation), openBoiling, fill),
 		coil: coreCoil(request.coil, tank, fill),
 		tank,

@@ -45,8 +45,8 @@ export const WarmUpRequest = z
 			"about forty rows a day",
 		),
 		stepS: assume(
-			z.number().min(15).max(120).meta({ description: "Step of the march in time.", "x-unit": "s" }),
-			60,
+			z.number().min(15).max(300).meta({ description: "Step of the march in time.", "x-unit": "s" }),
+			120,
 			"half of it moves the time to target by less than 0.5 %",
 		),
 	})

@@ -1,6 +1,9 @@
 import {
 	type MeasuredSky as CoreMeasuredSky,
+	clearSkyMethods,
 	clearWeather,
+	type Method,
+	measuredSkyMethods,
 	measuredWeather,
 	type Site,
 	TURBIDITY_CLASSES,
@@ -24,6 +27,13 @@ export function weatherOf(sky: Sky, site: Site, times: Float64Array, fill: Fill)
 		},
 		times,
 	);
+}
+
+/** The models that this sky rests on. */
+export function skyMethods(sky: Sky, site: Site): readonly Method[] {
+	if (sky.kind === "clear") return clearSkyMethods(site.elevation);
+	if (sky.beamIrradianceWPerM2) return measuredSkyMethods("measured");
+	return measuredSkyMethods(sky.diffuseIrradianceWPerM2 ? "fromDiffuse" : "split");
 }
 
 /** When each measured row was read, unix time [s]. */

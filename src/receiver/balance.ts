@@ -31,7 +31,8 @@ const HOTTEST = 6000; // [K] no absorber outshines the sun: second law
 /** Steady balance of a receiver, solved for its wall temperature.
  *  @param receiver,operation  what it is, and what is done to it
  *  Method  useful = h·A·(T_wall − T_fluid) rises with the wall as the losses do, so that one root lies between the colder of
- *          fluid and air, and the hotter of them plus absorbed/(h·A) */
+ *          fluid and air, and the hotter of them plus absorbed/(h·A)
+ *  Range   DomainError no_convergence where even 6000 K does not pass on what is absorbed */
 export function receiverBalance(receiver: Receiver, operation: ReceiverOperation): ReceiverBalance {
 	const { fluid, fluidTemperature, flow, absorbed, ambient } = operation;
 	if (receiver.kind === "efficiencyLine") {
@@ -46,7 +47,7 @@ export function receiverBalance(receiver: Receiver, operation: ReceiverOperation
 	const wallTemperature = bracketedRoot(
 		surplus,
 		Math.min(fluidTemperature, ambient),
-		Math.max(fluidTemperature, ambient) + absorbed / conductance,
+		Math.min(HOTTEST, Math.max(fluidTemperature, ambient) + absorbed / conductance),
 		ROOT_TOLERANCE,
 	);
 	const losses = receiverLosses(receiver, { ...operation, wallTemperature });

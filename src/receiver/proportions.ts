@@ -1,4 +1,4 @@
-import type { AbsorberTube, TubeReceiver } from "./receiver.ts";
+import type { AbsorberTube, CavityReceiver, TubeReceiver } from "./receiver.ts";
 
 const HOLLOW_OVER_APERTURE = 1.3; // [-] our proportion, no source: light from the rim still meets the wall, few square metres to lose heat
 const DEPTH_OVER_HOLLOW = 1; // [-] our proportion, no source
@@ -16,15 +16,14 @@ export function proportionedReceiver(receiver: TubeReceiver, apertureDiameter: n
 			apertureDiameter,
 			tube: wound(receiver.tube, (Math.PI / 4) * apertureDiameter * apertureDiameter),
 		};
-	const innerDiameter = HOLLOW_OVER_APERTURE * apertureDiameter;
+	return withHollow({ ...receiver, apertureDiameter }, HOLLOW_OVER_APERTURE * apertureDiameter);
+}
+
+/** The cavity with a hollow so wide [m], as deep as wide, its wall and back wound turn against turn. */
+export function withHollow(cavity: CavityReceiver, innerDiameter: number): CavityReceiver {
 	const depth = DEPTH_OVER_HOLLOW * innerDiameter;
-	return {
-		...receiver,
-		apertureDiameter,
-		innerDiameter,
-		depth,
-		tube: wound(receiver.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4)),
-	};
+	const tube = wound(cavity.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4));
+	return { ...cavity, innerDiameter, depth, tube };
 }
 
 /** The length of this tube that covers an area, each turn touching the next. */

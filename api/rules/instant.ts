@@ -1,0 +1,153 @@
+import { coilFits, fluidById } from "../../src/index.ts";
+import { spanOf } from "../schemas/instant-plan.ts";
+import type { InstantRequest } from "../schemas/instant-request.ts";
+import { coilRoom, coreVessel } from "../schemas/instant-vessel.ts";
+import { rowTimes } from "../schemas/weather.ts";
+import { isoText } from "../time-zone.ts";
+import { fromSi } from "../units.ts";
+import { dishFocus, dishOffset, dishSize } from "./dish.ts";
+import { contradictory, impossible, outOfRange, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
+import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
+import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
+import { receiverTubeWall } from "./tubes.ts";
+
+type InstantRule = Rule<InstantRequest>;
+
+const asIs = <T>(_pointer: string, value: T, _why: string): T => value;
+
+const wantedAboveMains: InstantRule = ({ wantedTemperatureC, mainsTemperatureC }) =>
+	wantedTemperatureC > mainsTemperatureC
+		? []
+		: [
+				contradictory(
+					"/wantedTemperatureC",
+					`${said(wantedTemperatureC)} °C at the tap is not above the mains' ${said(mainsTemperatureC)} °C`,
+				),
+			];
+
+/** Window and sky belong to a date. */
+const dateOfDay: InstantRule = (request) =>
+	request.date === undefined
+		? (["startTime", "endTime", "sky"] as const)
+				.filter((name) => request[name] !== undefined)
+				.map((name) => contradictory(`/${name}`, `${name} belongs to a day: give a date with it`))
+		: [];
+
+const vesselOfArrangement: InstantRule = ({ arrangement, vessel }) =>
+	arrangement === "direct" && vessel
+		? [contradictory("/vessel", "water straight through the focus has no vessel: leave it out, or ask for `vessel`")]
+		: [];
+
+/** The window ends after it starts, and measured rows cover it. */
+const windowOfDay: InstantRule = (request) => {
+	if (request.date === undefined) return [];
+	const { zone, from, to } = spanOf(request, request.date, asIs);
+	const shown = (time: number) => isoText(time, zone);
+	if (to <= from)
+		return [
+			contradictory(
+				request.endTime === undefined ? "/startTime" : "/endTime",
+				`the window would end at ${shown(to)}, which is not after its start at ${shown(from)}`,
+			),
+		];
+	if (request.sky?.kind !== "measured") return [];
+	const times = rowTimes(request.sky);
+	const [first, last] = [times[0]!, times.at(-1)!];
+	return first > from || last < to
+		? [
+				contradictory(
+					"/sky/time",
+					`the rows reach from ${shown(first)} to ${shown(last)}, the window from ${shown(from)} to ${shown(to)}`,
+				),
+			]
+		: [];
+};
+
+const vesselTemperatures: InstantRule = ({ vessel }) => {
+	if (!vessel) return [];
+	const { limit } = coreVessel(vessel, asIs);
+	const limitC = fromSi.celsius(limit);
+	const knownC = fromSi.celsius(fluidById(vessel.fluid).range[1]);
+	const faults: RuleFault[] = [];
+	if (limitC > knownC)
+		faults.push(
+			outOfRange(
+				"/vessel/oilLimitC",
+				`${said(limitC)} °C is beyond what is known of this oil, which ends at ${said(knownC)} °C`,
+			),
+		);
+	if (vessel.chargeTemperatureC >= limitC)
+		faults.push(
+			contradictory(
+				"/vessel/chargeTemperatureC",
+				`a charge at ${said(vessel.chargeTemperatureC)} °C is not below the oil's limit of ${said(limitC)} °C`,
+			),
+		);
+	if (vessel.startTemperatureC >= vessel.chargeTemperatureC)
+		faults.push(
+			contradictory(
+				"/vessel/startTemperatureC",
+				`a start at ${said(vessel.startTemperatureC)} °C is not below the charge of ${said(vessel.chargeTemperatureC)} °C`,
+			),
+		);
+	return faults;
+};
+
+const wantedBelowOilLimit: InstantRule = ({ vessel, wantedTemperatureC }) => {
+	if (!vessel) return [];
+	const limitC = fromSi.celsius(coreVessel(vessel, asIs).limit);
+	return wantedTemperatureC < limitC
+		? []
+		: [
+				contradictory(
+					"/wantedTemperatureC",
+					`oil held below ${said(limitC)} °C does not bring water to ${said(wantedTemperatureC)} °C`,
+				),
+			];
+};
+
+const coilInVessel: InstantRule = ({ vessel }) => {
+	if (!vessel) return [];
+	const { coil } = vessel;
+	if (coil.outerDiameterMm <= coil.innerDiameterMm)
+		return [contradictory("/vessel/coil/outerDiameterMm", "the coil's tube is no wider outside than inside")];
+	if (coil.bottomHeight >= coil.topHeight)
+		return [contradictory("/vessel/coil/topHeight", "the coil's top is not above its bottom")];
+	const inside = coreVessel(vessel, asIs);
+	const fit = coilFits(inside.coil, coilRoom(inside));
+	if (fit.outcome === "tooWide")
+		return [
+			impossible(
+				"/vessel/coil/coilDiameterM",
+				`a helix of ${said(inside.coil.coilDiameter)} m does not fit the vessel; the widest is ${said(fit.widest)} m`,
+			),
+		];
+	if (fit.outcome === "tooLong")
+		return [
+			impossible(
+				coil.turns === undefined ? "/vessel/coil/lengthM" : "/vessel/coil/turns",
+				`a coil of ${said(inside.coil.length)} m does not fit the vessel; the longest between those heights is ${said(fit.longest)} m`,
+			),
+		];
+	return [];
+};
+
+const RULES: readonly InstantRule[] = [
+	wantedAboveMains,
+	dateOfDay,
+	windowOfDay,
+	dishSize,
+	dishFocus,
+	dishOffset,
+	receiverWithinDish,
+	hollowBehindOpening,
+	vesselOfArrangement,
+	vesselTemperatures,
+	wantedBelowOilLimit,
+	coilInVessel,
+];
+
+/** Ends a request that keeps the contract but contradicts itself or asks for the impossible. */
+export function requireSoundInstant(request: InstantRequest): void {
+	refuseFaults(RULES.flatMap((rule) => rule(request)));
+}

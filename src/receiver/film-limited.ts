@@ -1,0 +1,44 @@
+import { DomainError } from "../errors.ts";
+import { bracketedRoot } from "../numeric/root.ts";
+import { type ReceiverOperation, receiverBalance } from "./balance.ts";
+import { proportionedReceiver, withHollow } from "./proportions.ts";
+import type { TubeReceiver } from "./receiver.ts";
+
+const MOST_GROWTH = 30; // times the size it came with; common practice, no source
+const GROWTH = 1.5; // from one size tried to the next, so that no film is asked far beyond what it was measured on
+const TOLERANCE = 1e-4; // [m]
+
+/** The receiver grown until its fluid's film keeps below a limit: of a cavity the hollow, of a flat spiral the disc, each with the tube
+ *  that covers it. One that keeps below it already stays as it is.
+ *  @param receiver   as proportioned     @param operation  the hardest duty it must bear: full sun on a cold, resting fluid
+ *  @param filmLimit  [K]
+ *  Range   DomainError impossible where thirty times the size is not enough
+ *  Assumes what is absorbed does not change with the size: a wider disc catches a little more */
+export function filmLimitedReceiver<R extends TubeReceiver>(
+	receiver: R,
+	operation: ReceiverOperation,
+	filmLimit: number,
+): R;
+export function filmLimitedReceiver(
+	receiver: TubeReceiver,
+	operation: ReceiverOperation,
+	filmLimit: number,
+): TubeReceiver {
+	const size = receiver.kind === "cavity" ? receiver.innerDiameter : receiver.apertureDiameter;
+	const grown = (to: number): TubeReceiver =>
+		receiver.kind === "cavity" ? withHollow(receiver, to) : proportionedReceiver(receiver, to);
+	const excess = (to: number): number => receiverBalance(grown(to), operation).filmTemperature - filmLimit;
+	if (receiverBalance(receiver, operation).filmTemperature <= filmLimit) return receiver;
+	let small = size;
+	let large = size * GROWTH;
+	while (excess(large) > 0) {
+		if (large > size * MOST_GROWTH)
+			throw new DomainError("impossible", "no receiver of this tube keeps the fluid's film below its limit", {
+				filmLimit,
+				largest: large,
+			});
+		small = large;
+		large *= GROWTH;
+	}
+	return grown(bracketedRoot(excess, small, large, TOLERANCE));
+}
