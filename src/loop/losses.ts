@@ -5,6 +5,7 @@ import { pipeHeldHeat } from "./pipe.ts";
 import { pipeSegment } from "./pipe-flow.ts";
 import { type PipeRun, pipeRun, type RunConditions } from "./pipe-run.ts";
 import { type PumpDuty, pumpDuty } from "./pump.ts";
+import { type LaggingAnswers, type LaggingQuestions, laggingAnswers } from "./saving.ts";
 
 /** The state in which a loop's losses are asked for. */
 export interface LoopConditions {
@@ -16,17 +17,8 @@ export interface LoopConditions {
 	readonly others: readonly Segment[]; // receiver tube and coil, for the pump only
 }
 
-/** The changes to the lagging whose effect is asked for. */
-export interface LaggingQuestions {
-	readonly addedThicknesses: readonly number[]; // on both pipes [m]
-	readonly moisture: number; // water by volume once it is wet
-}
-
-export interface RunLosses extends PipeRun {
+export interface RunLosses extends PipeRun, LaggingAnswers {
 	readonly heldHeatCapacity: number; // of fluid and metal [J/K]
-	readonly thicker: readonly { readonly addedThickness: number; readonly saved: number }[]; // [m], [W] against as laid
-	readonly dry: number; // heat loss with dry lagging [W]
-	readonly wet: number; // heat loss with wet lagging [W]
 }
 
 /** Where the heat of a loop goes while it runs steadily. */
@@ -39,25 +31,14 @@ export interface LoopLosses {
 	readonly netHeatLoss: number; // less what the pump puts in [W]
 }
 
-function relagged(pipe: Pipe, added: number, moisture: number): Pipe {
-	const { insulation } = pipe;
-	return { ...pipe, insulation: { ...insulation, thickness: insulation.thickness + added, moisture } };
-}
-
 function runLosses(pipe: Pipe, loop: Loop, conditions: RunConditions, asked: LaggingQuestions): RunLosses {
 	const run = pipeRun(pipe, loop.fluid, conditions);
-	const lossWith = (added: number, moisture: number): number =>
-		pipeRun(relagged(pipe, added, moisture), loop.fluid, conditions).heatLoss;
-	const held = pipeHeldHeat(pipe, loop.fluid, (conditions.inletTemperature + run.outletTemperature) / 2);
+	const held = pipeHeldHeat(pipe, loop.fluid, run.meanTemperature);
+	const lossWith = (laid: Pipe): number => pipeRun(laid, loop.fluid, conditions).heatLoss;
 	return {
 		...run,
+		...laggingAnswers(pipe, run, conditions, asked, lossWith),
 		heldHeatCapacity: (held.fluid + held.metal) * pipe.length,
-		thicker: asked.addedThicknesses.map((addedThickness) => ({
-			addedThickness,
-			saved: run.heatLoss - lossWith(addedThickness, pipe.insulation.moisture),
-		})),
-		dry: lossWith(0, 0),
-		wet: lossWith(0, asked.moisture),
 	};
 }
 

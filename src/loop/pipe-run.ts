@@ -21,6 +21,7 @@ export interface RunConditions {
 export interface PipeRun {
 	readonly outletTemperature: number; // [K]
 	readonly temperatureDrop: number; // [K]
+	readonly meanTemperature: number; // of both ends, at which the metre and the properties are taken [K]
 	readonly heatLoss: number; // of the whole length [W]
 	readonly loss: PipeHeatLoss; // of a metre at the mean temperature
 	readonly insideFilm: number; // [W/m²K]
@@ -50,6 +51,7 @@ export function pipeRun(pipe: Pipe, fluid: Fluid, conditions: RunConditions): Pi
 	return {
 		outletTemperature: inletTemperature - temperatureDrop,
 		temperatureDrop,
+		meanTemperature: mean,
 		heatLoss: massFlow * fluid.heatCapacity(mean) * temperatureDrop,
 		loss: lossAt(mean),
 		insideFilm: filmAt(mean),

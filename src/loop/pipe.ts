@@ -43,9 +43,9 @@ export function shellResistance(inner: number, outer: number, k: number): number
 	return Math.log(outer / inner) / (2 * Math.PI * k);
 }
 
-/** Lagging's resistance, its conductivity taken at the mean of its two faces. The hot face follows from the split of
+/** Resistance of a metre of lagging [mK/W], its conductivity taken at the mean of its two faces. The hot face follows from the split of
  *  the drop between fluid and skin, found with a first conductivity half-way between the two. */
-function insulationResistance(pipe: Pipe, before: number, fluid: number, skin: number): number {
+export function insulationResistance(pipe: Pipe, before: number, fluid: number, skin: number): number {
 	const { material: id, thickness, moisture } = pipe.insulation;
 	if (thickness === 0) return 0;
 	const material = insulationMaterial(id);

@@ -40,7 +40,7 @@ const conditions: LoopConditions = {
 	pressure: 80_000,
 	others: [],
 };
-const asked = { addedThicknesses: [0.01, 0.02], moisture: 0.05 };
+const asked = { addedThicknesses: [0.01, 0.02], moisture: 0.05, coverEmittance: 0.2 };
 
 describe("a pipe in steady flow", () => {
 	const weather = { ambient: 293.15, wind: 2, pressure: 80_000 };
