@@ -16,9 +16,10 @@ export function eightDigits(x: number): number {
 	return Math.round(x * POWERS[n]!) / POWERS[n]!;
 }
 
-/** Rounds every number inside a value, in place: only for data that nobody else holds. */
+/** Rounds every number inside a value, in place: only for data that nobody else holds. A frozen list comes back as a copy. */
 function round(value: unknown): unknown {
 	if (typeof value === "number") return eightDigits(value);
+	if (Array.isArray(value) && Object.isFrozen(value)) return value.map(round);
 	if (typeof value === "object" && value !== null) {
 		const holder = value as Record<string, unknown>;
 		for (const key of Object.keys(holder)) holder[key] = round(holder[key]);

@@ -3,6 +3,7 @@ import type { Operation } from "../operation.ts";
 import { boilingPoint } from "./boiling-point.ts";
 import { live, ready } from "./health.ts";
 import { home } from "./home.ts";
+import { instant } from "./instant-feasibility.ts";
 import { meta } from "./meta.ts";
 import { contract } from "./openapi.ts";
 import { sunDay } from "./sun-day.ts";
@@ -15,6 +16,7 @@ export const operations: readonly Operation[] = [
 	sunDay,
 	boilingPoint,
 	warmUp,
+	instant,
 	meta,
 	live,
 	ready,

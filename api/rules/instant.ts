@@ -6,7 +6,15 @@ import { rowTimes } from "../schemas/weather.ts";
 import { isoText } from "../time-zone.ts";
 import { fromSi } from "../units.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
-import { contradictory, impossible, outOfRange, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
+import {
+	contradictory,
+	impossible,
+	outOfRange,
+	type Rule,
+	type RuleFault,
+	refuseFaults,
+	said,
+} from "./fault.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
 import { receiverTubeWall } from "./tubes.ts";
@@ -35,7 +43,12 @@ const dateOfDay: InstantRule = (request) =>
 
 const vesselOfArrangement: InstantRule = ({ arrangement, vessel }) =>
 	arrangement === "direct" && vessel
-		? [contradictory("/vessel", "water straight through the focus has no vessel: leave it out, or ask for `vessel`")]
+		? [
+				contradictory(
+					"/vessel",
+					"water straight through the focus has no vessel: leave it out, or ask for `vessel`",
+				),
+			]
 		: [];
 
 /** The window ends after it starts, and measured rows cover it. */
@@ -132,18 +145,31 @@ const coilInVessel: InstantRule = ({ vessel }) => {
 	return [];
 };
 
+const skySound: InstantRule = ({ sky }) =>
+	sky ? [ambientInOrder, columnsOfOneLength, beamMeasured, timesRise].flatMap((rule) => rule({ sky })) : [];
+
+const coilOneLength: InstantRule = ({ vessel }) =>
+	vessel?.coil.lengthM !== undefined && vessel.coil.turns !== undefined
+		? ["lengthM", "turns"].map((name) =>
+				contradictory(`/vessel/coil/${name}`, "lengthM and turns say the same thing: give only one"),
+			)
+		: [];
+
 const RULES: readonly InstantRule[] = [
 	wantedAboveMains,
 	dateOfDay,
+	skySound,
 	windowOfDay,
 	dishSize,
 	dishFocus,
 	dishOffset,
 	receiverWithinDish,
 	hollowBehindOpening,
+	receiverTubeWall,
 	vesselOfArrangement,
 	vesselTemperatures,
 	wantedBelowOilLimit,
+	coilOneLength,
 	coilInVessel,
 ];
 

@@ -1,9 +1,12 @@
 import { runOf } from "../schemas/run.ts";
+import type { Sky } from "../schemas/sky.ts";
 import { rowTimes } from "../schemas/weather.ts";
 import { isoText } from "../time-zone.ts";
 import { contradictory, type Rule, said } from "./fault.ts";
 
-export const ambientInOrder: Rule = ({ sky }) =>
+type WithSky = { readonly sky: Sky };
+
+export const ambientInOrder: Rule<WithSky> = ({ sky }) =>
 	sky.kind === "clear" && sky.ambientMinC > sky.ambientMaxC
 		? [
 				contradictory(
@@ -21,7 +24,7 @@ const COLUMNS = [
 	"windMPerS",
 ] as const;
 
-export const columnsOfOneLength: Rule = ({ sky }) => {
+export const columnsOfOneLength: Rule<WithSky> = ({ sky }) => {
 	if (sky.kind !== "measured") return [];
 	return COLUMNS.flatMap((name) => {
 		const column = sky[name];
@@ -32,7 +35,7 @@ export const columnsOfOneLength: Rule = ({ sky }) => {
 };
 
 /** Beam can be had from what was measured. */
-export const beamMeasured: Rule = ({ sky }) =>
+export const beamMeasured: Rule<WithSky> = ({ sky }) =>
 	sky.kind === "measured" && !sky.beamIrradianceWPerM2 && !sky.globalIrradianceWPerM2
 		? [
 				contradictory(
@@ -42,7 +45,7 @@ export const beamMeasured: Rule = ({ sky }) =>
 			]
 		: [];
 
-export const timesRise: Rule = ({ sky }) => {
+export const timesRise: Rule<WithSky> = ({ sky }) => {
 	if (sky.kind !== "measured") return [];
 	const times = rowTimes(sky);
 	const back = times.findIndex((time, i) => i > 0 && time <= times[i - 1]!);

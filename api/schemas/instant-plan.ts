@@ -1,12 +1,15 @@
 import {
 	boilingPoint,
 	type Conditions,
+	clearSkyMethods,
 	declination,
 	fluidById,
 	type Heater,
 	heaterOf,
 	type InstantDay,
 	type InstantTask,
+	type Method,
+	measuredSkyMethods,
 	type SunDay,
 	standardPressure,
 	sunDay,
@@ -19,6 +22,7 @@ import type { InstantRequest } from "./instant-request.ts";
 import { coreVessel } from "./instant-vessel.ts";
 import { coreReceiver } from "./receiver-sized.ts";
 import { coreSite, type Site, zoneOf } from "./site.ts";
+import type { Sky } from "./sky.ts";
 import { rowTimes, weatherOf } from "./weather.ts";
 
 /** A request as the core wants it. */
@@ -26,6 +30,7 @@ export interface InstantPlan {
 	readonly heater: Heater;
 	readonly task: InstantTask;
 	readonly zone: string | undefined; // of the day's times
+	readonly skyMethods: readonly Method[]; // what the day's sun rests on
 }
 
 export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
@@ -40,6 +45,7 @@ export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
 	return {
 		heater: heaterOf(dish, receiver, site.latitude, tilt),
 		zone: span?.zone,
+		skyMethods: span && request.sky ? skyMethods(request.sky, site.elevation) : [],
 		task: {
 			duty: {
 				cold: toSi.celsius(request.mainsTemperatureC),
@@ -59,6 +65,12 @@ export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
 			largestAperture: (Math.PI / 4) * request.largestDiameterM ** 2,
 		},
 	};
+}
+
+function skyMethods(sky: Sky, elevation: number): readonly Method[] {
+	if (sky.kind === "clear") return clearSkyMethods(elevation);
+	if (sky.beamIrradianceWPerM2) return measuredSkyMethods("measured");
+	return measuredSkyMethods(sky.diffuseIrradianceWPerM2 ? "fromDiffuse" : "split");
 }
 
 /** A flow counted at the cold feed [kg/s]. */

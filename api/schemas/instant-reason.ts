@@ -1,4 +1,4 @@
-import type { InstantOutcome, InstantReason as Code } from "../../src/index.ts";
+import type { InstantReason as Code, InstantOutcome } from "../../src/index.ts";
 import { fromSi } from "../units.ts";
 import type { InstantPlan } from "./instant-plan.ts";
 import type { InstantResponse } from "./instant-response.ts";
@@ -25,10 +25,9 @@ export function wireInstantReason(
 	const of = (parameters: Reason["parameters"], message: string): Reason => ({ code, parameters, message });
 	switch (code) {
 		case "limitedByBoiling": {
-			const [boilingPointC, wantedTemperatureC] = [task.duty.boiling, task.duty.wanted].map(fromSi.celsius) as [
-				number,
-				number,
-			];
+			const [boilingPointC, wantedTemperatureC] = [task.duty.boiling, task.duty.wanted].map(
+				fromSi.celsius,
+			) as [number, number];
 			return of(
 				{ boilingPointC, wantedTemperatureC },
 				`Water boils at ${tenth(boilingPointC)} °C in this line; ${tenth(wantedTemperatureC)} °C is wanted.`,
@@ -62,7 +61,8 @@ export function wireInstantReason(
 			);
 		}
 		case "limitedByOilLimit": {
-			const oilLimitC = task.arrangement.kind === "vessel" ? fromSi.celsius(task.arrangement.vessel.limit) : 0;
+			const oilLimitC =
+				task.arrangement.kind === "vessel" ? fromSi.celsius(task.arrangement.vessel.limit) : 0;
 			return of(
 				{ oilLimitC, flowLPerMin: flow },
 				`The coil takes up less than the dish gives even with the oil at its limit of ${tenth(oilLimitC)} °C: a longer coil would give more.`,

@@ -89,7 +89,9 @@ const FromCharge = z
 		recoveryMin: minutes(
 			"To be charged again with nothing drawn. Absent where the sun can't, and unless it `lasts`.",
 		).optional(),
-		coilFlowLPerMin: litresPerMinute("What the coil gives from charge. Only when it is too small.").optional(),
+		coilFlowLPerMin: litresPerMinute(
+			"What the coil gives from charge. Only when it is too small.",
+		).optional(),
 	})
 	.openapi("FromCharge", { description: "A flow drawn from a charged vessel, the sun still on it." });
 
@@ -146,7 +148,9 @@ export const InstantResponse = z
 			.strictObject({
 				temperatureC: celsius("At the tap."),
 				riseK: kelvinDifference("Above the cold feed."),
-				flowLPerMin: litresPerMinute("Wanted, in litres at the cold feed. Absent where any will do.").optional(),
+				flowLPerMin: litresPerMinute(
+					"Wanted, in litres at the cold feed. Absent where any will do.",
+				).optional(),
 				electricEquivalentKw: kilowatts("What that flow takes.").optional(),
 			})
 			.meta({ description: "What was asked." }),
@@ -167,7 +171,9 @@ export const InstantResponse = z
 		vessel: VesselAnswer.optional(),
 		stagnationTemperatureC: celsius("Of the receiver without flow, at 1000 W/m², still air, 25 °C."),
 		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
-		assumed: z.array(Assumed).meta({ description: "Every value that the request left out, and why this one." }),
+		assumed: z
+			.array(Assumed)
+			.meta({ description: "Every value that the request left out, and why this one." }),
 		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
 	})
 	.openapi("InstantResponse", {

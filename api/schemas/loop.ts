@@ -140,7 +140,7 @@ export const Loop = z
 		pump: part(Pump),
 		control: part(Control),
 		expansionL: litres(
-			"Room for the fluid to expand. Left out: 15 % of the fluid in both pipes, at least 0.5 L.",
+			"Room for the fluid to expand. Left out: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L.",
 			0,
 			500,
 		).optional(),
@@ -153,11 +153,18 @@ export type Loop = z.output<typeof Loop>;
 
 const BARE_CASING = 0.6; // [W/K] of 0.06 m² at 10 W/m²K; common practice, no source
 const LAGGED_CASING = 0.2; // [W/K] a third of it; common practice, no source
-const EXPANSION = 0.15; // [-] 190 K at 0.00075 per kelvin, mineral oil
+const EXPANSION = 0.19; // [-] 190 K at 0.00075 per kelvin, mineral oil, and a third more as DIN 4754 has it (from memory)
 const LEAST_EXPANSION = 0.5; // [L] smallest vessel sold; common practice, no source
 
-/** @param boilingPoint  of the tank's water at its pressure [K]     @param openBoiling  of water in the open [K] */
-export function coreLoop(loop: Loop, boilingPoint: number, openBoiling: number, fill: Fill): CoreLoop {
+/** @param elsewhere     content of coil and receiver [m³]
+ *  @param boilingPoint  of the tank's water at its pressure [K]     @param openBoiling  of water in the open [K] */
+export function coreLoop(
+	loop: Loop,
+	elsewhere: number,
+	boilingPoint: number,
+	openBoiling: number,
+	fill: Fill,
+): CoreLoop {
 	const fluid = fluidById(loop.fluid);
 	const supply = corePipe(loop.supply);
 	const back = corePipe(loop.return);
@@ -175,7 +182,9 @@ export function coreLoop(loop: Loop, boilingPoint: number, openBoiling: number, 
 			oilLimit: toSi.celsius(loop.control.oilLimitC ?? oilLimit(fluid, openBoiling, fill)),
 			hysteresis: loop.control.hysteresisK,
 		},
-		expansionVolume: toSi.litres(loop.expansionL ?? expansion(boreVolume(supply) + boreVolume(back), fill)),
+		expansionVolume: toSi.litres(
+			loop.expansionL ?? expansion(boreVolume(supply) + boreVolume(back) + elsewhere, fill),
+		),
 	};
 }
 
@@ -238,10 +247,11 @@ function expansion(volume: number, fill: Fill): number {
 	return fill(
 		"/loop/expansionL",
 		Math.max(LEAST_EXPANSION, EXPANSION * fromSi.litres(volume)),
-		`15 % of the fluid in both pipes, at least 0.5 L; ${PRACTICE}`,
+		"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil swells by 14 % on its way to its limit, and a third more for safety (DIN 4754, from memory)",
 	);
 }
 
-function boreVolume(pipe: { readonly innerDiameter: number; readonly length: number }): number {
-	return (Math.PI / 4) * pipe.innerDiameter ** 2 * pipe.length;
+/** What a tube holds [m³]. */
+export function boreVolume(tube: { readonly innerDiameter: number; readonly length: number }): number {
+	return (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length;
 }

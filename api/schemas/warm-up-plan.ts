@@ -12,7 +12,7 @@ import { toSi } from "../units.ts";
 import { coreCoil } from "./coil.ts";
 import { coreDish } from "./dish.ts";
 import { coreDraws } from "./draw.ts";
-import { coreLoop } from "./loop.ts";
+import { boreVolume, coreLoop } from "./loop.ts";
 import { coreReceiver } from "./receiver-sized.ts";
 import { type Run, runOf } from "./run.ts";
 import { coreSite } from "./site.ts";
@@ -49,12 +49,10 @@ export function plantOf(request: WarmUpRequest, fill: Fill): Plant {
 	const dish = coreDish(request.dish, fill);
 	const tank = coreTank(request.tank, request.draw.mainsTemperatureC, fill);
 	const openBoiling = boilingPoint(standardPressure(site.elevation));
-	return {
-		site,
-		dish,
-		receiver: coreReceiver(request.receiver, dish, fluidById(request.loop.fluid), site.elevation, fill),
-		loop: coreLoop(request.loop, tankBoilingPoint(tank, site.elevation), openBoiling, fill),
-		coil: coreCoil(request.coil, tank, fill),
-		tank,
-	};
+	const receiver = coreReceiver(request.receiver, dish, fluidById(request.loop.fluid), site.elevation, fill);
+	const coil = coreCoil(request.coil, tank, fill);
+	const elsewhere = boreVolume(coil) + (receiver.kind === "efficiencyLine" ? 0 : boreVolume(receiver.tube));
+	const boiling = tankBoilingPoint(tank, site.elevation);
+	const loop = coreLoop(request.loop, elsewhere, boiling, openBoiling, fill);
+	return { site, dish, receiver, loop, coil, tank };
 }

@@ -1,0 +1,113 @@
+import { instantCautions, instantFeasibility } from "../../src/index.ts";
+import { defaultsTaken, filling } from "../assumed.ts";
+import { operation } from "../operation.ts";
+import { requireSoundInstant } from "../rules/instant.ts";
+import { wireCaution } from "../schemas/caution.ts";
+import { feedFlow, wireLevel, wireRow, wireUse, wireVessel } from "../schemas/instant-answer.ts";
+import { wireHours } from "../schemas/instant-hours.ts";
+import { type InstantPlan, instantPlan } from "../schemas/instant-plan.ts";
+import { wireInstantReason } from "../schemas/instant-reason.ts";
+import { completed, InstantRequest } from "../schemas/instant-request.ts";
+import { InstantResponse } from "../schemas/instant-response.ts";
+import { fromSi, toSi } from "../units.ts";
+
+export const instant = operation({
+	method: "post",
+	path: "/v1/instant/feasibility",
+	operationId: "assessInstantHeater",
+	tag: "Plant",
+	summary: "Can this dish heat water as it flows?",
+	description: [
+		"Water heated as it runs, straight through the focus or through a small vessel of hot oil: how much flows at the wanted temperature",
+		"under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.",
+		"A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.",
+		"With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.",
+	].join("\n"),
+	input: InstantRequest,
+	output: InstantResponse,
+	examples: {
+		shower: {
+			summary: "A shower from a dish of 1.8 m, on a clear winter day",
+			value: {
+				site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
+				date: "2025-01-15",
+				dish: { diameterM: 1.8 },
+				wantedTemperatureC: 40,
+				wantedFlowLPerMin: 6,
+			},
+		},
+		levels: {
+			summary: "What flows at 38 °C, by beam",
+			value: {
+				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
+				dish: { diameterM: 2 },
+				wantedTemperatureC: 38,
+				beamIrradianceWPerM2: [300, 500, 700, 900],
+			},
+		},
+		vessel: {
+			summary: "A basin tap from a vessel of hot oil",
+			value: {
+				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
+				dish: { diameterM: 2 },
+				arrangement: "vessel",
+				vessel: { volumeL: 20, chargeTemperatureC: 140 },
+				wantedTemperatureC: 35,
+				wantedFlowLPerMin: 3,
+				beamIrradianceWPerM2: [700, 900],
+			},
+		},
+	},
+	maxAge: 0,
+	answer: (parsed, given) => {
+		const request = completed(parsed);
+		requireSoundInstant(request);
+		const { fill, filled } = filling();
+		const plan = instantPlan(request, fill);
+		return {
+			...answerOf(plan, toSi.minutes(request.stepMin)),
+			assumed: [...defaultsTaken(InstantRequest, given, request), ...filled],
+		};
+	},
+});
+
+function answerOf(plan: InstantPlan, step: number): Omit<InstantResponse, "assumed"> {
+	const { heater, task, zone } = plan;
+	const outcome = instantFeasibility(heater, task);
+	const { best, weakest, needed, hours, vessel } = outcome;
+	const feed = feedFlow(plan);
+	const whole = wireRow(weakest, needed, plan);
+	return {
+		outcome: outcome.verdict,
+		servedShare: outcome.servedShare,
+		reasons: outcome.reasons.map((code) => wireInstantReason(code, plan, outcome, feed)),
+		arrangement: task.arrangement.kind,
+		wanted: wantedOf(plan, outcome.wantedPower),
+		electricEquivalentKw: fromSi.kilowatts(best.steady.kind === "flows" ? best.steady.power : 0),
+		apertureM2: heater.apertureArea,
+		...(whole.apertureNeededM2 !== undefined && {
+			apertureNeededM2: whole.apertureNeededM2,
+			diameterNeededM: whole.diameterNeededM,
+		}),
+		boilingPointC: fromSi.celsius(task.duty.boiling),
+		best: wireRow(best, undefined, plan),
+		weakest: whole,
+		levels: outcome.levels.map((row) => wireLevel(row, plan)),
+		...(hours && zone !== undefined && { hours: wireHours(hours, zone, step, feed) }),
+		uses: outcome.uses.map((served) => wireUse(served, plan)),
+		...(vessel && { vessel: wireVessel(outcome, plan) }),
+		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
+		cautions: instantCautions({ heater, task, outcome }).map(wireCaution),
+		methods: [...plan.skyMethods, ...outcome.methods].map((method) => ({ ...method })),
+	};
+}
+
+function wantedOf(plan: InstantPlan, power: number | undefined): InstantResponse["wanted"] {
+	const { duty, wantedFlow } = plan.task;
+	return {
+		temperatureC: fromSi.celsius(duty.wanted),
+		riseK: duty.wanted - duty.cold,
+		...(wantedFlow !== undefined && { flowLPerMin: feedFlow(plan)(wantedFlow) }),
+		...(power !== undefined && { electricEquivalentKw: fromSi.kilowatts(power) }),
+	};
+}
