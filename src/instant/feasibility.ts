@@ -2,6 +2,7 @@ import { water } from "../fluids/water.ts";
 import type { Method } from "../methods.ts";
 import { stagnationTemperature } from "../receiver/balance.ts";
 import type { Conditions } from "./conditions.ts";
+import { enthalpyRise } from "./duty.ts";
 import { type HeatedStream, heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
 import { type InstantHours, instantHours } from "./hours.ts";
@@ -30,6 +31,7 @@ export interface VesselStory {
 /** Whether an instant heater does what is asked of it, and what it does. */
 export interface InstantOutcome {
 	readonly verdict: Verdict;
+	readonly wantedPower: number | undefined; // that the wanted flow takes [W]
 	readonly servedShare: number; // of the window's time, or of the levels' number, 0–1
 	readonly reasons: readonly InstantReason[];
 	readonly levels: readonly LevelRow[];
@@ -61,6 +63,7 @@ export function instantFeasibility(heater: Heater, task: InstantTask): InstantOu
 	const reference = { ...best.conditions, ...STAGNATION_SKY };
 	return {
 		verdict: verdict(findings),
+		wantedPower: task.wantedFlow === undefined ? undefined : task.wantedFlow * enthalpyRise(task.duty),
 		servedShare: servedShare(findings),
 		reasons: reasons(heater, task, findings),
 		levels,

@@ -2,12 +2,13 @@ import { water } from "../fluids/water.ts";
 import { helicalOutsideRange } from "../heat/helical-coil.ts";
 import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
+import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
 import type { Heater } from "./heater.ts";
 import type { OilVessel } from "./oil-vessel.ts";
 import type { InstantRow } from "./row.ts";
-import { flowOf, type Steady } from "./steady.ts";
+import { flowOf } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
 
 const HELICAL =
@@ -15,7 +16,8 @@ const HELICAL =
 
 const inRange = (name: string, source: string): Method => ({ name, source, outsideRange: false });
 
-/** The correlations an instant heater's answer rests on, each with a flag where a row took it outside its published range. */
+/** The correlations an instant heater's answer rests on, each with a flag where a row took it outside its published range.
+ *  @param rows  one or more */
 export function instantMethods(
 	heater: Heater,
 	task: InstantTask,
@@ -24,7 +26,6 @@ export function instantMethods(
 	const { receiver } = heater;
 	const flowing = rows.filter(({ steady }) => steady.kind === "flows");
 	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
-	const hottest = Math.max(task.duty.wanted, ...flowing.map(({ steady }) => receiverWall(steady)));
 	return [
 		...(receiver.kind === "efficiencyLine"
 			? []
@@ -39,7 +40,10 @@ export function instantMethods(
 						outsideRange: flowing.some((row) => filmStrayed(heater, task, row)),
 					},
 				]),
-		...receiverMethods(receiver, hottest, coldest),
+		...receiverMethods(receiver, [
+			stateOf(rows[0]!, task),
+			...rows.slice(1).map((row) => stateOf(row, task)),
+		]),
 		inRange("Boiling point at the pressure of the line", "IAPWS-IF97, region 4; ISO 2533:1975"),
 		...(task.arrangement.kind === "vessel"
 			? vesselMethods(task.arrangement.vessel, task, flowing, coldest)
@@ -47,9 +51,10 @@ export function instantMethods(
 	];
 }
 
-function receiverWall(steady: Steady): number {
-	if (steady.kind !== "flows") return 0;
-	return (steady.oil ? steady.oil.film : steady.hottestWall) ?? 0;
+/** The receiver under one sun; at the wanted temperature where nothing flows. */
+function stateOf({ steady, conditions }: InstantRow, { duty }: InstantTask): ReceiverConditions {
+	const wall = steady.kind === "flows" ? (steady.oil ? steady.oil.film : steady.hottestWall) : undefined;
+	return { ...conditions, wallTemperature: wall ?? duty.wanted };
 }
 
 function filmStrayed(
