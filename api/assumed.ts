@@ -73,9 +73,11 @@ function walk(
 						walk(field as z.core.$ZodTypes, member(given, key), member(value, key), [...path, key]),
 					);
 		case "array":
-			return (value as readonly unknown[]).flatMap((item, i) =>
-				walk(def.element as z.core.$ZodTypes, member(given, i), item, [...path, i]),
-			);
+			return value === undefined
+				? []
+				: (value as readonly unknown[]).flatMap((item, i) =>
+						walk(def.element as z.core.$ZodTypes, member(given, i), item, [...path, i]),
+					);
 		default:
 			return [];
 	}
