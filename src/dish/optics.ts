@@ -29,6 +29,11 @@ export function apertureArea(dish: Dish, latitude: number, declination: number):
 		: fixedFocusAperture(dish.mirrorArea, latitude, declination);
 }
 
+/** Share of the beam on the aperture that the mirror sends towards the focus, whether or not it meets the receiver [-]. */
+export function reflectedShare(dish: Dish): number {
+	return (1 - dish.blockedFraction) * dish.reflectance * dish.cleanliness;
+}
+
 /** Optics of a dish on the sun with a receiver in its focus.
  *  @param dish                      either kind, facing the sun
  *  @param receiverApertureDiameter  [m]; Infinity where nothing spills past

@@ -1,6 +1,7 @@
 import { coilFilmOutsideRange } from "../coil/conductance.ts";
 import { type Insulation, insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
+import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
 import type { Weather } from "../sky/weather.ts";
@@ -52,7 +53,7 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 	return [
 		...(dish.kind === "fixedFocusOffset" ? [inRange(FIXED_FOCUS)] : []),
 		...(receiver.kind === "efficiencyLine" ? [] : [inRange(INTERCEPT)]),
-		...receiverMethods(receiver, records.maximumFilm, coldest),
+		...receiverMethods(receiver, [harshestState(model, records, weather, coldest)]),
 		{ ...HELICAL, outsideRange: filmStrayed(model, records) },
 		inRange(HORIZONTAL_TUBE),
 		inRange(CROSS_FLOW),
@@ -63,6 +64,23 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 		inRange(STORE),
 		inRange(BOILING),
 	];
+}
+
+/** The receiver at its hottest, in the strongest wind and the coldest air of the day, under its highest sun. */
+function harshestState(
+	{ airPressure }: PlantModel,
+	{ maximumFilm }: DayRecords,
+	weather: Weather,
+	ambient: number,
+): ReceiverConditions {
+	const most = (column: Float64Array) => column.reduce((a, b) => Math.max(a, b), 0);
+	return {
+		wallTemperature: maximumFilm,
+		ambient,
+		wind: most(weather.wind),
+		pressure: airPressure,
+		altitude: most(weather.sunAltitude),
+	};
 }
 
 /** Whether the film in coil or receiver was asked outside its range at any row of the series. */

@@ -72,15 +72,15 @@ function balance(
 /** Wall temperature at which the losses eat up all that is absorbed: the pump has stopped and the dish still faces the sun [K].
  *  @param absorbed      light taken up by the absorber [W], 0 or more; of an efficiency line opticalEfficiency·A·G
  *  @param surroundings  air, wind and sun
- *  Range   DomainError no_convergence where even 6000 K does not lose it all
+ *  Range   at most 6000 K: no absorber outshines the sun (second law), so one that would still gain there stays there
  *  Error   the loss models run far outside their data here: take it as ± 15 % of the rise over the air (common practice, no source) */
 export function stagnationTemperature(
 	receiver: Receiver,
 	absorbed: number,
 	surroundings: ReceiverSurroundings,
 ): number {
-	if (receiver.kind === "efficiencyLine") return surroundings.ambient + absorbed / receiver.lossCoefficient;
 	const surplus = (wallTemperature: number): number =>
 		totalReceiverLoss(receiverLosses(receiver, { ...surroundings, wallTemperature })) - absorbed;
+	if (surplus(HOTTEST) < 0) return HOTTEST;
 	return bracketedRoot(surplus, surroundings.ambient, HOTTEST, ROOT_TOLERANCE);
 }

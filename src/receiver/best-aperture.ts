@@ -1,10 +1,8 @@
 import type { Dish } from "../dish/dish.ts";
-import { dishOptics } from "../dish/optics.ts";
+import { apertureArea } from "../dish/optics.ts";
 import { boundedMaximum } from "../numeric/minimize.ts";
-import { receiverAbsorptance } from "./absorption.ts";
+import { type ApertureSetting, apertureTrade } from "./aperture-trade.ts";
 import type { ReceiverSurroundings } from "./balance.ts";
-import { receiverLosses, totalReceiverLoss } from "./losses.ts";
-import { proportionedReceiver } from "./proportions.ts";
 import type { TubeReceiver } from "./receiver.ts";
 
 /** What the aperture is chosen for. */
@@ -13,7 +11,6 @@ export interface ApertureDuty extends ReceiverSurroundings {
 	readonly fluidTemperature: number; // mean of the fluid in the receiver [K]
 }
 
-const WALL_OVER_FLUID = 15; // [K] assumed of the absorber; common practice, no source. 15 K more moves the best aperture by 1–2 %
 const SMALLEST = 0.01; // of the focal length: tighter than the sun's own image
 const LARGEST = 0.4; // of the focal length
 const TOLERANCE = 1e-3; // [m]
@@ -24,12 +21,17 @@ const TOLERANCE = 1e-3; // [m]
  *  @param duty      beam, fluid and air it is chosen for
  *  @returns  between 1 and 40 % of the focal length, within 1 mm of the best; the lower end where nothing is ever gained */
 export function bestApertureDiameter(dish: Dish, receiver: TubeReceiver, duty: ApertureDuty): number {
-	const conditions = { ...duty, wallTemperature: duty.fluidTemperature + WALL_OVER_FLUID };
-	const net = (apertureDiameter: number): number => {
-		const sized = proportionedReceiver(receiver, apertureDiameter);
-		const optics = dishOptics(dish, apertureDiameter, 0, 0);
-		const entering = duty.beam * optics.apertureArea * optics.shares.toReceiver;
-		return entering * receiverAbsorptance(sized) - totalReceiverLoss(receiverLosses(sized, conditions));
-	};
-	return boundedMaximum(net, SMALLEST * dish.focalLength, LARGEST * dish.focalLength, TOLERANCE);
+	return apertureOfMostHeat(dish, receiver, { ...duty, power: duty.beam * apertureArea(dish, 0, 0) });
+}
+
+/** The same for a given power of beam on the dish, of whatever season. */
+export function apertureOfMostHeat(dish: Dish, receiver: TubeReceiver, setting: ApertureSetting): number {
+	const net = (diameter: number) => apertureTrade(dish, receiver, setting, diameter).net;
+	const [low, high] = apertureBounds(dish);
+	return boundedMaximum(net, low, high, TOLERANCE);
+}
+
+/** Where the best aperture is looked for [m]. */
+export function apertureBounds(dish: Dish): readonly [low: number, high: number] {
+	return [SMALLEST * dish.focalLength, LARGEST * dish.focalLength];
 }

@@ -82,6 +82,17 @@ export function cavityFreeCoefficientKoenigMarvin(
 	return (Nu * reference.conductivity) / length;
 }
 
+/** Heat that wind and buoyancy carry out of a cavity when buoyancy goes by Koenig & Marvin [W]; `cavityLosses` has it by
+ *  Stine & McDonald. */
+export function cavityConvectedKoenigMarvin(
+	receiver: CavityReceiver,
+	conditions: ReceiverConditions,
+): number {
+	const coefficient =
+		cavityFreeCoefficientKoenigMarvin(receiver, conditions) + windCoefficientMa(conditions.wind);
+	return coefficient * cavityWallArea(receiver) * (conditions.wallTemperature - conditions.ambient);
+}
+
 function grashof(relativeDifference: number, length: number, kinematicViscosity: number): number {
 	return (GRAVITY * relativeDifference * length ** 3) / (kinematicViscosity * kinematicViscosity);
 }

@@ -2,6 +2,7 @@ import { GRAVITY } from "../constants.ts";
 import { air } from "../fluids/air.ts";
 import { nusseltHotPlateDown, nusseltHotPlateUp, nusseltVerticalPlate } from "../heat/natural-convection.ts";
 import { nusseltFlatPlate } from "../heat/plate-flow.ts";
+import type { ReceiverConditions } from "./conditions.ts";
 
 /** Convection from a round face that looks at the dish, wind and buoyancy together [W/m²K].
  *  Buoyancy: an upright plate under the share g·cos θ of gravity, a level one facing down under the rest, their cubes added;
@@ -34,4 +35,20 @@ export function facingDiscCoefficient(
 		width;
 	const forced = nusseltFlatPlate((wind * chord) / viscosity, film.prandtl) / chord;
 	return film.conductivity * Math.cbrt(upright ** 3 + level ** 3 + forced ** 3);
+}
+
+const FACE_DOWN = [1e5, 1e10] as const; // [-] Rayleigh numbers of McAdams's hot face looking down, Incropera 6e, eq. 9.32
+const FACE_UP = [1e4, 1e11] as const; // [-] of his hot face looking up, eq. 9.30, 9.31
+
+/** Whether `facingDiscCoefficient` is asked beyond what was published. Plates in the wind and upright ones have no lower end;
+ *  a level one counts where the disc looks down at all. */
+export function facingDiscOutsideRange(diameter: number, state: ReceiverConditions): boolean {
+	const { wallTemperature, ambient, pressure, altitude } = state;
+	if (wallTemperature === ambient || altitude === 0) return false;
+	const film = air((wallTemperature + ambient) / 2, pressure);
+	const Ra =
+		(GRAVITY * film.expansion * Math.abs(wallTemperature - ambient) * film.prandtl * (diameter / 4) ** 3) /
+		film.kinematicViscosity ** 2;
+	const [least, most] = wallTemperature < ambient ? FACE_UP : FACE_DOWN;
+	return !(Ra >= least && Ra <= most);
 }

@@ -1,6 +1,6 @@
 import { GRAVITY } from "../constants.ts";
 import { requireWithin } from "../errors.ts";
-import { air } from "../fluids/air.ts";
+import { type Air, air } from "../fluids/air.ts";
 import { radiativeCoefficient } from "../heat/radiation.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscCoefficient } from "./facing-disc.ts";
@@ -9,6 +9,9 @@ import type { ReceiverLosses } from "./losses.ts";
 import type { GlazedCoilReceiver } from "./receiver.ts";
 
 const GLASS_EMITTANCE = 0.88; // [-] ± 0.04, window glass, Duffie & Beckman (value from memory)
+const LEAST_ASPECT = 5; // [-] of the gap, ElSherbiny et al. 1982 (value from memory)
+const MOST_ASPECT = 110; // [-] idem
+const MOST_RAYLEIGH = 1e7; // [-] idem
 const FIRST_SHARE = 0.35; // of the difference that lies outside the pane, first guess; common practice, no source
 const PASSES = 3; // then within 0.2 % of the converged loss (tests/unit/receiver/coils.test.ts)
 
@@ -76,11 +79,29 @@ function gapCoefficient(
 ): number {
 	const gap = receiver.coverGap;
 	const between = air((wallTemperature + pane) / 2, pressure);
-	const viscosity = between.kinematicViscosity;
-	const Ra =
-		(GRAVITY * between.expansion * Math.abs(wallTemperature - pane) * gap ** 3 * between.prandtl) /
-		(viscosity * viscosity);
-	const Nu = nusseltGap(Ra, ((Math.PI / 4) * receiver.apertureDiameter) / gap, tilt);
+	const Nu = nusseltGap(gapRayleigh(gap, wallTemperature, pane, between), gapAspect(receiver), tilt);
 	const exchange = 1 / (1 / receiver.emittance + 1 / GLASS_EMITTANCE - 1); // two wide parallel plates
 	return (Nu * between.conductivity) / gap + radiativeCoefficient(exchange, wallTemperature, pane);
+}
+
+function gapRayleigh(gap: number, wallTemperature: number, pane: number, between: Air): number {
+	const viscosity = between.kinematicViscosity;
+	return (
+		(GRAVITY * between.expansion * Math.abs(wallTemperature - pane) * gap ** 3 * between.prandtl) /
+		(viscosity * viscosity)
+	);
+}
+
+/** Height over gap, the disc taken as high as its mean chord. */
+function gapAspect({ apertureDiameter, coverGap }: GlazedCoilReceiver): number {
+	return ((Math.PI / 4) * apertureDiameter) / coverGap;
+}
+
+/** Whether `nusseltGap` is asked beyond its range: flat or deep gaps, and wide ones, these judged with a pane as cold as the air. */
+export function gapOutsideRange(receiver: GlazedCoilReceiver, conditions: ReceiverConditions): boolean {
+	const { wallTemperature, ambient, pressure } = conditions;
+	const aspect = gapAspect(receiver);
+	const between = air((wallTemperature + ambient) / 2, pressure);
+	const Ra = gapRayleigh(receiver.coverGap, wallTemperature, ambient, between);
+	return !(aspect >= LEAST_ASPECT && aspect <= MOST_ASPECT && Ra <= MOST_RAYLEIGH);
 }

@@ -1,60 +1,86 @@
 import { ICE_POINT } from "../constants.ts";
 import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
-import type { Receiver, TubeReceiver } from "./receiver.ts";
+import type { ReceiverConditions } from "./conditions.ts";
+import { facingDiscOutsideRange } from "./facing-disc.ts";
+import { gapOutsideRange } from "./glazed-coil.ts";
+import type { CavityReceiver, Receiver, TubeReceiver } from "./receiver.ts";
 
 const CAVITY_DATA = [400 + ICE_POINT, 700 + ICE_POINT] as const; // [K] walls that Stine & McDonald measured (value from memory)
+const WIDEST_OPENING = 1; // [-] of their average inner dimension
+const STRONGEST_WIND = 9; // [m/s] that Ma measured (value from memory)
 
-/** What a receiver's losses rest on, and where that is stretched.
- *  @param wallTemperature  the hottest that counts [K]     @param ambient  [K] */
+/** What a receiver's losses rest on, and whether any of the states it was asked for stretches that.
+ *  @param states  one or more, those farthest out among them */
 export function receiverMethods(
 	receiver: Receiver,
-	wallTemperature: number,
-	ambient: number,
+	states: readonly [ReceiverConditions, ...ReceiverConditions[]],
 ): readonly Method[] {
+	const each = states.map((state) => methodsAt(receiver, state));
+	return each[0]!.map((method, i) => ({
+		...method,
+		outsideRange: each.some((methods) => methods[i]!.outsideRange),
+	}));
+}
+
+function methodsAt(receiver: Receiver, state: ReceiverConditions): readonly Method[] {
 	if (receiver.kind === "efficiencyLine")
 		return [
 			{ name: "receiver: efficiency line", source: "the measured coefficients given", outsideRange: false },
 		];
+	const lagging = insulationMaterial(receiver.insulation.material);
 	return [
-		...faceMethods(receiver.kind, wallTemperature),
+		...faceMethods(receiver, state),
 		{
-			name: `receiver: lagging of ${insulationMaterial(receiver.insulation.material).name}`,
-			source: insulationMaterial(receiver.insulation.material).source,
+			name: `receiver: lagging of ${lagging.name}`,
+			source: lagging.source,
 			outsideRange:
 				receiver.insulation.thickness > 0 &&
-				insulationOutsideRange(insulationMaterial(receiver.insulation.material), wallTemperature, ambient),
+				insulationOutsideRange(lagging, state.wallTemperature, state.ambient),
 		},
 	];
 }
 
-function faceMethods(kind: TubeReceiver["kind"], wall: number): Method[] {
-	const disc: Method = {
-		name: "receiver: wind and buoyancy on the face",
-		source:
-			"Incropera & DeWitt 6e, eq. 7.30; Churchill & Chu 1975; McAdams 1954; cubes added after Churchill 1977",
-		outsideRange: false,
-	};
-	switch (kind) {
+function faceMethods(receiver: TubeReceiver, state: ReceiverConditions): readonly Method[] {
+	switch (receiver.kind) {
 		case "cavity":
-			return [
-				{
-					name: "receiver: free convection from the cavity",
-					source: "Stine & McDonald, ISES Solar World Congress, Kobe 1989",
-					outsideRange: !(wall >= CAVITY_DATA[0] && wall <= CAVITY_DATA[1]),
-				},
-				{ name: "receiver: wind at the cavity", source: "Ma, SAND92-7293, 1993", outsideRange: false },
-			];
+			return cavityMethods(receiver, state);
 		case "openCoil":
-			return [disc];
+			return [discMethod(receiver, state)];
 		case "glazedCoil":
 			return [
-				disc,
+				discMethod(receiver, state),
 				{
 					name: "receiver: air between coil and cover",
 					source: "ElSherbiny, Raithby & Hollands 1982; Arnold, Catton & Edwards 1976",
-					outsideRange: false,
+					outsideRange: gapOutsideRange(receiver, state),
 				},
 			];
 	}
+}
+
+function cavityMethods(receiver: CavityReceiver, state: ReceiverConditions): readonly Method[] {
+	const wall = state.wallTemperature;
+	const openness = (2 * receiver.apertureDiameter) / (receiver.innerDiameter + receiver.depth);
+	return [
+		{
+			name: "receiver: free convection from the cavity",
+			source: "Stine & McDonald, ISES Solar World Congress, Kobe 1989",
+			outsideRange: !(wall >= CAVITY_DATA[0] && wall <= CAVITY_DATA[1] && openness <= WIDEST_OPENING),
+		},
+		{
+			name: "receiver: wind at the cavity",
+			source: "Ma, SAND92-7293, 1993",
+			outsideRange: !(state.wind <= STRONGEST_WIND),
+		},
+	];
+}
+
+function discMethod(receiver: TubeReceiver, state: ReceiverConditions): Method {
+	return {
+		name: "receiver: wind and buoyancy on the face",
+		source:
+			"Incropera & DeWitt 6e, eq. 7.30; Churchill & Chu 1975; McAdams 1954; cubes added after Churchill 1977",
+		outsideRange: facingDiscOutsideRange(receiver.apertureDiameter, state),
+	};
 }

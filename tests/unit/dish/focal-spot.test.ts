@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { focalSpotDiameter } from "../../../src/dish/focal-spot.ts";
+import { focalSpotCircles, focalSpotDiameter, focalSpotPeak } from "../../../src/dish/focal-spot.ts";
 import { interceptFactor } from "../../../src/dish/intercept.ts";
 import { perfectDish, perfectFixedFocus } from "./mirror.ts";
 
@@ -19,5 +19,42 @@ describe("focal spot", () => {
 		expect(() => focalSpotDiameter({ ...perfectDish, focalLength: 0.2 }, 0.95)).toThrow("same sign");
 		expect(() => focalSpotDiameter(perfectDish, 1)).toThrow("must lie within");
 		expect(() => focalSpotDiameter(perfectDish, Number.NaN)).toThrow("must lie within");
+	});
+});
+
+describe("peak of the focal spot", () => {
+	it("is that of a round Gaussian spot where the focal length is long", () => {
+		const flat = { ...perfectDish, diameter: 0.1, focalLength: 5, specularity: 6e-3, slopeError: 4e-3 };
+		const spread = Math.sqrt(4 * 4e-3 ** 2 + 6e-3 ** 2 + 2.73e-3 ** 2);
+		expect(focalSpotPeak(flat) * 2 * Math.PI * (spread * 5) ** 2).toBeCloseTo(1, 3);
+	});
+
+	it("is brighter than the mean over any circle, which comes near it as the circle shrinks", () => {
+		for (const dish of [
+			{ ...perfectDish, slopeError: 5e-3 },
+			{ ...perfectFixedFocus, slopeError: 5e-3 },
+		]) {
+			const peak = focalSpotPeak(dish);
+			let before = 0;
+			for (const radius of [0.2, 0.1, 0.05, 0.01, 0.002]) {
+				const mean = interceptFactor(dish, radius) / (Math.PI * radius ** 2);
+				expect(mean).toBeGreaterThan(before);
+				expect(mean).toBeLessThanOrEqual(peak);
+				before = mean;
+			}
+			expect(before / peak).toBeGreaterThan(0.98);
+		}
+	});
+});
+
+describe("circles of the focal spot", () => {
+	it("leave out the share that the mirror sends past any", () => {
+		const deep = { ...perfectDish, diameter: 2.7, focalLength: 0.3, slopeError: 2e-3 }; // rim angle 132°
+		expect(focalSpotCircles(deep, [0.05, 0.9])).toEqual([
+			{ share: 0.05, diameter: focalSpotDiameter(deep, 0.05) },
+		]);
+		expect(
+			focalSpotCircles({ ...perfectDish, slopeError: 5e-3 }, [0.5, 0.9]).map(({ share }) => share),
+		).toEqual([0.5, 0.9]);
 	});
 });

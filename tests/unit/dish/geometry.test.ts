@@ -5,8 +5,8 @@ import {
 	thermodynamicConcentrationLimit,
 } from "../../../src/dish/concentration-limit.ts";
 import { fixedFocusAperture } from "../../../src/dish/fixed-focus.ts";
-import { gaussLegendre } from "../../../src/numeric/gauss-legendre.ts";
 import { depth, focalLengthAtRimAngle, mirrorArea, rimAngle } from "../../../src/dish/paraboloid.ts";
+import { gaussLegendre } from "../../../src/numeric/gauss-legendre.ts";
 
 describe("paraboloid", () => {
 	it.each([30, 45, 60, 90, 120])("focal length and rim angle are each other's inverse at %f°", (degrees) => {

@@ -82,6 +82,7 @@ describe.each(all.map((receiver) => [receiver.kind, receiver] as const))("balanc
 			}
 		}
 		expect(stagnationTemperature(receiver, 0, sunny)).toBe(298.15);
+		expect(stagnationTemperature(receiver, 1e9, sunny)).toBe(6000); // no hotter than the sun
 	});
 });
 
@@ -99,6 +100,12 @@ describe.each(tubes.map((receiver) => [receiver.kind, receiver] as const))("%s",
 			stagnationTemperature(receiver, 1000, { ...sunny, wind: 0 }),
 		);
 	});
+});
+
+it("stagnates as hot as the sun where nothing is lost, and at the air's temperature without light", () => {
+	const lossless = { ...measured, lossCoefficient: 0 };
+	expect(stagnationTemperature(lossless, 500, sunny)).toBe(6000);
+	expect(stagnationTemperature(lossless, 0, sunny)).toBe(sunny.ambient);
 });
 
 describe("a measured small dish", () => {

@@ -1,0 +1,60 @@
+import type { Fluid } from "../fluids/fluid.ts";
+import { type ReceiverBalance, receiverBalance } from "./balance.ts";
+import { cavityConvectedKoenigMarvin } from "./cavity.ts";
+import type { ReceiverConditions } from "./conditions.ts";
+import { receiverFilmOutsideRange } from "./film.ts";
+import type { Receiver } from "./receiver.ts";
+
+/** Every combination of fluid temperature, wind and tilt that a receiver is to be reckoned at. */
+export interface SurveyPlan {
+	readonly fluid: Fluid;
+	readonly flow: number; // [m³/s]
+	readonly absorbed: number; // [W]
+	readonly ambient: number; // [K]
+	readonly pressure: number; // of the air [Pa]
+	readonly fluidTemperatures: readonly number[]; // mean in the tube; of an efficiency line that of the leaving fluid [K]
+	readonly winds: readonly number[]; // [m/s]
+	readonly altitudes: readonly number[]; // of the sun: how far the receiver looks down [rad]
+}
+
+/** One combination. */
+export interface SurveyRow {
+	readonly fluidTemperature: number; // [K]
+	readonly leavingTemperature: number; // of the fluid [K]
+	readonly conditions: ReceiverConditions;
+	readonly balance: ReceiverBalance;
+	readonly convectedByOtherModel: number | undefined; // of a cavity, at the same wall, by Koenig & Marvin [W]
+	readonly filmOutsideRange: boolean;
+}
+
+/** The rows of a survey, wind by wind, in it tilt by tilt, in it temperature by temperature. */
+export function receiverSurvey(receiver: Receiver, plan: SurveyPlan): readonly SurveyRow[] {
+	return plan.winds.flatMap((wind) =>
+		plan.altitudes.flatMap((altitude) =>
+			plan.fluidTemperatures.map((temperature) => surveyRow(receiver, plan, temperature, wind, altitude)),
+		),
+	);
+}
+
+function surveyRow(
+	receiver: Receiver,
+	{ fluid, flow, absorbed, ambient, pressure }: SurveyPlan,
+	fluidTemperature: number,
+	wind: number,
+	altitude: number,
+): SurveyRow {
+	const surroundings = { ambient, pressure, wind, altitude };
+	const balance = receiverBalance(receiver, { ...surroundings, fluid, fluidTemperature, flow, absorbed });
+	const conditions = { ...surroundings, wallTemperature: balance.wallTemperature };
+	const capacityRate = flow * fluid.density(fluidTemperature) * fluid.heatCapacity(fluidTemperature);
+	const isLine = receiver.kind === "efficiencyLine";
+	return {
+		fluidTemperature,
+		leavingTemperature: isLine ? fluidTemperature : fluidTemperature + balance.useful / (2 * capacityRate),
+		conditions,
+		balance,
+		convectedByOtherModel:
+			receiver.kind === "cavity" ? cavityConvectedKoenigMarvin(receiver, conditions) : undefined,
+		filmOutsideRange: !isLine && receiverFilmOutsideRange(receiver, fluid, fluidTemperature, flow),
+	};
+}
