@@ -86,7 +86,7 @@ function balance({ energyBalance: e, overallEfficiency, outcome }: Day): readonl
 		line("    more in the tank than at the start", e.storedInTankKwh),
 		line("    drawn at the taps", e.drawnAboveMainsKwh),
 		line("    lost by the tank, or as steam", e.tankLossKwh + e.ventedKwh),
-		`The balance closes to ${e.residualKwh.toExponential(0)} kWh. Until ${until} ${Math.round(100 * overallEfficiency)} % of the beam reached the water;`,
+		`The balance closes to ${Math.max(e.residualKwh, 1e-12).toExponential(0)} kWh. Until ${until} ${Math.round(100 * overallEfficiency)} % of the beam reached the water;`,
 		`the pump drew ${two(e.pumpElectricityKwh)} kWh of electricity over the day.`,
 	];
 }

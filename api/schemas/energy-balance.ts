@@ -33,7 +33,9 @@ export const EnergyBalance = z
 		drawnAboveMainsKwh: kilowattHours("Drawn at the taps, above the mains."),
 		tankLossKwh: kilowattHours("Through the tank's lagging and fittings."),
 		ventedKwh: kilowattHours("Boiled off."),
-		residualKwh: kilowattHours("What does not close: the sum of both balances' defects."),
+		residualKwh: kilowattHours(
+			"What does not close: the sum of both balances' defects, to the nearest 1e-12 kWh. Below that it is the arithmetic's own noise.",
+		),
 		pumpElectricityKwh: kilowattHours("Drawn by the pump; stands beside the balance."),
 	})
 	.openapi("EnergyBalance", {
@@ -74,7 +76,7 @@ export function wireBalance(balance: CoreEnergyBalance): z.input<typeof EnergyBa
 		drawnAboveMainsKwh: kwh(balance.drawnAboveMains),
 		tankLossKwh: kwh(balance.tankLoss),
 		ventedKwh: kwh(balance.vented),
-		residualKwh: kwh(balance.residual),
+		residualKwh: Math.round(kwh(balance.residual) * 1e12) / 1e12, // finer digits differ from one engine to the next
 		pumpElectricityKwh: kwh(balance.pumpElectricity),
 	};
 }

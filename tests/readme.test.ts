@@ -1,0 +1,66 @@
+import { execFile } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import type { AddressInfo } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { expect, it } from "vitest";
+import { createNodeServer } from "../api/node-server.ts";
+import { operations } from "../api/routes/index.ts";
+import { app } from "./contract/service.ts";
+import { readmeWithExample } from "./readme.ts";
+
+const root = new URL("../", import.meta.url);
+const readme = readFileSync(new URL("README.md", root), "utf8");
+const run = promisify(execFile);
+
+/** The app on a free port, for as long as the work with it lasts. */
+async function served<T>(work: (baseUrl: string) => Promise<T>): Promise<T> {
+	const server = createNodeServer(app);
+	await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening));
+	try {
+		return await work(`http://127.0.0.1:${(server.address() as AddressInfo).port}`);
+	} finally {
+		server.close();
+		server.closeAllConnections();
+	}
+}
+
+it("shows the answer that the service gives", async () => {
+	expect(await readmeWithExample(readme)).toBe(readme);
+});
+
+it("shows a command that runs as printed", async () => {
+	const command = /```sh\n(curl [\s\S]*?)\n```/.exec(readme)?.[1];
+	if (!command) throw new Error("README.md shows no curl command");
+	const answer = await served(async (baseUrl) => {
+		const { stdout } = await run("sh", ["-c", command.replace("http://127.0.0.1:8787", baseUrl)]);
+		return JSON.parse(stdout) as { outcome: string; targetTime: string };
+	});
+	expect(answer.outcome).toBe("reached");
+	expect(readme).toContain(answer.targetTime);
+});
+
+it("shows a program that runs as printed", async () => {
+	const program = /```ts\n([\s\S]*?)```/.exec(readme)?.[1];
+	if (!program) throw new Error("README.md shows no program");
+	const folder = mkdtempSync(join(tmpdir(), "readme-"));
+	try {
+		const printed = await served(async (baseUrl) => {
+			const sdk = new URL("sdk/index.ts", root).href;
+			writeFileSync(
+				join(folder, "program.mts"),
+				program.replace("@raykettle/sdk", sdk).replace("http://127.0.0.1:8787", baseUrl),
+			);
+			return (await run("npx", ["tsx", join(folder, "program.mts")], { cwd: root })).stdout;
+		});
+		expect(printed).toMatch(/^2026-01-15T\d\d:\d\d:\d\d\+01:00 \d+/);
+	} finally {
+		rmSync(folder, { recursive: true });
+	}
+});
+
+it("lists every operation of the contract", () => {
+	for (const { method, path } of operations)
+		expect(readme, `${method.toUpperCase()} ${path}`).toContain(`\`${method.toUpperCase()} ${path}\``);
+});
