@@ -61,18 +61,26 @@ export async function answer(c: EdgeContext, operation: Operation): Promise<Resp
 	const [input, given] = await inputOf(c, operation);
 	const text = JSON.stringify(wireValue(operation.output, await operation.answer(input, given)));
 	return operation.maxAge > 0
-		? cacheable(c, text, "application/json", operation.maxAge)
+		? tagged(c, text, await entityTag(text), "application/json", operation.maxAge)
 		: c.body(text, 200, { "Content-Type": "application/json", "Cache-Control": "no-store" });
 }
 
-/** A text under its entity tag; 304 to a caller who holds it already. */
-export async function cacheable(
+const fixedTags = new Map<string, string>(); // of the few texts that never change while the process runs
+
+/** A text that never changes, its tag worked out once. */
+export async function fixedText(
 	c: EdgeContext,
 	text: string,
 	type: string,
 	maxAge: number,
 ): Promise<Response> {
-	const tag = await entityTag(text);
+	const tag = fixedTags.get(text) ?? (await entityTag(text));
+	fixedTags.set(text, tag);
+	return tagged(c, text, tag, type, maxAge);
+}
+
+/** A text under its entity tag; 304 to a caller who holds it already. */
+function tagged(c: EdgeContext, text: string, tag: string, type: string, maxAge: number): Response {
 	const headers = { ETag: tag, "Cache-Control": `public, max-age=${maxAge}` };
 	if (matches(c.req.header("if-none-match"), tag)) return c.body(null, 304, headers);
 	return c.body(text, 200, { ...headers, "Content-Type": type });

@@ -2,7 +2,7 @@ import { acceptable } from "../accept.ts";
 import { VERSIONS } from "../config.ts";
 import type { Document } from "../document.ts";
 import { ProblemError } from "../problem.ts";
-import { cacheable } from "../respond.ts";
+import { fixedText } from "../respond.ts";
 
 const index = JSON.stringify({
 	name: "Raykettle",
@@ -27,7 +27,7 @@ export const home: Document = {
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
 		return type === "application/json"
-			? cacheable(c, index, type, 3600)
-			: cacheable(c, indexPage ?? "", "text/html; charset=utf-8", 3600);
+			? fixedText(c, index, type, 3600)
+			: fixedText(c, indexPage ?? "", "text/html; charset=utf-8", 3600);
 	},
 };

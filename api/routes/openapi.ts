@@ -1,6 +1,6 @@
 import contractDocument from "../../openapi/openapi.json";
 import type { Document } from "../document.ts";
-import { cacheable } from "../respond.ts";
+import { fixedText } from "../respond.ts";
 
 const text = `${JSON.stringify(contractDocument, undefined, "\t")}\n`; // the bytes of the committed file
 
@@ -10,5 +10,5 @@ export const contract: Document = {
 	operationId: "getContract",
 	summary: "This contract (OpenAPI 3.1)",
 	mediaTypes: ["application/json"],
-	say: (c) => cacheable(c, text, "application/json", 3600),
+	say: (c) => fixedText(c, text, "application/json", 3600),
 };
