@@ -5,12 +5,17 @@ import { contradictory, impossible, type Rule, said } from "./fault.ts";
 
 type WithReceiver = { readonly receiver: Receiver };
 
+/** How wide a mirror of one given size is [m]. */
+export function mirrorWidth(dish: Dish): number {
+	const mirror = coreDish(dish, (_, value) => value);
+	return mirror.kind === "twoAxis" ? mirror.diameter : Math.sqrt((4 * mirror.mirrorArea) / Math.PI);
+}
+
 /** The receiver is smaller than the dish that lights it. */
 export const receiverWithinDish: Rule<WithReceiver & { readonly dish: Dish }> = ({ dish, receiver }) => {
 	if (receiver.kind === "efficiencyLine" || receiver.apertureDiameterM === "auto" || !isSized(dish))
 		return [];
-	const mirror = coreDish(dish, (_, value) => value);
-	const across = mirror.kind === "twoAxis" ? mirror.diameter : Math.sqrt((4 * mirror.mirrorArea) / Math.PI);
+	const across = mirrorWidth(dish);
 	return receiver.apertureDiameterM >= across
 		? [
 				impossible(

@@ -44,33 +44,53 @@ export function coreReceiver(
 	elevation: number,
 	fill: Fill,
 ): CoreReceiver {
-	if (receiver.kind === "efficiencyLine")
-		return {
-			kind: "efficiencyLine",
-			opticalEfficiency: receiver.opticalEfficiency,
-			lossCoefficient: receiver.lossCoefficientWPerK,
-			heldHeatCapacity: toSi.kilojoules(receiver.heldHeatKjPerK),
-		};
+	if (receiver.kind === "efficiencyLine") return efficiencyLine(receiver);
 	const pressure = standardPressure(elevation);
 	const unsized = unsizedReceiver(receiver);
 	const given = receiver.apertureDiameterM;
 	const aperture = given === "auto" ? bestApertureDiameter(dish, unsized, { ...DUTY, pressure }) : given;
-	const sized = proportionedReceiver(unsized, aperture);
-	const free = receiver.kind === "cavity" || given === "auto"; // a disc of given size cannot grow
-	return withGivenSizes(receiver, free ? bearingRestInSun(sized, dish, fluid, pressure) : sized, fill);
+	const optics = dishOptics(dish, aperture, 0, 0);
+	const light = optics.apertureArea * optics.shares.toReceiver;
+	return sizedReceiver(receiver, proportionedReceiver(unsized, aperture), light, fluid, pressure, fill);
 }
 
-/** Grown, if need be, until fluid at rest in full sun does not char. */
-function bearingRestInSun(
-	receiver: CoreTubeReceiver,
-	dish: CoreDish,
+/** The same for a receiver of given aperture in light of any source.
+ *  @param light  entering it, over the beam [m²] */
+export function coreReceiverInLight(
+	receiver: Receiver,
+	light: number,
+	fluid: Fluid,
+	elevation: number,
+	fill: Fill,
+): CoreReceiver {
+	if (receiver.kind === "efficiencyLine") return efficiencyLine(receiver);
+	const sized = proportionedReceiver(unsizedReceiver(receiver), receiver.apertureDiameterM as number);
+	return sizedReceiver(receiver, sized, light, fluid, standardPressure(elevation), fill);
+}
+
+function efficiencyLine(receiver: Extract<Receiver, { kind: "efficiencyLine" }>): CoreReceiver {
+	return {
+		kind: "efficiencyLine",
+		opticalEfficiency: receiver.opticalEfficiency,
+		lossCoefficient: receiver.lossCoefficientWPerK,
+		heldHeatCapacity: toSi.kilojoules(receiver.heldHeatKjPerK),
+	};
+}
+
+/** Grown, if need be, until fluid at rest in full sun does not char; then with the sizes that the caller gave.
+ *  @param light  entering it, over the beam [m²] */
+function sizedReceiver(
+	receiver: TubeReceiver,
+	sized: CoreTubeReceiver,
+	light: number,
 	fluid: Fluid,
 	pressure: number,
+	fill: Fill,
 ): CoreTubeReceiver {
-	const optics = dishOptics(dish, receiver.apertureDiameter, 0, 0);
-	const absorbed = REST_IN_SUN.beam * optics.apertureArea * optics.shares.toReceiver;
 	const limit = fluid.limits.film.temperature - FILM_MARGIN;
-	return filmLimitedReceiver(receiver, { ...REST_IN_SUN, fluid, pressure, absorbed }, limit);
+	const duty = { ...REST_IN_SUN, fluid, pressure, absorbed: REST_IN_SUN.beam * light };
+	const free = receiver.kind === "cavity" || receiver.apertureDiameterM === "auto"; // a disc of given size cannot grow
+	return withGivenSizes(receiver, free ? filmLimitedReceiver(sized, duty, limit) : sized, fill);
 }
 
 /** Surfaces, tube and lagging; the sizes are placeholders that `proportionedReceiver` replaces. */
