@@ -1,5 +1,4 @@
 import { GRAVITY } from "../constants.ts";
-import type { Fluid } from "../fluids/fluid.ts";
 import { water } from "../fluids/water.ts";
 import { logMeanDifference } from "../heat/exchanger.ts";
 import { nusseltHelical } from "../heat/helical-coil.ts";
@@ -28,35 +27,60 @@ const DENSITY_STEP = 1; // [K] of the difference quotient that gives the oil's e
  *  Error    inside as `nusseltHelical`, outside as `nusseltHorizontalCylinder`: ± 20 % of UA together
  *  Source   Incropera & DeWitt 6e, ch. 3 and 11 (series resistances) */
 export function coilFlow(vessel: OilVessel, oilTemperature: number, duty: Duty): CoilFlow {
-	const rise = enthalpyRise(duty);
 	if (!(oilTemperature > duty.wanted)) return NONE(duty);
-	const { coil, fluid } = vessel;
-	const drive = logMeanDifference(oilTemperature - duty.cold, oilTemperature - duty.wanted);
-	const wall =
-		(Math.log(coil.outerDiameter / coil.innerDiameter) / (2 * Math.PI * coil.wallConductivity) +
-			coil.gapResistance / (Math.PI * coil.outerDiameter)) /
-		coil.length;
-	const at = (outside: number) => {
-		const power = outsideConductance(vessel, fluid, oilTemperature, outside) * (oilTemperature - outside);
-		const inside = 1 / insideConductance(vessel, duty, power / rise);
-		const used = power * (inside + wall) + (oilTemperature - outside);
-		return { power, inside, excess: used - drive };
+	const drive = drivingDifference(oilTemperature, duty);
+	const wall = wallResistance(vessel);
+	const inside = waterFilm(vessel, duty);
+	const powerAt = (outside: number) =>
+		outsideConductance(vessel, oilTemperature, outside) * (oilTemperature - outside);
+	const excess = (outside: number) => {
+		const power = powerAt(outside);
+		return power * (inside(power) + wall) + (oilTemperature - outside) - drive;
 	};
-	const outside = bracketedRoot(
-		(temperature) => at(temperature).excess,
-		oilTemperature - drive,
-		oilTemperature,
-		TOLERANCE,
-	);
-	const { power, inside } = at(outside);
-	const share = (power * inside) / drive; // of the whole drop that falls in the water's film
-	const hottestWall = duty.wanted + share * (oilTemperature - duty.wanted);
-	return { massFlow: power / rise, power, hottestWall };
+	const power = powerAt(bracketedRoot(excess, oilTemperature - drive, oilTemperature, TOLERANCE));
+	return given(vessel, oilTemperature, power, duty);
+}
+
+/** The oil's temperature at which the coil brings so much heat to water at the wanted temperature: inverse of `coilFlow` [K].
+ *  @param power    to the water, above 0 [W]
+ *  @param hottest  that is looked for [K]     @returns  undefined where hotter oil would be needed */
+export function oilTemperatureFor(
+	vessel: OilVessel,
+	power: number,
+	duty: Duty,
+	hottest: number,
+): number | undefined {
+	const within = power * (waterFilm(vessel, duty)(power) + wallResistance(vessel));
+	const surplus = (oil: number): number => {
+		const outer = oil > duty.wanted ? drivingDifference(oil, duty) - within : 0; // left for the oil's film
+		return outer > 0 ? outsideConductance(vessel, oil, oil - outer) * outer - power : -power;
+	};
+	return surplus(hottest) < 0 ? undefined : bracketedRoot(surplus, duty.wanted, hottest, TOLERANCE);
+}
+
+/** What the coil does that passes a power from oil of a temperature. */
+export function given(vessel: OilVessel, oilTemperature: number, power: number, duty: Duty): CoilFlow {
+	const share = (power * waterFilm(vessel, duty)(power)) / drivingDifference(oilTemperature, duty); // of the drop, in the water's film
+	return {
+		massFlow: power / enthalpyRise(duty),
+		power,
+		hottestWall: duty.wanted + share * (oilTemperature - duty.wanted),
+	};
+}
+
+function drivingDifference(oil: number, { cold, wanted }: Duty): number {
+	return logMeanDifference(oil - cold, oil - wanted);
+}
+
+/** Of the tube's wall, and of the gap of a double one [K/W]. */
+function wallResistance({ coil }: OilVessel): number {
+	const metal = Math.log(coil.outerDiameter / coil.innerDiameter) / (2 * Math.PI * coil.wallConductivity);
+	return (metal + coil.gapResistance / (Math.PI * coil.outerDiameter)) / coil.length;
 }
 
 /** h·A of the oil around the tube [W/K]. */
-function outsideConductance(vessel: OilVessel, fluid: Fluid, oil: number, outside: number): number {
-	const { outerDiameter, length } = vessel.coil;
+function outsideConductance({ coil, fluid }: OilVessel, oil: number, outside: number): number {
+	const { outerDiameter, length } = coil;
 	const film = (oil + outside) / 2;
 	const density = fluid.density(film);
 	const expansion = (fluid.density(film - DENSITY_STEP) / density - 1) / DENSITY_STEP;
@@ -68,14 +92,14 @@ function outsideConductance(vessel: OilVessel, fluid: Fluid, oil: number, outsid
 	return nusseltHorizontalCylinder(Ra, Pr) * conductivity * Math.PI * length;
 }
 
-/** h·A of the water in the tube [W/K]. */
-function insideConductance({ coil }: OilVessel, duty: Duty, massFlow: number): number {
+/** Resistance of the water's film in the tube [K/W], by the power that it carries away [W]. */
+function waterFilm({ coil }: OilVessel, duty: Duty): (power: number) => number {
 	const mean = (duty.cold + duty.wanted) / 2;
 	const viscosity = water.viscosity(mean);
 	const conductivity = water.conductivity(mean);
-	const Re = (4 * massFlow) / (Math.PI * coil.innerDiameter * viscosity);
 	const Pr = (viscosity * water.heatCapacity(mean)) / conductivity;
-	return (
-		Math.PI * coil.length * conductivity * nusseltHelical(Re, Pr, coil.innerDiameter / coil.coilDiameter)
-	);
+	const ratio = coil.innerDiameter / coil.coilDiameter;
+	const reynoldsPerWatt = 4 / (enthalpyRise(duty) * Math.PI * coil.innerDiameter * viscosity);
+	return (power) =>
+		1 / (Math.PI * coil.length * conductivity * nusseltHelical(power * reynoldsPerWatt, Pr, ratio));
 }

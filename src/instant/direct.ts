@@ -4,9 +4,10 @@ import { receiverFilmConductance } from "../receiver/film.ts";
 import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL } from "./conditions.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import type { Heater } from "./heater.ts";
+import { settled } from "./settled.ts";
 import type { Steady } from "./steady.ts";
 
-const TOLERANCE = 1e-6; // [K] of the wall's temperature: microwatts
+const TOLERANCE = 1e-4; // [K] of the wall's temperature: a tenth of a milliwatt of loss
 
 /** Water straight through the focus: the flow that leaves the receiver at the wanted temperature, steady.
  *  massFlow·(h_wanted − h_cold) = light absorbed − losses of the wall; the wall's mean stands over the mean of cold and
@@ -25,15 +26,21 @@ export function directFlow(heater: Heater, duty: Duty, conditions: Conditions): 
 	const mean = (duty.cold + duty.wanted) / 2;
 	if (!(absorbed > 0 && gainAtWall(receiver, absorbed, conditions, mean) > 0)) return { kind: "none" };
 	const density = water.density(mean);
-	const at = (wall: number) => {
-		const power = gainAtWall(receiver, absorbed, conditions, wall);
+	const at = (guess: number) => {
+		const power = gainAtWall(receiver, absorbed, conditions, guess);
 		const flow = Math.max(0, power) / (rise * density); // beyond the root the bracket's wall may lose more than it takes up
 		const conductance = receiverFilmConductance(receiver, water, mean, flow);
-		return { power, conductance, missing: conductance * (wall - mean) - power };
+		return { power, conductance, wall: mean + power / conductance };
 	};
-	const still = receiverFilmConductance(receiver, water, mean, 0);
-	const highest = Math.min(HOTTEST_WALL, Math.max(mean, conditions.ambient) + absorbed / still);
-	const { power, conductance } = at(bracketedRoot((wall) => at(wall).missing, mean, highest, TOLERANCE));
+	const highest = () =>
+		Math.min(
+			HOTTEST_WALL,
+			Math.max(mean, conditions.ambient) + absorbed / receiverFilmConductance(receiver, water, mean, 0),
+		);
+	const wall =
+		settled((guess) => at(guess).wall, mean, TOLERANCE) ??
+		bracketedRoot((guess) => guess - at(guess).wall, mean, highest(), TOLERANCE);
+	const { power, conductance } = at(wall);
 	return flows(power, rise, duty.wanted + power / conductance);
 }
 

@@ -12,7 +12,7 @@ import { vesselModel } from "./oil-vessel.ts";
 import { type InstantRow, instantRow } from "./row.ts";
 import { type ServedUse, servedUses } from "./served-uses.ts";
 import { flowOf } from "./steady.ts";
-import { type InstantTask, steadyFlow } from "./task.ts";
+import type { InstantTask } from "./task.ts";
 import { type Findings, type InstantReason, reasons, servedShare, type Verdict, verdict } from "./verdict.ts";
 import { type ChargedDraw, chargedDraw, type VesselCharge, vesselCharge } from "./vessel-charge.ts";
 
@@ -98,9 +98,7 @@ function levelRow(heater: Heater, task: InstantTask, conditions: Conditions): Le
 function neededFor(heater: Heater, task: InstantTask, conditions: Conditions): NeededAperture | undefined {
 	const { arrangement, duty, wantedFlow, largestAperture } = task;
 	if (wantedFlow === undefined) return undefined;
-	return neededAperture(heater, wantedFlow, largestAperture, (size) =>
-		steadyFlow(arrangement, size, duty, conditions),
-	);
+	return neededAperture(arrangement, heater, duty, wantedFlow, largestAperture, conditions);
 }
 
 function vesselStory(heater: Heater, task: InstantTask, conditions: Conditions): VesselStory | undefined {

@@ -4,6 +4,7 @@ import { receiverFilmConductance } from "../receiver/film.ts";
 import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL } from "./conditions.ts";
 import type { Heater } from "./heater.ts";
+import { settled } from "./settled.ts";
 
 /** A fluid on its way into the receiver. */
 export interface Stream {
@@ -22,13 +23,13 @@ export type HeatedStream =
 	  }
 	| { readonly kind: "noGain" }; // the receiver loses as much as it takes up at the inlet's temperature already
 
-const TOLERANCE = 1e-6; // [K] of the temperature solved for: microwatts
+const TOLERANCE = 1e-4; // [K] of the temperature solved for: a tenth of a milliwatt of loss
 const MARGIN = 1.5; // on the upper bracket: conductivity and heat capacity change by less than this as the fluid warms
 
 /** A fluid heated in the receiver, steady: power = massFlow·(h_out − h_in) = light absorbed − losses of the wall.
  *  The wall's mean stands over the fluid's mean (half-way from inlet to outlet) by power/(h·A).
  *  Assumes  the light spread evenly along the tube: where a spot strikes few turns their wall is hotter than said here
- *  Error    that of the receiver's losses and film; the heat balance closes to 1e-6 W */
+ *  Error    that of the receiver's losses and film; the heat balance closes to 1e-3 W */
 export function heatedStream(heater: Heater, stream: Stream, conditions: Conditions): HeatedStream {
 	const absorbed = absorbedLight(heater, conditions);
 	const { receiver } = heater;
@@ -59,23 +60,39 @@ function byLine(
 function byTube(
 	receiver: TubeReceiver,
 	absorbed: number,
-	{ fluid, inlet, massFlow }: Stream,
+	stream: Stream,
 	conditions: Conditions,
 ): HeatedStream {
+	const { fluid, inlet, massFlow } = stream;
 	if (!(gainAtWall(receiver, absorbed, conditions, inlet) > 0)) return { kind: "noGain" };
 	const cold = fluid.enthalpy(inlet);
-	const at = (wall: number) => {
-		const power = gainAtWall(receiver, absorbed, conditions, wall);
+	const at = (guess: number) => {
+		const power = gainAtWall(receiver, absorbed, conditions, guess);
 		const outlet = fluid.temperatureAtEnthalpy(cold + power / massFlow);
 		const mean = (inlet + outlet) / 2;
 		const conductance = receiverFilmConductance(receiver, fluid, mean, massFlow / fluid.density(mean));
-		return { power, outlet, conductance, missing: conductance * (wall - mean) - power };
+		return { power, outlet, conductance, wall: mean + power / conductance };
 	};
+	const wall =
+		settled((guess) => at(guess).wall, inlet, TOLERANCE) ??
+		bracketedRoot(
+			(guess) => guess - at(guess).wall,
+			inlet,
+			highestWall(receiver, absorbed, stream, conditions),
+			TOLERANCE,
+		);
+	const { power, outlet, conductance } = at(wall);
+	return { kind: "heated", power, outlet, hottestWall: outlet + power / conductance };
+}
+
+/** A wall no colder than the receiver's can be [K]: all the light through still fluid. */
+function highestWall(
+	receiver: TubeReceiver,
+	absorbed: number,
+	{ fluid, inlet, massFlow }: Stream,
+	{ ambient }: Conditions,
+): number {
 	const still = receiverFilmConductance(receiver, fluid, inlet, 0);
 	const reach = absorbed * (1 / still + 0.5 / (massFlow * fluid.heatCapacity(inlet)));
-	const highest = Math.min(HOTTEST_WALL, Math.max(inlet, conditions.ambient) + MARGIN * reach);
-	const { power, outlet, conductance } = at(
-		bracketedRoot((wall) => at(wall).missing, inlet, highest, TOLERANCE),
-	);
-	return { kind: "heated", power, outlet, hottestWall: outlet + power / conductance };
+	return Math.min(HOTTEST_WALL, Math.max(inlet, ambient) + MARGIN * reach);
 }

@@ -1,34 +1,61 @@
 import { bracketedRoot } from "../numeric/root.ts";
+import { oilTemperatureFor } from "./coil-in-oil.ts";
+import type { Conditions } from "./conditions.ts";
+import { directFlow } from "./direct.ts";
+import { type Duty, enthalpyRise } from "./duty.ts";
 import { type Heater, scaledHeater } from "./heater.ts";
-import { flowOf, type Steady } from "./steady.ts";
+import { vesselModel } from "./oil-vessel.ts";
+import { settled } from "./settled.ts";
+import { powerOf } from "./steady.ts";
+import type { Arrangement } from "./task.ts";
+import { collected } from "./vessel-flow.ts";
 
-/** The aperture that a wanted flow takes, or that no dish up to the bound gives it. */
+/** The aperture that a wanted flow takes. */
 export type NeededAperture =
 	| { readonly kind: "found"; readonly area: number /* [m²] */ }
-	| { readonly kind: "beyondBound"; readonly flowAtBound: number /* [kg/s] */ };
+	| { readonly kind: "beyondBound" } // no dish up to the bound gives it
+	| { readonly kind: "coilTooSmall" }; // no dish does: the coil can't pass it with the oil at its limit
 
 const TOLERANCE = 1e-5; // [-] of the area
 
-/** Aperture of the smallest heater of these proportions (`scaledHeater`) that gives a flow.
- *  @param heater    sets proportions and quality     @param wantedFlow  [kg/s]
- *  @param largest   area of the bound [m²]
- *  @param steadyOf  what a heater of any size gives; must not fall as the heater grows */
+/** Aperture of the smallest heater of these proportions (`scaledHeater`) that gives a flow steadily.
+ *  Behind a vessel the flow sets the oil's temperature, and the dish must keep the oil there.
+ *  @param heater   sets proportions and quality     @param wantedFlow  [kg/s]
+ *  @param largest  area of the bound [m²] */
 export function neededAperture(
+	arrangement: Arrangement,
 	heater: Heater,
+	duty: Duty,
 	wantedFlow: number,
 	largest: number,
-	steadyOf: (heater: Heater) => Steady,
+	conditions: Conditions,
+): NeededAperture {
+	const wanted = wantedFlow * enthalpyRise(duty);
+	if (duty.wanted >= duty.boiling) return { kind: "beyondBound" };
+	if (arrangement.kind === "direct")
+		return smallest(heater, wanted, largest, (size) => powerOf(directFlow(size, duty, conditions)));
+	const { vessel } = arrangement;
+	const oil = oilTemperatureFor(vessel, wanted, duty, vessel.limit);
+	if (oil === undefined) return { kind: "coilTooSmall" };
+	const model = vesselModel(vessel, conditions.ambient, conditions.wind, conditions.pressure);
+	const kept = wanted + model.loss(oil);
+	return smallest(heater, kept, largest, (size) => collected(size, model, oil, conditions).power);
+}
+
+/** Area at which a power that grows all but in proportion to it reaches what is wanted. */
+function smallest(
+	heater: Heater,
+	wanted: number,
+	largest: number,
+	powerAt: (heater: Heater) => number,
 ): NeededAperture {
 	const bound = largest / heater.apertureArea;
-	const flowAt = (factor: number) => flowOf(steadyOf(scaledHeater(heater, factor)));
-	const flowAtBound = flowAt(bound);
-	if (!(flowAtBound >= wantedFlow)) return { kind: "beyondBound", flowAtBound };
-	const guess = (bound * wantedFlow) / flowAtBound; // flow grows all but in proportion to the area
-	const factor = bracketedRoot(
-		(size) => (size === 0 ? -wantedFlow : flowAt(size) - wantedFlow),
-		0,
-		bound,
-		TOLERANCE * guess,
-	);
+	const power = (factor: number) => powerAt(scaledHeater(heater, factor));
+	const atBound = power(bound);
+	if (!(atBound >= wanted)) return { kind: "beyondBound" };
+	const guess = (bound * wanted) / atBound;
+	const factor =
+		settled((size) => (size * wanted) / power(size), guess, TOLERANCE * guess) ??
+		bracketedRoot((size) => (size === 0 ? 0 : power(size)) - wanted, 0, bound, TOLERANCE * guess);
 	return { kind: "found", area: factor * heater.apertureArea };
 }

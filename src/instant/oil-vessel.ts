@@ -2,7 +2,7 @@ import type { Coil } from "../coil/coil.ts";
 import type { Fluid } from "../fluids/fluid.ts";
 import type { Insulation } from "../heat/insulation.ts";
 import { shellGeometry } from "../tank/geometry.ts";
-import { settledShellLoss } from "../tank/shell.ts";
+import { shellLossCoefficient } from "../tank/shell.ts";
 import type { Tank } from "../tank/tank.ts";
 
 /** A small lagged vessel of oil, well mixed, that the dish heats and the water's coil cools. */
@@ -29,6 +29,8 @@ export interface VesselModel {
 	readonly heatCapacity: (temperature: number) => number; // of oil, shell and coil [J/K]
 }
 
+const FIRST_SKIN = 0.08; // [-] of the oil's excess over the air, where the passes start: 8 cm of lagging
+const PASSES = 3; // then within 0.1 % of the settled loss (tests/unit/instant/oil-vessel.test.ts)
 const COLD_FILL = 293.15; // [K] the oil is measured out at 20 °C
 
 /** @param ambient [K]     @param wind [m/s]     @param pressure  of the air [Pa]
@@ -38,8 +40,16 @@ export function vesselModel(vessel: OilVessel, ambient: number, wind: number, pr
 	const shell = shellOf(vessel);
 	const hot = vessel.limit;
 	const warm = ambient + (hot - ambient) / 3;
-	const coefficientAt = (temperature: number) =>
-		settledShellLoss(shell, temperature, ambient, wind, pressure).coefficient;
+	const coefficientAt = (temperature: number) => {
+		let surface = ambient + FIRST_SKIN * (temperature - ambient);
+		let coefficient = 0;
+		for (let pass = 0; pass < PASSES; pass++) {
+			const found = shellLossCoefficient(shell, temperature, ambient, wind, pressure, surface);
+			surface = found.surfaceTemperature;
+			coefficient = found.coefficient;
+		}
+		return coefficient;
+	};
 	const atWarm = coefficientAt(warm);
 	const slope = (coefficientAt(hot) - atWarm) / (hot - warm);
 	const { fluid, coil } = vessel;

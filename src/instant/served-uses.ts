@@ -29,13 +29,13 @@ export function servedUses(
 	conditions: Conditions,
 	charge: number,
 ): readonly ServedUse[] {
+	const { arrangement } = task;
 	const { cold } = task.duty;
 	const density = water.density(cold);
 	return USES.map((use) => {
 		const modest = { ...task.duty, wanted: use.modest.temperature };
 		const modestFlow = use.modest.flow * density;
 		const lavishFlow = use.lavish.flow * density;
-		const steadyOf = (size: Heater) => steadyFlow(task.arrangement, size, modest, conditions);
 		const { ambient, wind, pressure } = conditions;
 		return {
 			use,
@@ -43,13 +43,13 @@ export function servedUses(
 			modestPower: modestFlow * enthalpyRise(modest),
 			lavishFlow,
 			lavishPower: lavishFlow * enthalpyRise({ cold, wanted: use.lavish.temperature }),
-			given: steadyOf(heater),
-			needed: neededAperture(heater, modestFlow, task.largestAperture, steadyOf),
+			given: steadyFlow(arrangement, heater, modest, conditions),
+			needed: neededAperture(arrangement, heater, modest, modestFlow, task.largestAperture, conditions),
 			fromCharge:
-				task.arrangement.kind === "vessel"
+				arrangement.kind === "vessel"
 					? chargedDraw(
 							heater,
-							vesselModel(task.arrangement.vessel, ambient, wind, pressure),
+							vesselModel(arrangement.vessel, ambient, wind, pressure),
 							charge,
 							modest,
 							modestFlow,

@@ -3,7 +3,6 @@ import type { Heater } from "./heater.ts";
 import type { InstantHours } from "./hours.ts";
 import type { NeededAperture } from "./needed-aperture.ts";
 import type { InstantRow } from "./row.ts";
-import { flowOf } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
 import type { ChargedDraw, VesselCharge } from "./vessel-charge.ts";
 
@@ -48,7 +47,7 @@ export function verdict(findings: Findings): Verdict {
 /** Everything that stands in the way, the most binding first; of a feasible heater only what concerns its vessel. */
 export function reasons(heater: Heater, task: InstantTask, findings: Findings): readonly InstantReason[] {
 	const { best, hours, levels, needed, charge, draw } = findings;
-	const { duty, wantedFlow } = task;
+	const { duty } = task;
 	const found: InstantReason[] = [];
 	const rows = hours?.windowRows ?? levels;
 	if (verdict(findings) !== "feasible") {
@@ -58,9 +57,8 @@ export function reasons(heater: Heater, task: InstantTask, findings: Findings): 
 		if (best.serving === "tooLittle") found.push("tooLittleHeat");
 		else if (rows.some(({ serving }) => serving === "tooLittle")) found.push("weakSunForPart");
 		if (rows.some(({ serving }) => serving === "boils")) found.push("boilsInReceiver");
-		if (best.steady.kind === "flows" && best.steady.oil?.atLimit && flowOf(best.steady) < (wantedFlow ?? 0))
-			found.push("limitedByOilLimit");
 		if (needed?.kind === "beyondBound") found.push("noDishWithinBound");
+		if (needed?.kind === "coilTooSmall") found.push("limitedByOilLimit");
 	}
 	if (charge && !charge.reachesAsked) found.push("chargeNotReached");
 	if (draw?.kind === "coilTooSmall") found.push("coilTooSmall");

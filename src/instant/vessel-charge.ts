@@ -1,7 +1,7 @@
 import { logMeanDifference } from "../heat/exchanger.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { receiverHeldHeatCapacity } from "../receiver/film.ts";
-import { coilFlow } from "./coil-in-oil.ts";
+import { coilFlow, oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import type { Heater } from "./heater.ts";
@@ -19,7 +19,7 @@ export interface VesselCharge {
 }
 
 const SHORT_OF_LEVEL = 5; // [K] under where it levels off, which it would take forever to reach
-const PANELS = 16;
+const PANELS = 8;
 const TOLERANCE = 1e-3; // [K]
 
 /** @param start  temperature of oil and vessel when the sun comes on [K] */
@@ -36,12 +36,13 @@ export function vesselCharge(
 	const levelsOff = passes ? undefined : rises ? bracketedRoot(net, start, limit, TOLERANCE) : start;
 	const reachesAsked = levelsOff === undefined || asked <= levelsOff - SHORT_OF_LEVEL;
 	const charge = reachesAsked ? asked : Math.max(start, levelsOff - SHORT_OF_LEVEL);
+	const time = (from: number, to: number) => timeAlong({ heater, model, from, to }, sampled(from, to, net));
 	return {
 		charge,
 		reachesAsked,
 		levelsOff,
-		warmUp: rises ? timeBetween(heater, model, start, charge, net) : undefined,
-		toLimit: passes ? timeBetween(heater, model, charge, limit, net) : undefined,
+		warmUp: rises ? time(start, charge) : undefined,
+		toLimit: passes ? time(charge, limit) : undefined,
 		filmAtCharge: collected(heater, model, charge, conditions).film,
 	};
 }
@@ -66,43 +67,43 @@ export function chargedDraw(
 ): ChargedDraw {
 	const flowAtCharge = coilFlow(model.vessel, charge, duty).massFlow;
 	if (!(flowAtCharge > massFlow)) return { kind: "coilTooSmall", flowAtCharge };
-	const empty = bracketedRoot(
-		(oil) => coilFlow(model.vessel, oil, duty).massFlow - massFlow,
-		duty.wanted,
-		charge,
-		TOLERANCE,
-	);
-	const net = (oil: number) => collected(heater, model, oil, conditions).power - model.loss(oil);
 	const toWater = massFlow * enthalpyRise(duty);
-	const fall = (oil: number) => toWater - net(oil);
-	if (!(fall(empty) > 0)) return { kind: "sustained" };
-	const recovers = net(empty) > 0 && net(charge) > 0;
+	const empty = oilTemperatureFor(model.vessel, toWater, duty, charge) ?? charge;
+	const net = (oil: number) => collected(heater, model, oil, conditions).power - model.loss(oil);
+	const nets = sampled(empty, charge, net);
+	if (!(toWater > nets[0]!)) return { kind: "sustained" };
+	const span = { heater, model, from: empty, to: charge };
+	const recovers = nets[0]! > 0 && nets[PANELS]! > 0;
+	const falls = nets.map((power) => toWater - power);
 	return {
 		kind: "lasts",
-		duration: timeBetween(heater, model, empty, charge, fall),
-		recovery: recovers ? timeBetween(heater, model, empty, charge, net) : undefined,
+		duration: timeAlong(span, falls),
+		recovery: recovers ? timeAlong(span, nets) : undefined,
 	};
 }
 
-/** Time in which a power takes the oil from one temperature to another [s]: ∫ C dT/P in panels over each of which the power
- *  is a straight line: exact for losses in proportion, and within 0.1 % of finer panels for real ones. */
-function timeBetween(
-	heater: Heater,
-	model: VesselModel,
-	from: number,
-	to: number,
-	power: (oil: number) => number,
-): number {
+/** Powers at the ends of equal panels between two temperatures. */
+function sampled(from: number, to: number, power: (oil: number) => number): number[] {
+	return Array.from({ length: PANELS + 1 }, (_, i) => power(from + ((to - from) * i) / PANELS));
+}
+
+/** Oil, with the receiver it fills, on its way between two temperatures [K]. */
+interface OilSpan {
+	readonly heater: Heater;
+	readonly model: VesselModel;
+	readonly from: number;
+	readonly to: number;
+}
+
+/** Time in which powers take the oil from one temperature to the other [s]: ∫ C dT/P in panels over each of which the power
+ *  is a straight line: exact for losses in proportion; for real ones sixteen panels say the same within 0.1 %. */
+function timeAlong({ heater, model, from, to }: OilSpan, powers: readonly number[]): number {
 	const width = (to - from) / PANELS;
-	const { fluid } = model.vessel;
 	let time = 0;
-	let before = power(from);
 	for (let i = 0; i < PANELS; i++) {
-		const after = power(from + (i + 1) * width);
 		const middle = from + (i + 0.5) * width;
-		const capacity = model.heatCapacity(middle) + receiverHeldHeatCapacity(heater.receiver, fluid, middle);
-		time += (capacity * width) / logMeanDifference(before, after);
-		before = after;
+		const held = receiverHeldHeatCapacity(heater.receiver, model.vessel.fluid, middle);
+		time += ((model.heatCapacity(middle) + held) * width) / logMeanDifference(powers[i]!, powers[i + 1]!);
 	}
 	return time;
 }

@@ -1,10 +1,11 @@
 import { bracketedRoot } from "../numeric/root.ts";
-import { coilFlow } from "./coil-in-oil.ts";
+import { coilFlow, given, oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import { heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
-import type { VesselModel } from "./oil-vessel.ts";
+import type { OilVessel, VesselModel } from "./oil-vessel.ts";
+import { settled } from "./settled.ts";
 import type { Steady } from "./steady.ts";
 
 /** What the dish puts into the vessel's oil. */
@@ -28,7 +29,8 @@ export function collected(
 		: { power: 0, film: undefined };
 }
 
-const TOLERANCE = 1e-3; // [K] of the oil: 1e-5 of the flow
+const TOLERANCE = 1e-5; // [-] of the power
+const OIL_TOLERANCE = 1e-3; // [K] of the oil: 1e-5 of the flow
 
 /** Water through the coil of an oil vessel: the flow at the wanted temperature that the sun keeps up.
  *  The oil settles where collected = shell loss + heat to the water. Hotter oil passes more heat but collects less; where it
@@ -36,12 +38,36 @@ const TOLERANCE = 1e-3; // [K] of the oil: 1e-5 of the flow
  *  @returns  none where the vessel cannot be kept hotter than the water is wanted */
 export function vesselFlow(heater: Heater, model: VesselModel, duty: Duty, conditions: Conditions): Steady {
 	const { vessel } = model;
-	const left = (oil: number) =>
-		collected(heater, model, oil, conditions).power - model.loss(oil) - coilFlow(vessel, oil, duty).power;
-	if (!(left(duty.wanted) > 0)) return { kind: "none" };
+	const balanceAt = (oil: number) => {
+		const { power, film } = collected(heater, model, oil, conditions);
+		return { oil, film, net: power - model.loss(oil) };
+	};
+	let balance = balanceAt(duty.wanted);
+	if (!(balance.net > 0)) return { kind: "none" };
+	const net = settled(
+		(guess) => {
+			const oil = guess > 0 ? oilTemperatureFor(vessel, guess, duty, vessel.limit) : undefined;
+			if (oil === undefined) return Number.NaN; // beyond the limit, or nothing left: does not settle
+			balance = balanceAt(oil);
+			return balance.net;
+		},
+		balance.net,
+		TOLERANCE * balance.net,
+	);
+	if (net !== undefined) return flowing(vessel, duty, balance, net, false);
+	const left = (oil: number) => balanceAt(oil).net - coilFlow(vessel, oil, duty).power;
 	const atLimit = left(vessel.limit) >= 0;
-	const temperature = atLimit ? vessel.limit : bracketedRoot(left, duty.wanted, vessel.limit, TOLERANCE);
-	const { massFlow, power, hottestWall } = coilFlow(vessel, temperature, duty);
-	const { film } = collected(heater, model, temperature, conditions);
-	return { kind: "flows", massFlow, power, hottestWall, oil: { temperature, film, atLimit } };
+	const oil = atLimit ? vessel.limit : bracketedRoot(left, duty.wanted, vessel.limit, OIL_TOLERANCE);
+	return flowing(vessel, duty, balanceAt(oil), coilFlow(vessel, oil, duty).power, atLimit);
+}
+
+function flowing(
+	vessel: OilVessel,
+	duty: Duty,
+	{ oil, film }: { readonly oil: number; readonly film: number | undefined },
+	power: number,
+	atLimit: boolean,
+): Steady {
+	const { massFlow, hottestWall } = given(vessel, oil, power, duty);
+	return { kind: "flows", massFlow, power, hottestWall, oil: { temperature: oil, film, atLimit } };
 }
