@@ -54,8 +54,9 @@ export function schemasAt(
 		if (def.type === "tuple")
 			return def.items[Number(key)] ? schemasAt(def.items[Number(key)]!, rest, inside) : [];
 		if (def.type === "record") return schemasAt(def.valueType, rest, inside);
-		const field = def.type === "object" ? def.shape[String(key)] : undefined;
-		return field ? schemasAt(field, rest, inside) : [];
+		// Own fields alone: a key such as "constructor" is on every object's prototype.
+		if (def.type !== "object" || !Object.hasOwn(def.shape, key)) return [];
+		return schemasAt(def.shape[String(key)]!, rest, inside);
 	});
 }
 
