@@ -65,7 +65,7 @@ export function wireInstantReason(
 				task.arrangement.kind === "vessel" ? fromSi.celsius(task.arrangement.vessel.limit) : 0;
 			return of(
 				{ oilLimitC, flowLPerMin: flow },
-				`The coil takes up less than the dish gives even with the oil at its limit of ${tenth(oilLimitC)} °C: a longer coil would give more.`,
+				`No dish is large enough: with the oil at its limit of ${tenth(oilLimitC)} °C the coil passes less heat than the wanted flow takes. A longer coil would pass more.`,
 			);
 		}
 		case "noDishWithinBound": {

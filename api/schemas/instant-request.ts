@@ -95,7 +95,7 @@ export const InstantRequest = z
 			"Local time until which it is wanted. Left out: two hours after solar noon. Only with a date.",
 		).optional(),
 		sky: Sky.optional(),
-		stepMin: assume(minutes("Between rows of the day.", 5, 60), 15, "about forty rows a day"),
+		stepMin: assume(minutes("Between rows of the day.", 5, 60), 20, "some thirty rows a day"),
 		largestDiameterM: assume(
 			metres("Of the largest dish that the search for a larger one tries.", 0.5, 20),
 			12,

@@ -30,12 +30,12 @@ export interface VesselModel {
 }
 
 const FIRST_SKIN = 0.08; // [-] of the oil's excess over the air, where the passes start: 8 cm of lagging
-const PASSES = 3; // then within 0.1 % of the settled loss (tests/unit/instant/oil-vessel.test.ts)
+const PASSES = 3; // each leaves a tenth of the error
 const COLD_FILL = 293.15; // [K] the oil is measured out at 20 °C
 
 /** @param ambient [K]     @param wind [m/s]     @param pressure  of the air [Pa]
  *  The loss coefficient is found at two temperatures, a third of the way up and at the limit, and taken as a straight line
- *  through them: within 0.5 % of itself between (tests/unit/instant/oil-vessel.test.ts) */
+ *  through them: within 1 % of the settled loss (tests/unit/instant/vessel.test.ts) */
 export function vesselModel(vessel: OilVessel, ambient: number, wind: number, pressure: number): VesselModel {
 	const shell = shellOf(vessel);
 	const hot = vessel.limit;

@@ -13,6 +13,7 @@ const DEFINITIONS: Readonly<Record<Unit, readonly [working: number, si: number]>
 	litres: [1000, 1],
 	litresPerMinute: [60, 0.001],
 	kilopascals: [101.325, 101_325],
+	kilowatts: [1.5, 1500],
 	kilowattHours: [1, 3_600_000],
 	kilojoules: [4.2, 4200],
 	minutes: [90, 5400],
