@@ -1,16 +1,25 @@
 import { type InsulationMaterial, insulationMaterial } from "../heat/insulation.ts";
-import { type CautionRule, temperature } from "./caution.ts";
+import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
 /** Lagging hotter than it bears. */
 export const laggingLimit: CautionRule = ({ outcome, plant: { receiver, loop, tank } }) => {
-	const places: readonly (readonly [where: string, material: InsulationMaterial, hottest: number])[] = [
+	const layers = [
 		...(receiver.kind === "efficiencyLine"
 			? []
-			: [["receiver", insulationMaterial(receiver.insulation.material), outcome.stagnation] as const]),
-		["supply pipe", insulationMaterial(loop.supply.insulation.material), outcome.maximumOil],
-		["return pipe", insulationMaterial(loop.return.insulation.material), outcome.maximumOil],
-		["tank", insulationMaterial(tank.insulation.material), outcome.endTop],
-	];
+			: [["receiver", receiver.insulation, outcome.stagnation] as const]),
+		["supply pipe", loop.supply.insulation, outcome.maximumOil] as const,
+		["return pipe", loop.return.insulation, outcome.maximumOil] as const,
+		["tank", tank.insulation, outcome.endTop] as const,
+	].filter(([, { thickness }]) => thickness > 0);
+	return laggingAboveLimit(
+		layers.map(([place, { material }, hottest]) => [place, insulationMaterial(material), hottest]),
+	);
+};
+
+type Place = readonly [where: string, material: InsulationMaterial, hottest: number];
+
+/** Lagging hotter than it bears, of each place with the hottest that its inner face meets [K]. */
+export function laggingAboveLimit(places: readonly Place[]): readonly Caution[] {
 	return places
 		.filter(([, material, hottest]) => hottest > material.serviceLimit)
 		.map(([place, material, hottest]) => ({
@@ -25,4 +34,4 @@ export const laggingLimit: CautionRule = ({ outcome, plant: { receiver, loop, ta
 			message:
 				"At the {place} {material} can meet {hottest}; it bears about {limit}. It shrinks, smokes or burns: choose a lagging whose data sheet covers it, to your local fire code.",
 		}));
-};
+}

@@ -1,4 +1,5 @@
-import type { CautionRule } from "./caution.ts";
+import type { Insulation } from "../heat/insulation.ts";
+import type { Caution, CautionRule } from "./caution.ts";
 
 /** Lagging that rain gets into. */
 export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, build }) => {
@@ -7,9 +8,15 @@ export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, bu
 		loop.supply.insulation,
 		loop.return.insulation,
 		tank.insulation,
-	];
-	const wettest = Math.max(...layers.map(({ moisture }) => moisture));
-	if (wettest === 0 && build.weatherproof) return [];
+	].filter(({ thickness }) => thickness > 0);
+	return wetLayers(layers, build.weatherproof);
+};
+
+/** Rain in layers of lagging.
+ *  @param weatherproof  whether a cover keeps it out of all that stand out of doors */
+export function wetLayers(layers: readonly Insulation[], weatherproof: boolean): readonly Caution[] {
+	const wettest = Math.max(0, ...layers.map(({ moisture }) => moisture));
+	if (wettest === 0 && weatherproof) return [];
 	return [
 		{
 			code: "wetInsulation",
@@ -19,4 +26,4 @@ export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, bu
 				"Lagging here is wet, or has no cover that keeps rain out. Wet lagging loses several times the heat and rots the pipe under it: jacket it with sealed seams, and have a qualified insulation fitter see to it.",
 		},
 	];
-};
+}
