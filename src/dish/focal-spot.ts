@@ -1,7 +1,7 @@
 import { requireWithin } from "../errors.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import type { Dish } from "./dish.ts";
-import { interceptFactor } from "./intercept.ts";
+import { type DishSpots, dishSpots, interceptFactor, shareWithin } from "./intercept.ts";
 
 const PEAK_RADIUS = 3e-5; // of the focal length: a hundredth of the sun's own spread, over which the peak is flat to 1e-4
 const TOLERANCE = 1e-7; // of the focal length
@@ -13,9 +13,13 @@ const TOLERANCE = 1e-7; // of the focal length
  *          share: very rough mirrors, or rim angles beyond 90°
  *  Error   of `interceptFactor`, whose inverse it is */
 export function focalSpotDiameter(dish: Dish, share: number): number {
+	return circleOfShare(dishSpots(dish), dish.focalLength, share);
+}
+
+function circleOfShare(spots: DishSpots, focalLength: number, share: number): number {
 	requireWithin("share of the reflected light", share, 0.01, 0.999);
-	const excess = (radius: number): number => interceptFactor(dish, radius) - share;
-	return 2 * bracketedRoot(excess, 0, dish.focalLength, TOLERANCE * dish.focalLength);
+	const excess = (radius: number): number => shareWithin(spots, radius) - share;
+	return 2 * bracketedRoot(excess, 0, focalLength, TOLERANCE * focalLength);
 }
 
 /** Share of the reflected light that falls on each square metre at the middle of the spot [1/m²].
@@ -37,8 +41,9 @@ export interface SpotCircle {
 
 /** The circles that take these shares of the reflected light, those left out that no circle of two focal lengths takes. */
 export function focalSpotCircles(dish: Dish, shares: readonly number[]): readonly SpotCircle[] {
-	const most = interceptFactor(dish, dish.focalLength);
+	const spots = dishSpots(dish);
+	const most = shareWithin(spots, dish.focalLength);
 	return shares
 		.filter((share) => share <= most)
-		.map((share) => ({ share, diameter: focalSpotDiameter(dish, share) }));
+		.map((share) => ({ share, diameter: circleOfShare(spots, dish.focalLength, share) }));
 }

@@ -20,55 +20,78 @@ const OFF_AXIS_RINGS = gaussLegendre(3);
  *  Source  Stine & Geyer, Power from the Sun, ch. 8, and Rabl, Active Solar Collectors, 1985 (spreads added in squares); the split by direction is geometry
  *  Check   tests/reference/dish.reference.ts (no slope error); traced rays in tests/unit/dish/ray-trace.test.ts */
 export function interceptFactor(dish: Dish, apertureRadius: number): number {
-	return dish.kind === "twoAxis"
-		? paraboloidIntercept(dish, apertureRadius)
-		: offAxisIntercept(dish, apertureRadius);
+	return shareWithin(dishSpots(dish), apertureRadius);
 }
 
-function paraboloidIntercept(dish: TwoAxisDish, apertureRadius: number): number {
+/** The spots that the parts of a mirror throw: one Gaussian each, its two variances along its own axes. What does not depend on
+ *  the aperture, so that many apertures can be asked for little. */
+export interface DishSpots {
+	readonly weights: Float64Array; // of each part in all the reflected light [-]; they add up to less than 1 beyond a rim angle of 90°
+	readonly varianceA: Float64Array; // [m²]
+	readonly varianceB: Float64Array; // [m²]
+}
+
+export function dishSpots(dish: Dish): DishSpots {
+	return dish.kind === "twoAxis" ? paraboloidSpots(dish) : offAxisSpots(dish);
+}
+
+/** Share of the light that falls within a circle about the focus [-]: `interceptFactor` of the mirror that throws these spots. */
+export function shareWithin(spots: DishSpots, radius: number): number {
+	const { weights, varianceA, varianceB } = spots;
+	let share = 0;
+	for (let i = 0; i < weights.length; i++)
+		share += weights[i]! * spotShareWithin(varianceA[i]!, varianceB[i]!, radius);
+	return share;
+}
+
+function emptySpots(count: number): DishSpots {
+	return {
+		weights: new Float64Array(count),
+		varianceA: new Float64Array(count),
+		varianceB: new Float64Array(count),
+	};
+}
+
+function paraboloidSpots(dish: TwoAxisDish): DishSpots {
 	const rest = remainingVariance(dish);
 	const slope = 4 * dish.slopeError * dish.slopeError;
 	const rim = dish.diameter / (4 * dish.focalLength); // tan(ψ/2)
 	const facing = Math.min(1, 1 / (rim * rim)); // share of the aperture within a rim angle of 90°
-	let share = 0;
+	const spots = emptySpots(RINGS.points.length);
 	for (let i = 0; i < RINGS.points.length; i++) {
 		const tangent2 = RINGS.points[i]! * facing * rim * rim; // tan²(φ/2)
 		const halfCosine2 = 1 / (1 + tangent2); // cos²(φ/2)
 		const cosine = 2 * halfCosine2 - 1;
 		const distance = dish.focalLength / halfCosine2;
 		const radial = distance / cosine;
-		share +=
-			RINGS.weights[i]! *
-			spotShareWithin(
-				(slope + rest) * radial * radial,
-				(slope * halfCosine2 + rest) * distance * distance,
-				apertureRadius,
-			);
+		spots.weights[i] = facing * RINGS.weights[i]!;
+		spots.varianceA[i] = (slope + rest) * radial * radial;
+		spots.varianceB[i] = (slope * halfCosine2 + rest) * distance * distance;
 	}
-	return facing * share;
+	return spots;
 }
 
 /** The off-axis mirror as it stands at equinox, all year: seen along its parent's axis a circle, its middle two parent
  *  focal lengths aside, so that the light from there turns by 90° into the polar axis, which the receiver faces.
  *  The season's reshaping moves the angle at the middle by ±12° and keeps the distance: left out. */
-function offAxisIntercept(dish: FixedFocusDish, apertureRadius: number): number {
+function offAxisSpots(dish: FixedFocusDish): DishSpots {
 	const radius = Math.sqrt(fixedFocusAperture(dish.mirrorArea, 0, 0) / Math.PI);
 	requireWithin("radius of the fixed-focus mirror over its focal length", radius / dish.focalLength, 0, 0.9);
-	let share = 0;
+	const spots = emptySpots(OFF_AXIS_RINGS.points.length * BEARINGS);
 	for (let i = 0; i < OFF_AXIS_RINGS.points.length; i++) {
 		const ring = radius * Math.sqrt(OFF_AXIS_RINGS.points[i]!);
 		for (let j = 0; j < BEARINGS; j++) {
 			const bearing = ((j + 0.5) * Math.PI) / BEARINGS;
-			const x = ring * Math.sin(bearing);
-			const y = dish.focalLength + ring * Math.cos(bearing);
-			share += (OFF_AXIS_RINGS.weights[i]! / BEARINGS) * offAxisPointShare(dish, x, y, apertureRadius);
+			const at = i * BEARINGS + j;
+			spots.weights[at] = OFF_AXIS_RINGS.weights[i]! / BEARINGS;
+			putOffAxisSpot(spots, at, dish, ring * Math.sin(bearing), dish.focalLength + ring * Math.cos(bearing));
 		}
 	}
-	return share;
+	return spots;
 }
 
-/** Share of the light from the mirror's point (x, y), seen along the parent's axis, that enters the aperture in the plane y = 0. */
-function offAxisPointShare(dish: FixedFocusDish, x: number, y: number, apertureRadius: number): number {
+/** Writes the spot that the mirror's point (x, y), seen along the parent's axis, throws on the plane y = 0. */
+function putOffAxisSpot(spots: DishSpots, at: number, dish: FixedFocusDish, x: number, y: number): void {
 	const parentFocus = dish.focalLength / 2;
 	const r2 = x * x + y * y;
 	const r = Math.sqrt(r2);
@@ -91,7 +114,8 @@ function offAxisPointShare(dish: FixedFocusDish, x: number, y: number, apertureR
 	const mean = (ux * ux + vx * vx + uz * uz + vz * vz) / 2;
 	const turn = ux * uz + vx * vz;
 	const stretch = Math.hypot((ux * ux + vx * vx - uz * uz - vz * vz) / 2, turn);
-	return spotShareWithin(mean + stretch, mean - stretch, apertureRadius);
+	spots.varianceA[at] = mean + stretch;
+	spots.varianceB[at] = mean - stretch;
 }
 
 function remainingVariance(dish: Dish): number {

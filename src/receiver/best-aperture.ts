@@ -26,9 +26,9 @@ export function bestApertureDiameter(dish: Dish, receiver: TubeReceiver, duty: A
 
 /** The same for a given power of beam on the dish, of whatever season. */
 export function apertureOfMostHeat(dish: Dish, receiver: TubeReceiver, setting: ApertureSetting): number {
-	const net = (diameter: number) => apertureTrade(dish, receiver, setting, diameter).net;
+	const trade = apertureTrade(dish, receiver, setting);
 	const [low, high] = apertureBounds(dish);
-	return boundedMaximum(net, low, high, TOLERANCE);
+	return boundedMaximum((diameter) => trade(diameter).net, low, high, TOLERANCE);
 }
 
 /** Where the best aperture is looked for [m]. */
