@@ -1,9 +1,13 @@
 import type { Dish } from "../dish/dish.ts";
-import { interceptFactor } from "../dish/intercept.ts";
+import { dishSpots, shareWithin } from "../dish/intercept.ts";
+import { dishMethods } from "../dish/methods.ts";
 import { reflectedShare } from "../dish/optics.ts";
+import type { Method } from "../methods.ts";
 import { receiverAbsorptance } from "./absorption.ts";
 import type { ReceiverSurroundings } from "./balance.ts";
+import type { ReceiverConditions } from "./conditions.ts";
 import { receiverLosses, totalReceiverLoss } from "./losses.ts";
+import { receiverMethods, stretchedByAny } from "./methods.ts";
 import { proportionedReceiver } from "./proportions.ts";
 import type { TubeReceiver } from "./receiver.ts";
 
@@ -26,25 +30,46 @@ const WALL_OVER_FLUID = 15; // [K] assumed of the absorber; common practice, no 
 
 /** Light caught against heat lost by a receiver with this aperture and all else in proportion to it.
  *  @param receiver          its surfaces, tube and lagging; its size is set here by `proportionedReceiver`
- *  @param apertureDiameter  [m]
+ *  @returns  a function of the aperture's diameter [m]: the mirror's spots are worked out once for all of them
  *  Assumes  the absorber 15 K over the fluid whatever the size: a full balance would need the flow and move little */
 export function apertureTrade(
 	dish: Dish,
 	receiver: TubeReceiver,
 	setting: ApertureSetting,
-	apertureDiameter: number,
-): ApertureTrade {
-	const sized = proportionedReceiver(receiver, apertureDiameter);
-	const intercept = interceptFactor(dish, apertureDiameter / 2);
+): (apertureDiameter: number) => ApertureTrade {
+	const spots = dishSpots(dish);
 	const reflected = setting.power * reflectedShare(dish);
-	const absorbed = reflected * intercept * receiverAbsorptance(sized);
-	const wallTemperature = setting.fluidTemperature + WALL_OVER_FLUID;
-	const lost = totalReceiverLoss(receiverLosses(sized, { ...setting, wallTemperature }));
-	return {
-		interceptFactor: intercept,
-		spilled: reflected * (1 - intercept),
-		absorbed,
-		lost,
-		net: absorbed - lost,
+	const state = atWork(setting);
+	return (apertureDiameter) => {
+		const sized = proportionedReceiver(receiver, apertureDiameter);
+		const intercept = shareWithin(spots, apertureDiameter / 2);
+		const absorbed = reflected * intercept * receiverAbsorptance(sized);
+		const lost = totalReceiverLoss(receiverLosses(sized, state));
+		return {
+			interceptFactor: intercept,
+			spilled: reflected * (1 - intercept),
+			absorbed,
+			lost,
+			net: absorbed - lost,
+		};
 	};
+}
+
+function atWork(setting: ApertureSetting): ReceiverConditions {
+	return { ...setting, wallTemperature: setting.fluidTemperature + WALL_OVER_FLUID };
+}
+
+/** What a comparison of these apertures rests on; the smallest and the largest of them are enough.
+ *  @param diameters  [m] */
+export function tradeMethods(
+	dish: Dish,
+	receiver: TubeReceiver,
+	setting: ApertureSetting,
+	diameters: readonly [number, ...(readonly number[])],
+): readonly Method[] {
+	const state = atWork(setting);
+	return [
+		...dishMethods(dish),
+		...stretchedByAny(diameters.map((d) => receiverMethods(proportionedReceiver(receiver, d), [state]))),
+	];
 }

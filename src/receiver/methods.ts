@@ -16,7 +16,11 @@ export function receiverMethods(
 	receiver: Receiver,
 	states: readonly [ReceiverConditions, ...ReceiverConditions[]],
 ): readonly Method[] {
-	const each = states.map((state) => methodsAt(receiver, state));
+	return stretchedByAny(states.map((state) => methodsAt(receiver, state)));
+}
+
+/** The same methods asked several times over, each outside its range where it was so once. */
+export function stretchedByAny(each: readonly (readonly Method[])[]): readonly Method[] {
 	return each[0]!.map((method, i) => ({
 		...method,
 		outsideRange: each.some((methods) => methods[i]!.outsideRange),

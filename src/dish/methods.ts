@@ -1,0 +1,35 @@
+import type { Method } from "../methods.ts";
+import type { Dish } from "./dish.ts";
+import { rimAngle } from "./paraboloid.ts";
+
+const LARGEST_ERROR = 0.03; // [rad] of slope, rays to 20 mrad were traced (tests/unit/dish/ray-trace.test.ts); others likewise
+
+/** What a dish's optics rest on, and where that is stretched: a rim angle beyond 90°, whose outer light counts as missed,
+ *  and errors that are no longer small angles. */
+export function dishMethods(dish: Dish): readonly Method[] {
+	const deep = dish.kind === "twoAxis" && rimAngle(dish.diameter, dish.focalLength) > Math.PI / 2;
+	const rough = Math.max(dish.slopeError, dish.specularity, dish.trackingError) > LARGEST_ERROR;
+	return [
+		apertureMethod(dish),
+		{
+			name: "Intercept factor, Gaussian spread by ring and direction",
+			source: "Stine & Geyer, Power from the Sun, ch. 8; Rabl, Active Solar Collectors, 1985",
+			outsideRange: deep || rough,
+		},
+	];
+}
+
+/** What the area facing the sun rests on. */
+export function apertureMethod(dish: Dish): Method {
+	return dish.kind === "twoAxis"
+		? {
+				name: "Geometry of a paraboloid",
+				source: "Rabl, Active Solar Collectors and Their Applications, 1985, ch. 7",
+				outsideRange: false,
+			}
+		: {
+				name: "Seasonal aperture of a fixed-focus dish",
+				source: "Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502",
+				outsideRange: false,
+			};
+}

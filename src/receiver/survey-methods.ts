@@ -1,0 +1,47 @@
+import { ICE_POINT } from "../constants.ts";
+import type { Method } from "../methods.ts";
+import type { ReceiverConditions } from "./conditions.ts";
+import { receiverMethods } from "./methods.ts";
+import type { Receiver } from "./receiver.ts";
+import type { SurveyRow } from "./survey.ts";
+
+const OTHER_CAVITY_DATA = [550 + ICE_POINT, 900 + ICE_POINT] as const; // [K] walls behind Koenig & Marvin (value from memory)
+
+/** What a survey and the stagnation beside it rest on, each with a flag where a row took it outside its published range.
+ *  @param stagnation  the receiver as it stands at no flow */
+export function surveyMethods(
+	receiver: Receiver,
+	rows: readonly SurveyRow[],
+	stagnation: ReceiverConditions,
+): readonly Method[] {
+	const [first, ...rest] = rows.map(({ conditions }) => conditions);
+	if (first === undefined) return [];
+	const losses = receiverMethods(receiver, [first, ...rest]);
+	if (receiver.kind === "efficiencyLine") return losses;
+	return [
+		...losses,
+		...(receiver.kind === "cavity" ? [otherCavityMethod(rows)] : []),
+		{
+			name: "Film inside the receiver's tube",
+			source:
+				"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206; VDI Heat Atlas 2010, ch. G3",
+			outsideRange: rows.some(({ filmOutsideRange }) => filmOutsideRange),
+		},
+		{
+			name: "Stagnation by the same losses",
+			source: "the receiver's own methods, at its wall temperature without flow",
+			outsideRange: receiverMethods(receiver, [stagnation]).some(({ outsideRange }) => outsideRange),
+		},
+	];
+}
+
+function otherCavityMethod(rows: readonly SurveyRow[]): Method {
+	const [least, most] = OTHER_CAVITY_DATA;
+	return {
+		name: "receiver: free convection from the cavity, second model",
+		source: "Koenig & Marvin, DOE/EG77-C-04-3985, 1981",
+		outsideRange: rows.some(
+			({ conditions: { wallTemperature } }) => !(wallTemperature >= least && wallTemperature <= most),
+		),
+	};
+}
