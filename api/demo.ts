@@ -15,7 +15,7 @@ await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening))
 const { port } = server.address() as AddressInfo;
 try {
 	const raykettle = createRaykettle({ baseUrl: `http://127.0.0.1:${port}` });
-	console.log(told(hostel, await raykettle.warmUp(hostel.request)));
+	console.log(told(hostel, await raykettle.warmUpTank(hostel.request)));
 } finally {
 	server.close();
 	server.closeAllConnections();

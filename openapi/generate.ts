@@ -1,5 +1,10 @@
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { contractText } from "./contract.ts";
+import { contract, contractText } from "./contract.ts";
+import { sdkOperations } from "./sdk-operations.ts";
 
-writeFileSync(fileURLToPath(new URL("openapi.json", import.meta.url)), await contractText());
+const write = (path: string, text: string) =>
+	writeFileSync(fileURLToPath(new URL(path, import.meta.url)), text);
+
+write("openapi.json", await contractText());
+write("../sdk/operations.ts", sdkOperations(await contract()));

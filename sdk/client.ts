@@ -1,79 +1,78 @@
-import createClient, { type ClientOptions } from "openapi-fetch";
+import type { CallOptions } from "./method.ts";
+import { OPERATIONS, type Raykettle } from "./operations.ts";
 import { RaykettleProblem } from "./problem.ts";
-import type { operations, paths } from "./schema.d.ts";
+import { patiently } from "./retry.ts";
 
 export interface RaykettleOptions {
 	/** Where the service runs, such as https://solar.example.org. */
 	readonly baseUrl: string;
-	/** Instead of the global fetch: for retries, a proxy or a test. */
-	readonly fetch?: NonNullable<ClientOptions["fetch"]>;
+	/** Instead of the global fetch: for a proxy, a log or a test. */
+	readonly fetch?: (request: Request) => Promise<Response>;
 	/** Sent as X-Api-Key, where the deployment asks for one. */
 	readonly apiKey?: string;
+	/** Milliseconds for a whole call, its retries included; 0 for no limit. 30 000 unless given. */
+	readonly timeoutMs?: number;
+	/** How often a 429 or 503 is asked again, after the time that the service names. 2 unless given. */
+	readonly retries?: number;
 }
 
-/** What one call may carry besides its question. */
-export interface CallOptions {
-	readonly signal?: AbortSignal;
-	/** Your own id for the request; the answer and the service's log repeat it. */
-	readonly requestId?: string;
+type Call = CallOptions & { readonly as?: string };
+type Input = Readonly<Record<string, unknown>>;
+
+/** A client of the service: one method for each operation of the contract. */
+export function createRaykettle(options: RaykettleOptions): Raykettle {
+	const methods = Object.entries(OPERATIONS).map(([name, [method, path, asks]]) => [
+		name,
+		(...given: unknown[]) => {
+			const [input, call] = asks ? given : [{}, given[0]];
+			return answer(options, method, path, (input ?? {}) as Input, (call ?? {}) as Call);
+		},
+	]);
+	return Object.fromEntries(methods) as Raykettle;
 }
 
-type Name = keyof operations;
-/** What an operation is asked. */
-export type Query<N extends Name> = NonNullable<operations[N]["parameters"]["query"]>;
-type Posting = { [N in Name]: operations[N] extends { requestBody: object } ? N : never }[Name];
-/** What an operation is sent. */
-export type Body<N extends Posting> = operations[N]["requestBody"]["content"]["application/json"];
-/** What an operation answers. Read from the contract itself: the fetch library's own view garbles readonly arrays. */
-export type Answer<N extends Name> = operations[N]["responses"][200]["content"]["application/json" &
-	keyof operations[N]["responses"][200]["content"]];
-
-/** A client of the service: one method for each operation, each resolving to its answer or throwing a RaykettleProblem. */
-export function createRaykettle({ baseUrl, fetch, apiKey }: RaykettleOptions) {
-	const http = createClient<paths>({
-		baseUrl: baseUrl.replace(/\/+$/, ""),
-		...(fetch && { fetch }),
-		headers: { Accept: "application/json", ...(apiKey !== undefined && { "X-Api-Key": apiKey }) },
-	});
-	return {
-		/** Where the sun stands, at one instant or many. */
-		sunPosition: (query: Query<"getSunPosition">, call?: CallOptions) =>
-			answer<"getSunPosition">(http.GET("/v1/sun/position", { params: { query }, ...sent(call) })),
-		/** One clear day of sun, and the best fixed tilts. */
-		sunDay: (query: Query<"getSunDay">, call?: CallOptions) =>
-			answer<"getSunDay">(http.GET("/v1/sun/day", { params: { query }, ...sent(call) })),
-		/** Elevation, air pressure and boiling point, from exactly one of them. */
-		boilingPoint: (query: Query<"getBoilingPoint">, call?: CallOptions) =>
-			answer<"getBoilingPoint">(http.GET("/v1/boiling-point", { params: { query }, ...sent(call) })),
-		/** One day of a plant: when the tank is hot, how many litres it gives, and what to be careful of. */
-		warmUp: (body: Body<"warmUpTank">, call?: CallOptions) =>
-			answer<"warmUpTank">(http.POST("/v1/tank/warm-up", { body, ...sent(call) })),
-		/** Versions, and every limit in force. */
-		meta: (call?: CallOptions) => answer<"getMeta">(http.GET("/v1/meta", sent(call))),
-		/** Whether the process answers. */
-		live: (call?: CallOptions) => answer<"getLiveness">(http.GET("/health/live", sent(call))),
-		/** Whether the service computes rightly. */
-		ready: (call?: CallOptions) => answer<"getReadiness">(http.GET("/health/ready", sent(call))),
-	};
+async function answer(
+	options: RaykettleOptions,
+	method: string,
+	path: string,
+	input: Input,
+	call: Call,
+): Promise<unknown> {
+	const { baseUrl, apiKey, fetch = (request) => globalThis.fetch(request) } = options;
+	const isQuery = method === "get";
+	const url = baseUrl.replace(/\/+$/, "") + (isQuery ? withQuery(path, input) : path);
+	const form = call.as ?? "application/json";
+	const signal = limited(call.signal, call.timeoutMs ?? options.timeoutMs ?? 30_000);
+	const request = () =>
+		new Request(url, {
+			method,
+			signal,
+			headers: {
+				Accept: form,
+				...(!isQuery && { "Content-Type": "application/json" }),
+				...(apiKey !== undefined && { "X-Api-Key": apiKey }),
+				...(call.requestId !== undefined && { "X-Request-Id": call.requestId }),
+			},
+			...(!isQuery && { body: JSON.stringify(input) }),
+		});
+	const response = await patiently(() => fetch(request()), call.retries ?? options.retries ?? 2, signal);
+	const text = await response.text();
+	if (!response.ok) throw new RaykettleProblem(response, text);
+	return form === "application/json" ? JSON.parse(text) : text;
 }
 
-export type Raykettle = ReturnType<typeof createRaykettle>;
-
-function sent({ signal, requestId }: CallOptions = {}) {
-	return {
-		...(signal && { signal }),
-		...(requestId !== undefined && { headers: { "X-Request-Id": requestId } }),
-	};
+/** A signal that fires with the caller's own, or when the time is up. */
+function limited(own: AbortSignal | undefined, timeout: number): AbortSignal {
+	const signals = [...(own ? [own] : []), ...(timeout > 0 ? [AbortSignal.timeout(timeout)] : [])];
+	return AbortSignal.any(signals);
 }
 
-interface Outcome {
-	readonly data?: unknown;
-	readonly error?: unknown;
-	readonly response: Response;
-}
-
-async function answer<N extends Name>(call: Promise<Outcome>): Promise<Answer<N>> {
-	const { data, error, response } = await call;
-	if (data === undefined) throw new RaykettleProblem(response, error);
-	return data as Answer<N>;
+/** A path with its `{parameters}` filled in, the rest of the input behind it as a query; a list repeats its name. */
+function withQuery(path: string, input: Input): string {
+	const query = new URLSearchParams();
+	const filled = path.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(String(input[name])));
+	for (const [name, value] of Object.entries(input))
+		if (value !== undefined && !path.includes(`{${name}}`))
+			for (const one of Array.isArray(value) ? value : [value]) query.append(name, String(one));
+	return query.size > 0 ? `${filled}?${query}` : filled;
 }

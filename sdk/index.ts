@@ -1,11 +1,6 @@
-export {
-	type Answer,
-	type Body,
-	type CallOptions,
-	createRaykettle,
-	type Query,
-	type Raykettle,
-	type RaykettleOptions,
-} from "./client.ts";
+export { createRaykettle, type RaykettleOptions } from "./client.ts";
+export type { Answer, Body, CallOptions, Method, Name, OtherForm, Query } from "./method.ts";
+export type { Raykettle } from "./operations.ts";
 export { type FieldFault, type Problem, RaykettleProblem } from "./problem.ts";
 export type { components, operations, paths } from "./schema.d.ts";
+export { inUs, type UsUnit, usUnits } from "./us-units.ts";

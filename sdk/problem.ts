@@ -1,3 +1,4 @@
+import { retryAfter } from "./retry.ts";
 import type { components } from "./schema.d.ts";
 
 export type Problem = components["schemas"]["Problem"];
@@ -17,15 +18,25 @@ export class RaykettleProblem extends Error {
 	/** Seconds until another try makes sense, where the service says so. */
 	readonly retryAfterS: number | undefined;
 
-	constructor(response: Response, body: unknown) {
-		const problem = (typeof body === "object" && body !== null ? body : {}) as Partial<Problem>;
+	constructor(response: Response, text: string) {
+		const problem = read(text);
 		super(problem.detail ?? `The service answered ${response.status} ${response.statusText}`.trim());
 		this.status = response.status;
 		this.type = problem.type ?? "about:blank";
 		this.title = problem.title ?? response.statusText;
 		this.errors = problem.errors ?? [];
 		this.requestId = problem.requestId ?? response.headers.get("x-request-id") ?? undefined;
-		const wait = response.headers.get("retry-after");
-		this.retryAfterS = wait !== null && /^\d+$/.test(wait) ? Number(wait) : undefined;
+		const wait = retryAfter(response.headers);
+		this.retryAfterS = wait === undefined ? undefined : Math.ceil(wait / 1000);
+	}
+}
+
+/** What stands between caller and service may answer in another form; then there is only a status to tell. */
+function read(text: string): Partial<Problem> {
+	try {
+		const body: unknown = JSON.parse(text);
+		return typeof body === "object" && body !== null ? body : {};
+	} catch {
+		return {};
 	}
 }

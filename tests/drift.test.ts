@@ -3,6 +3,8 @@ import openapiTS, { astToString, COMMENT_HEADER } from "openapi-typescript";
 import { expect, it } from "vitest";
 import { operations } from "../api/routes/index.ts";
 import { contract, contractText } from "../openapi/contract.ts";
+import { methodName, sdkOperations } from "../openapi/sdk-operations.ts";
+import { OPERATIONS } from "../sdk/operations.ts";
 import { sourcesIn } from "./sources.ts";
 
 const committed = (path: string) => readFileSync(new URL(`../${path}`, import.meta.url), "utf8");
@@ -15,6 +17,13 @@ it("the SDK's types are what openapi.json says", async () => {
 	const document = JSON.parse(committed("openapi/openapi.json")) as Parameters<typeof openapiTS>[0];
 	const types = await openapiTS(document, { immutable: true, defaultNonNullable: false });
 	expect(`${COMMENT_HEADER}${astToString(types)}`).toBe(committed("sdk/schema.d.ts"));
+});
+
+it("the SDK has a method for every operation, and each is what openapi.json says", () => {
+	const document = JSON.parse(committed("openapi/openapi.json")) as Parameters<typeof sdkOperations>[0];
+	expect(sdkOperations(document)).toBe(committed("sdk/operations.ts"));
+	const names = operations.map(({ operationId }) => methodName(operationId));
+	expect(Object.keys(OPERATIONS)).toEqual(expect.arrayContaining(names));
 });
 
 it("every operation has an example, a name of its own and answers for its faults", async () => {

@@ -1,30 +1,16 @@
 import { execFile } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
 import { expect, it } from "vitest";
-import { createNodeServer } from "../api/node-server.ts";
 import { operations } from "../api/routes/index.ts";
-import { app } from "./contract/service.ts";
 import { readmeWithExample } from "./readme.ts";
+import { served } from "./served.ts";
 
 const root = new URL("../", import.meta.url);
 const readme = readFileSync(new URL("README.md", root), "utf8");
 const run = promisify(execFile);
-
-/** The app on a free port, for as long as the work with it lasts. */
-async function served<T>(work: (baseUrl: string) => Promise<T>): Promise<T> {
-	const server = createNodeServer(app);
-	await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening));
-	try {
-		return await work(`http://127.0.0.1:${(server.address() as AddressInfo).port}`);
-	} finally {
-		server.close();
-		server.closeAllConnections();
-	}
-}
 
 it("shows the answer that the service gives", async () => {
 	expect(await readmeWithExample(readme)).toBe(readme);

@@ -3,11 +3,11 @@ import { app, parsed, raykettle } from "./service.ts";
 
 describe("200", () => {
 	it("is live", async () => {
-		expect(parsed("getLiveness", await raykettle.live())).toEqual({ status: "live" });
+		expect(parsed("getLiveness", await raykettle.liveness())).toEqual({ status: "live" });
 	});
 
 	it("is ready when water boils at 372.755919 K under 0.1 MPa", async () => {
-		const ready = await raykettle.ready(); // IAPWS R7-97(2012), table 36
+		const ready = await raykettle.readiness(); // IAPWS R7-97(2012), table 36
 		parsed("getReadiness", ready);
 		expect(ready.check.computed).toBeCloseTo(372.755919, 5);
 	});

@@ -15,7 +15,7 @@ const least: Request = {
 
 /** The answer to a request, held against its schema and against what every day must obey. */
 async function day(request: Request): Promise<Day> {
-	const answer = await raykettle.warmUp(request);
+	const answer = await raykettle.warmUpTank(request);
 	parsed("warmUpTank", answer);
 	const { energyBalance: e } = answer;
 	expect(e.residualKwh).toBeLessThanOrEqual(1e-9 * Math.max(e.beamOnApertureKwh, e.storedInTankKwh, 0.001));
@@ -29,7 +29,7 @@ async function day(request: Request): Promise<Day> {
 
 /** The problem that a request is refused with. */
 async function refused(request: unknown): Promise<RaykettleProblem> {
-	const error = await raykettle.warmUp(request as Request).catch((caught: unknown) => caught);
+	const error = await raykettle.warmUpTank(request as Request).catch((caught: unknown) => caught);
 	if (!(error instanceof RaykettleProblem)) throw new Error("the request was answered");
 	expect(error.requestId).toMatch(/./);
 	for (const fault of error.errors) expect(fault.detail.length).toBeGreaterThan(10);

@@ -1,0 +1,42 @@
+const BUSY: readonly number[] = [429, 503]; // the service did no work; asking again is safe
+const LONGEST_WAIT = 30_000; // [ms] a service that asks for more is not waited for
+const FIRST_WAIT = 500; // [ms] where it names no time; doubled at each try
+
+/** How long the service asks callers to stay away [ms]; undefined where it does not say. */
+export function retryAfter(headers: Headers): number | undefined {
+	const text = headers.get("retry-after")?.trim();
+	if (!text) return undefined;
+	const wait = /^\d+$/.test(text) ? Number(text) * 1000 : Date.parse(text) - Date.now();
+	return Number.isNaN(wait) ? undefined : Math.max(0, wait);
+}
+
+/** Asks until the service is not busy, for so many more times as are allowed. What it says last is the outcome. */
+export async function patiently(
+	ask: () => Promise<Response>,
+	retries: number,
+	signal: AbortSignal,
+): Promise<Response> {
+	for (let tried = 0; ; tried++) {
+		const response = await ask();
+		if (!BUSY.includes(response.status) || tried >= retries) return response;
+		const wait = retryAfter(response.headers) ?? FIRST_WAIT * 2 ** tried * (0.5 + Math.random() / 2);
+		if (wait > LONGEST_WAIT) return response;
+		await response.body?.cancel();
+		await pause(wait, signal);
+	}
+}
+
+function pause(wait: number, signal: AbortSignal): Promise<void> {
+	return new Promise((resolve, reject) => {
+		const over = () => {
+			clearTimeout(timer);
+			reject(signal.reason);
+		};
+		const timer = setTimeout(() => {
+			signal.removeEventListener("abort", over);
+			resolve();
+		}, wait);
+		if (signal.aborted) over();
+		else signal.addEventListener("abort", over, { once: true });
+	});
+}
