@@ -60,7 +60,8 @@ export function oilTemperatureFor(
 
 /** What the coil does that passes a power from oil of a temperature. */
 export function given(vessel: OilVessel, oilTemperature: number, power: number, duty: Duty): CoilFlow {
-	const share = (power * waterFilm(vessel, duty)(power)) / drivingDifference(oilTemperature, duty); // of the drop, in the water's film
+	const drive = drivingDifference(oilTemperature, duty);
+	const share = drive > 0 ? (power * waterFilm(vessel, duty)(power)) / drive : 0; // of the drop, in the water's film
 	return {
 		massFlow: power / enthalpyRise(duty),
 		power,

@@ -27,4 +27,10 @@ export function gainAtWall(
 	);
 }
 
+/** Whether a wall can be so hot or cold: a search that strays beyond gives up. */
+export function isWall(temperature: number): boolean {
+	return temperature >= COLDEST_WALL && temperature <= HOTTEST_WALL;
+}
+
+const COLDEST_WALL = 100; // [K] no air is as cold
 export const HOTTEST_WALL = 6000; // [K] no absorber outshines the sun: second law

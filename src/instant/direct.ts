@@ -1,7 +1,7 @@
 import { water } from "../fluids/water.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
-import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL } from "./conditions.ts";
+import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import type { Heater } from "./heater.ts";
 import { settled } from "./settled.ts";
@@ -38,7 +38,7 @@ export function directFlow(heater: Heater, duty: Duty, conditions: Conditions): 
 			Math.max(mean, conditions.ambient) + absorbed / receiverFilmConductance(receiver, water, mean, 0),
 		);
 	const wall =
-		settled((guess) => at(guess).wall, mean, TOLERANCE) ??
+		settled((guess) => (isWall(guess) ? at(guess).wall : Number.NaN), mean, TOLERANCE) ??
 		bracketedRoot((guess) => guess - at(guess).wall, mean, highest(), TOLERANCE);
 	const { power, conductance } = at(wall);
 	return flows(power, rise, duty.wanted + power / conductance);

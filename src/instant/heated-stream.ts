@@ -2,7 +2,7 @@ import type { Fluid } from "../fluids/fluid.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.ts";
-import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL } from "./conditions.ts";
+import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
 import type { Heater } from "./heater.ts";
 import { settled } from "./settled.ts";
 
@@ -74,7 +74,7 @@ function byTube(
 		return { power, outlet, conductance, wall: mean + power / conductance };
 	};
 	const wall =
-		settled((guess) => at(guess).wall, inlet, TOLERANCE) ??
+		settled((guess) => (isWall(guess) ? at(guess).wall : Number.NaN), inlet, TOLERANCE) ??
 		bracketedRoot(
 			(guess) => guess - at(guess).wall,
 			inlet,

@@ -24,9 +24,8 @@ export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, decli
 	return { receiver, apertureArea: area, absorbingArea, lowestAltitude };
 }
 
-/** The same heater larger or smaller: dish, focal length and receiver grow together in length, so that rim angle, spill and
- *  concentration stay; the tube grows in length with the area it covers, its bore and the lagging stay.
- *  A measured line's loss grows with the area.
+/** The same heater larger or smaller: every length of dish, receiver and tube grows alike, so that rim angle, spill and
+ *  concentration stay. The lagging's thickness and the gap behind a cover stay as they are. A measured line's loss grows with the area.
  *  @param factor  on the aperture's area, above 0 [-] */
 export function scaledHeater(heater: Heater, factor: number): Heater {
 	return {
@@ -46,7 +45,11 @@ function scaledReceiver(receiver: Receiver, factor: number): Receiver {
 		};
 	const stretch = Math.sqrt(factor);
 	const apertureDiameter = receiver.apertureDiameter * stretch;
-	const tube = { ...receiver.tube, length: receiver.tube.length * factor };
+	const tube = {
+		innerDiameter: receiver.tube.innerDiameter * stretch,
+		outerDiameter: receiver.tube.outerDiameter * stretch,
+		length: receiver.tube.length * stretch,
+	};
 	if (receiver.kind !== "cavity") return { ...receiver, apertureDiameter, tube };
 	const innerDiameter = receiver.innerDiameter * stretch;
 	return { ...receiver, apertureDiameter, innerDiameter, depth: receiver.depth * stretch, tube };

@@ -1,3 +1,4 @@
+import { DomainError } from "../errors.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
@@ -17,6 +18,7 @@ export type NeededAperture =
 	| { readonly kind: "coilTooSmall" }; // no dish does: the coil can't pass it with the oil at its limit
 
 const TOLERANCE = 1e-5; // [-] of the area
+const FAR_BEYOND = 4; // [-] times the bound, where a search that strays gives up
 
 /** Aperture of the smallest heater of these proportions (`scaledHeater`) that gives a flow steadily.
  *  Behind a vessel the flow sets the oil's temperature, and the dish must keep the oil there.
@@ -49,13 +51,28 @@ function smallest(
 	largest: number,
 	powerAt: (heater: Heater) => number,
 ): NeededAperture {
+	if (!(wanted > 0)) return { kind: "found", area: 0 }; // warm air does it alone
 	const bound = largest / heater.apertureArea;
-	const power = (factor: number) => powerAt(scaledHeater(heater, factor));
-	const atBound = power(bound);
-	if (!(atBound >= wanted)) return { kind: "beyondBound" };
-	const guess = (bound * wanted) / atBound;
-	const factor =
-		settled((size) => (size * wanted) / power(size), guess, TOLERANCE * guess) ??
-		bracketedRoot((size) => (size === 0 ? 0 : power(size)) - wanted, 0, bound, TOLERANCE * guess);
-	return { kind: "found", area: factor * heater.apertureArea };
+	const power = (factor: number) => ifCovered(() => powerAt(scaledHeater(heater, factor)));
+	const found = (factor: number): NeededAperture =>
+		factor > bound ? { kind: "beyondBound" } : { kind: "found", area: factor * heater.apertureArea };
+	const guess = wanted / power(1);
+	const factor = settled(
+		(size) => (size > 0 && size <= FAR_BEYOND * bound ? (size * wanted) / power(size) : Number.NaN),
+		guess,
+		TOLERANCE * guess,
+	);
+	if (factor !== undefined && factor > 0) return found(factor);
+	if (!(power(bound) >= wanted)) return { kind: "beyondBound" };
+	return found(bracketedRoot((size) => (size === 0 ? 0 : power(size)) - wanted, 0, bound, TOLERANCE * bound));
+}
+
+/** Not a number where a size on the way lies outside what a model covers: the search turns back, the caller's own heater is sound. */
+function ifCovered(power: () => number): number {
+	try {
+		return power();
+	} catch (error) {
+		if (error instanceof DomainError) return Number.NaN;
+		throw error;
+	}
 }

@@ -71,15 +71,14 @@ export function chargedDraw(
 	const empty = oilTemperatureFor(model.vessel, toWater, duty, charge) ?? charge;
 	const net = (oil: number) => collected(heater, model, oil, conditions).power - model.loss(oil);
 	const nets = sampled(empty, charge, net);
-	if (!(toWater > nets[0]!)) return { kind: "sustained" };
 	const span = { heater, model, from: empty, to: charge };
-	const recovers = nets[0]! > 0 && nets[PANELS]! > 0;
-	const falls = nets.map((power) => toWater - power);
-	return {
-		kind: "lasts",
-		duration: timeAlong(span, falls),
-		recovery: recovers ? timeAlong(span, nets) : undefined,
-	};
+	const duration = timeAlong(
+		span,
+		nets.map((power) => toWater - power),
+	);
+	return duration === undefined
+		? { kind: "sustained" }
+		: { kind: "lasts", duration, recovery: timeAlong(span, nets) };
 }
 
 /** Powers at the ends of equal panels between two temperatures. */
@@ -96,8 +95,10 @@ interface OilSpan {
 }
 
 /** Time in which powers take the oil from one temperature to the other [s]: ∫ C dT/P in panels over each of which the power
- *  is a straight line: exact for losses in proportion; for real ones sixteen panels say the same within 0.1 %. */
-function timeAlong({ heater, model, from, to }: OilSpan, powers: readonly number[]): number {
+ *  is a straight line: exact for losses in proportion; for real ones sixteen panels say the same within 0.1 %.
+ *  @returns  undefined where the powers give out on the way */
+function timeAlong({ heater, model, from, to }: OilSpan, powers: readonly number[]): number | undefined {
+	if (!powers.every((power) => power > 0)) return undefined;
 	const width = (to - from) / PANELS;
 	let time = 0;
 	for (let i = 0; i < PANELS; i++) {

@@ -41,6 +41,18 @@ it("says that the coil can't pass it, however large the dish", () => {
 	expect(neededAperture(arrangements[1]!, heater, duty, 40 / 60, 1e4, sun(800)).kind).toBe("coilTooSmall");
 });
 
+it("needs no dish where the air around a bare vessel is warm enough", () => {
+	const bare = { ...vessel, insulation: { ...vessel.insulation, thickness: 0 } };
+	const tepid = { ...duty, wanted: 300 };
+	const hot = { ...sun(0), ambient: 320 };
+	const arrangement: Arrangement = { kind: "vessel", vessel: bare, start: 293.15 };
+	expect(neededAperture(arrangement, heater, tepid, 1e-4, 113, hot)).toEqual({ kind: "found", area: 0 });
+});
+
+it("a size beyond what the models cover is no answer, and no error", () => {
+	expect(neededAperture(arrangements[0]!, heater, duty, 1e4, 1e7, sun(800)).kind).toBe("beyondBound");
+});
+
 it("scaling keeps flow over area, but for the film and the lagging", () => {
 	const one = flowOf(steadyFlow(arrangements[0]!, heater, duty, sun(800)));
 	const four = flowOf(steadyFlow(arrangements[0]!, scaledHeater(heater, 4), duty, sun(800)));
