@@ -22,8 +22,7 @@ function line(set: ReferenceSet): string {
 	const remembered = set.rows.filter((row) => row.fromMemory).length;
 	const unit = set.unit === "-" ? "" : ` ${set.unit}`;
 	const sources = [...new Set(set.rows.map((row) => row.source))];
-	const cited =
-		sources.slice(0, 2).join("; ") + (sources.length > 2 ? `; and ${sources.length - 2} more` : "");
+	const cited = sources[0] + (sources.length > 1 ? `; and ${sources.length - 1} more` : "");
 	const cells = [
 		set.quantity.charAt(0).toUpperCase() + set.quantity.slice(1),
 		cited + (remembered > 0 ? ` (${remembered} from memory)` : ""),
@@ -51,7 +50,6 @@ const FOREMOST = new Set([
 	"Elevation from the boiling point",
 	"Dish: intercept factor",
 	"Heat capacity of water",
-	"heat loss of a pipe at 80 °C in air of 20 °C",
 	"whole examples of oil in pipes",
 	"Tank: outlet's excess after a draw through mixed layers",
 	"Time to target against the closed form",
