@@ -28,6 +28,18 @@ export const LIMITS = {
 		meaning: "times asked of /v1/sun/position at once",
 		beyond: "400 invalid-request",
 	},
+	curvePoints: {
+		value: 200,
+		unit: "points",
+		meaning: "apertures asked of the curve of /v1/dish/optics",
+		beyond: "400 invalid-request",
+	},
+	receiverStates: {
+		value: 200,
+		unit: "rows",
+		meaning: "temperatures times winds times tilts asked of /v1/receiver/losses at once",
+		beyond: "422 too-large",
+	},
 	faultsListed: {
 		value: 100,
 		unit: "faults",

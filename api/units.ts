@@ -56,6 +56,7 @@ export const watts = field("W");
 export const wattsPerKelvin = field("W/K");
 export const wattsPerSquareMetre = field("W/m²");
 export const wattsPerMetreKelvin = field("W/mK");
+export const wattsPerSquareMetreKelvin = field("W/m²K");
 export const squareMetreKelvinPerWatt = field("m²K/W");
 export const kilojoulesPerKelvin = field("kJ/K");
 export const kilowatts = field("kW");

@@ -31,6 +31,22 @@ export interface Raykettle {
 	 */
 	readonly boilingPoint: Method<"getBoilingPoint">;
 	/**
+	 * What a dish makes of the beam (`POST /v1/dish/optics`)
+	 *
+	 * Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.
+	 * The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
+	 * Of a fixed-focus dish also its aperture through the year.
+	 */
+	readonly dishOptics: Method<"getDishOptics">;
+	/**
+	 * What a receiver keeps and loses (`POST /v1/receiver/losses`)
+	 *
+	 * Balance of a cavity, an open coil, a glazed coil or a measured efficiency line, by path, over lists of oil temperatures, winds and tilts;
+	 * its straight efficiency line for each wind and tilt; wall and film temperature; and how hot it gets when the pump stops in full sun.
+	 * Give the dish that lights it, or `absorbedPowerW`.
+	 */
+	readonly receiverLosses: Method<"getReceiverLosses">;
+	/**
 	 * When is the tank hot? (`POST /v1/tank/warm-up`)
 	 *
 	 * One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,
@@ -38,6 +54,15 @@ export interface Raykettle {
 	 * A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.
 	 */
 	readonly warmUpTank: Method<"warmUpTank">;
+	/**
+	 * Can this dish heat water as it flows? (`POST /v1/instant/feasibility`)
+	 *
+	 * Water heated as it runs, straight through the focus or through a small vessel of hot oil: how much flows at the wanted temperature
+	 * under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.
+	 * A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
+	 * With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.
+	 */
+	readonly assessInstantHeater: Method<"assessInstantHeater">;
 	/**
 	 * Versions and limits (`GET /v1/meta`)
 	 *
@@ -71,7 +96,10 @@ export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: stri
 	sunPosition: ["get", "/v1/sun/position", 1],
 	sunDay: ["get", "/v1/sun/day", 1],
 	boilingPoint: ["get", "/v1/boiling-point", 1],
+	dishOptics: ["post", "/v1/dish/optics", 1],
+	receiverLosses: ["post", "/v1/receiver/losses", 1],
 	warmUpTank: ["post", "/v1/tank/warm-up", 1],
+	assessInstantHeater: ["post", "/v1/instant/feasibility", 1],
 	meta: ["get", "/v1/meta", 0],
 	liveness: ["get", "/health/live", 0],
 	readiness: ["get", "/health/ready", 0],

@@ -69,6 +69,50 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/dish/optics": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * What a dish makes of the beam
+         * @description Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.
+         *     The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
+         *     Of a fixed-focus dish also its aperture through the year.
+         */
+        readonly post: operations["getDishOptics"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/receiver/losses": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * What a receiver keeps and loses
+         * @description Balance of a cavity, an open coil, a glazed coil or a measured efficiency line, by path, over lists of oil temperatures, winds and tilts;
+         *     its straight efficiency line for each wind and tilt; wall and film temperature; and how hot it gets when the pump stops in full sun.
+         *     Give the dish that lights it, or `absorbedPowerW`.
+         */
+        readonly post: operations["getReceiverLosses"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/tank/warm-up": {
         readonly parameters: {
             readonly query?: never;
@@ -85,6 +129,29 @@ export interface paths {
          *     A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.
          */
         readonly post: operations["warmUpTank"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/instant/feasibility": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Can this dish heat water as it flows?
+         * @description Water heated as it runs, straight through the focus or through a small vessel of hot oil: how much flows at the wanted temperature
+         *     under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.
+         *     A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
+         *     With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.
+         */
+        readonly post: operations["assessInstantHeater"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -414,6 +481,711 @@ export interface components {
             /** @description What the numbers rest on. */
             readonly sources: readonly string[];
         };
+        readonly DishOpticsResponse: {
+            /**
+             * @description Of the dish.
+             * @enum {string}
+             */
+            readonly kind: "twoAxis" | "fixedFocusOffset";
+            /** @description Of the dish. Absent for an off-axis mirror. */
+            readonly apertureDiameterM?: number;
+            /** @description Normal to the beam, on this day. */
+            readonly apertureAreaM2: number;
+            /** @description Of the reflecting surface. */
+            readonly mirrorAreaM2: number;
+            /** @description From vertex to focus; of an off-axis mirror from its middle, at the equinox. */
+            readonly focalLengthM: number;
+            /** @description Between axis and rim, seen from the focus. Absent for an off-axis mirror. */
+            readonly rimAngleDeg?: number;
+            /** @description From the plane of the rim to the vertex. Absent for an off-axis mirror. */
+            readonly depthM?: number;
+            /** @description That the figures are for, given or sized. */
+            readonly receiverApertureDiameterM: number;
+            /** @description Aperture of the dish over that of the receiver. */
+            readonly geometricConcentration: number;
+            /** @description Share of the reflected light that enters the receiver. */
+            readonly interceptFactor: number;
+            /** @description Light taken up by the absorber over beam on the aperture. */
+            readonly opticalEfficiency: number;
+            /** @description At the beam asked or assumed. */
+            readonly beamOnApertureW: number;
+            /** @description Light through the receiver's aperture. */
+            readonly powerAtFocusW: number;
+            /** @description Of it, taken up by the absorber. */
+            readonly absorbedW: number;
+            readonly shares: components["schemas"]["OpticalShares"];
+            readonly focalSpot: components["schemas"]["FocalSpot"];
+            readonly concentrationLimits: components["schemas"]["ConcentrationLimits"];
+            readonly bestAperture: components["schemas"]["BestAperture"];
+            readonly curve: components["schemas"]["ApertureCurve"];
+            readonly seasons?: components["schemas"]["ApertureSeasons"];
+            /** @description What to be careful of, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description Where the beam on the aperture goes, in the order the light meets it. They add up to 1. */
+        readonly OpticalShares: {
+            /** @description Shaded by receiver, arms and ribs. */
+            readonly blocked: number;
+            /** @description Absorbed or scattered by the clean mirror. */
+            readonly mirror: number;
+            /** @description Taken by dust. */
+            readonly soiling: number;
+            /** @description Past the receiver's aperture. */
+            readonly spillage: number;
+            /** @description Through the aperture, and thrown back. */
+            readonly receiver: number;
+            /** @description Taken up by the absorber. */
+            readonly absorbed: number;
+        };
+        readonly FocalSpot: {
+            /** @description Share of the reflected light, of each circle. */
+            readonly share: readonly number[];
+            /** @description Of the circle about the focus that takes that share. A share that no circle takes is left out. */
+            readonly diameterM: readonly number[];
+            /** @description At the middle of the spot, of a mirror whose errors are random; waves in the mirror make places twice as bright. */
+            readonly peakIrradianceWPerM2: number;
+            /** @description Over the receiver's aperture. */
+            readonly meanIrradianceWPerM2: number;
+        };
+        /** @description Greatest concentration for a sun of 4.65 mrad half angle. */
+        readonly ConcentrationLimits: {
+            /** @description Of any mirror in air, by the second law. */
+            readonly thermodynamic: number;
+            /** @description Of a perfect paraboloid with this rim angle on a disc that takes the whole sun. Absent for an off-axis mirror and beyond a rim angle of 89°. */
+            readonly flatReceiver?: number;
+            /** @description The same on a ball. Absent for an off-axis mirror and beyond 90°. */
+            readonly ballReceiver?: number;
+        };
+        /** @description The aperture at which spill and loss together take least. */
+        readonly BestAperture: {
+            /** @description That nets most, within 1 mm. */
+            readonly apertureDiameterM: number;
+            /** @description Share of the reflected light that enters. */
+            readonly interceptFactor: number;
+            /** @description Aperture of the dish over that of the receiver. */
+            readonly geometricConcentration: number;
+            /** @description Reflected light that misses. */
+            readonly spilledW: number;
+            /** @description Heat lost by all paths. */
+            readonly lossW: number;
+            /** @description Absorbed less lost. Not above 0: nothing is gained with oil so hot. */
+            readonly netPowerW: number;
+            /** @description Whether the best lies between the ends of the search, 1 and 40 % of the focal length. */
+            readonly withinSearch: boolean;
+        };
+        /** @description Light caught against heat lost, with the receiver in proportion to each aperture (a hollow 1.3 apertures wide and as deep) and its wall 15 K over the fluid. */
+        readonly ApertureCurve: {
+            /** @description Of the receiver's aperture. */
+            readonly apertureDiameterM: readonly number[];
+            /** @description Share of the reflected light that enters. */
+            readonly interceptFactor: readonly number[];
+            /** @description Light taken up by the absorber. */
+            readonly absorbedW: readonly number[];
+            /** @description Heat lost by all paths. */
+            readonly lossW: readonly number[];
+            /** @description Absorbed less lost. */
+            readonly netPowerW: readonly number[];
+        };
+        /** @description Aperture of a fixed-focus dish through the year. Absent for a two-axis dish. */
+        readonly ApertureSeasons: {
+            /** @description Between rows. */
+            readonly stepDays: number;
+            /** @description Day of the row. */
+            readonly date: readonly string[];
+            /** @description Sun's angle north of the celestial equator. */
+            readonly declinationDeg: readonly number[];
+            /** @description Mirror as the sun sees it. */
+            readonly apertureAreaM2: readonly number[];
+            /** @description In summer of the site's hemisphere. */
+            readonly leastApertureAreaM2: number;
+            /** @description In winter. */
+            readonly greatestApertureAreaM2: number;
+            /** @description Over the year. */
+            readonly meanApertureAreaM2: number;
+        };
+        /** @description One thing to be careful of. It does not replace local codes and licensed practice. */
+        readonly Caution: {
+            /**
+             * @description Which hazard, for a program to branch on.
+             * @example scald
+             */
+            readonly code: string;
+            /**
+             * @description How bad it can get.
+             * @enum {string}
+             */
+            readonly severity: "danger" | "warning" | "info";
+            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            readonly parameters: {
+                readonly [key: string]: number | string;
+            };
+            /** @description The same in English. */
+            readonly message: string;
+        };
+        /** @description A correlation or model that the answer rests on. */
+        readonly Method: {
+            readonly name: string;
+            readonly source: string;
+            /** @description Whether it was asked outside its published range. */
+            readonly outsideRange: boolean;
+        };
+        readonly DishOpticsRequest: {
+            readonly dish: components["schemas"]["Dish"];
+            readonly receiver?: components["schemas"]["Receiver"];
+            /**
+             * @description What carries the heat; it sizes what the receiver leaves open. Default: stays liquid in frost and does not boil; common practice, no source.
+             * @default mineralOilVg32
+             * @enum {string}
+             */
+            readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            /** @description North of the equator; south is negative. Only a fixed-focus dish needs it: its hemisphere turns the seasons. */
+            readonly latitude?: number;
+            /**
+             * Format: date
+             * @description Day of the year that the figures are for: it moves the aperture of a fixed-focus dish. ISO 8601, 1950 to 2100. Default: equinox, the middle of a fixed-focus dish's year; a two-axis dish is the same on every day.
+             * @default 2025-03-20
+             */
+            readonly date?: string;
+            /**
+             * @description Beam on a plane normal to it. Default: a clear day; where `auto` chooses a receiver's aperture.
+             * @default 800
+             */
+            readonly beamIrradianceWPerM2?: number;
+            /**
+             * @description Mean of the fluid in the receiver, that light caught and heat lost are weighed at. Default: where `auto` chooses a receiver's aperture.
+             * @default 80
+             */
+            readonly oilTemperatureC?: number;
+            /**
+             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @default 20
+             */
+            readonly ambientC?: number;
+            /**
+             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @default 0
+             */
+            readonly elevationM?: number;
+            /**
+             * @description Wind at the receiver. Default: a light breeze; where `auto` chooses a receiver's aperture.
+             * @default 2
+             */
+            readonly windMPerS?: number;
+            /**
+             * @description How high the sun stands: how far the receiver looks down. Default: the middle of a working day; where `auto` chooses a receiver's aperture.
+             * @default 45
+             */
+            readonly sunAltitudeDeg?: number;
+            /** @description Apertures that the curve is drawn at. Left out: forty, evenly up to two and a half times the best. */
+            readonly curveApertureDiameterM?: readonly number[];
+        };
+        /**
+         * @description The mirror and its mount. Without `kind` a two-axis dish.
+         * @example {
+         *       "kind": "twoAxis",
+         *       "diameterM": 1.8,
+         *       "reflectance": 0.9,
+         *       "cleanliness": 0.95
+         *     }
+         */
+        readonly Dish: {
+            /**
+             * @description A paraboloid that faces the sun on two axes. Default: the usual tracking dish.
+             * @default twoAxis
+             * @enum {string}
+             */
+            readonly kind?: "twoAxis";
+            /** @description Of the aperture. Give this or apertureM2. */
+            readonly diameterM?: number;
+            /** @description Area of the aperture; stands in for the diameter. */
+            readonly apertureM2?: number;
+            /** @description From vertex to focus. Left out, it follows from the rim angle. */
+            readonly focalLengthM?: number;
+            /** @description Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°. */
+            readonly rimAngleDeg?: number;
+            /**
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
+             * @default 0.85
+             */
+            readonly reflectance?: number;
+            /**
+             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
+             * @default 0.92
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
+             * @default 5
+             */
+            readonly slopeErrorMrad?: number;
+            /**
+             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
+             * @default 3
+             */
+            readonly specularityMrad?: number;
+            /**
+             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
+             * @default 5
+             */
+            readonly trackingErrorMrad?: number;
+            /**
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
+             * @default 0.06
+             */
+            readonly blockedFraction?: number;
+            /**
+             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
+             * @default 5
+             */
+            readonly lowestSunAltitudeDeg?: number;
+        } | components["schemas"]["FixedFocusDish"];
+        readonly FixedFocusDish: {
+            /**
+             * @description An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.
+             * @enum {string}
+             */
+            readonly kind: "fixedFocusOffset";
+            /** @description Area of the mirror. Give this, apertureM2 or diameterM. */
+            readonly mirrorAreaM2?: number;
+            /** @description Area facing the sun at the equinox. */
+            readonly apertureM2?: number;
+            /** @description Of a disc as large as the aperture at the equinox. */
+            readonly diameterM?: number;
+            /** @description From the middle of the mirror to the focus, at the equinox. */
+            readonly focalLengthM?: number;
+            /**
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
+             * @default 0.85
+             */
+            readonly reflectance?: number;
+            /**
+             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
+             * @default 0.92
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
+             * @default 5
+             */
+            readonly slopeErrorMrad?: number;
+            /**
+             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
+             * @default 3
+             */
+            readonly specularityMrad?: number;
+            /**
+             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
+             * @default 5
+             */
+            readonly trackingErrorMrad?: number;
+            /**
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
+             * @default 0.06
+             */
+            readonly blockedFraction?: number;
+            /**
+             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
+             * @default 5
+             */
+            readonly lowestSunAltitudeDeg?: number;
+        };
+        /**
+         * @description What stands in the focus. Without `kind` a cavity.
+         * @example {
+         *       "kind": "cavity",
+         *       "apertureDiameterM": 0.12,
+         *       "absorptance": 0.94
+         *     }
+         */
+        readonly Receiver: {
+            /**
+             * @description A lagged hollow, its wall a coiled tube, lit through a round opening. Default: it loses least to the wind.
+             * @default cavity
+             * @enum {string}
+             */
+            readonly kind?: "cavity";
+            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps fluid at rest in full sun from charring. */
+            readonly innerDiameterM?: number;
+            /** @description Of the hollow. Left out: as deep as wide. */
+            readonly depthM?: number;
+            /**
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
+             * @default auto
+             */
+            readonly apertureDiameterM?: number | "auto";
+            /**
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.94
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.9
+             */
+            readonly emittance?: number;
+            readonly tube?: components["schemas"]["AbsorberTube"];
+            readonly insulation?: components["schemas"]["ReceiverInsulation"];
+        } | components["schemas"]["OpenCoilReceiver"] | components["schemas"]["GlazedCoilReceiver"] | components["schemas"]["EfficiencyLineReceiver"];
+        /** @description The tube in which the fluid takes up heat. */
+        readonly AbsorberTube: {
+            /**
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 13
+             */
+            readonly innerDiameterMm?: number;
+            /**
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 15
+             */
+            readonly outerDiameterMm?: number;
+            /** @description Along the tube. Left out: as much as covers the absorber, turn against turn. */
+            readonly lengthM?: number;
+        };
+        /** @description Lagging around or behind the absorber. */
+        readonly ReceiverInsulation: {
+            /**
+             * @description What it is made of. Default: the receiver's shell stands far above what foam bears; common practice, no source.
+             * @default mineralWool
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: the receiver's shell stands far above what foam bears; common practice, no source.
+             * @default 50
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        readonly OpenCoilReceiver: {
+            /**
+             * @description A flat spiral of tube facing the dish bare, lagged behind.
+             * @enum {string}
+             */
+            readonly kind: "openCoil";
+            /**
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
+             * @default auto
+             */
+            readonly apertureDiameterM?: number | "auto";
+            /**
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.94
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.9
+             */
+            readonly emittance?: number;
+            readonly tube?: components["schemas"]["AbsorberTube"];
+            readonly insulation?: components["schemas"]["ReceiverInsulation"];
+        };
+        readonly GlazedCoilReceiver: {
+            /**
+             * @description The flat spiral behind a pane.
+             * @enum {string}
+             */
+            readonly kind: "glazedCoil";
+            /**
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
+             * @default auto
+             */
+            readonly apertureDiameterM?: number | "auto";
+            /**
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.94
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.9
+             */
+            readonly emittance?: number;
+            readonly tube?: components["schemas"]["AbsorberTube"];
+            readonly insulation?: components["schemas"]["ReceiverInsulation"];
+            /**
+             * @description Share of sunlight that passes the pane. Default: 4 mm of low-iron glass; common practice, no source.
+             * @default 0.9
+             */
+            readonly coverTransmittance?: number;
+            /**
+             * @description Between pane and spiral. Default: common practice, no source.
+             * @default 25
+             */
+            readonly coverGapMm?: number;
+        };
+        readonly EfficiencyLineReceiver: {
+            /**
+             * @description A dish and receiver that were measured together: heat = opticalEfficiency × beam on the aperture − lossCoefficient × (fluid leaving − air).
+             * @enum {string}
+             */
+            readonly kind: "efficiencyLine";
+            /** @description On the beam that enters the dish's aperture. */
+            readonly opticalEfficiency: number;
+            /** @description Against the temperature of the fluid that leaves. */
+            readonly lossCoefficientWPerK: number;
+            /**
+             * @description Heat that fluid and metal at the focus hold. Default: half a litre of oil and 3 kg of metal; common practice, no source.
+             * @default 2
+             */
+            readonly heldHeatKjPerK?: number;
+        };
+        readonly ReceiverLossesResponse: {
+            /**
+             * @description Of the receiver.
+             * @enum {string}
+             */
+            readonly kind: "cavity" | "openCoil" | "glazedCoil" | "efficiencyLine";
+            readonly size?: components["schemas"]["ReceiverSize"];
+            readonly light: components["schemas"]["ReceiverLight"];
+            /**
+             * @description What efficiencies refer to: beam on the dish, or light taken up.
+             * @enum {string}
+             */
+            readonly efficiencyBasis: "beamOnAperture" | "absorbed";
+            readonly table: components["schemas"]["ReceiverTable"];
+            /** @description Absorbed less useful less losses, in the row where it is farthest from 0. */
+            readonly worstResidualW: number;
+            /** @description One for each wind and tilt; none where fewer than two temperatures were asked. */
+            readonly efficiencyLines: readonly components["schemas"]["EfficiencyLine"][];
+            readonly convectionRange?: components["schemas"]["ConvectionRange"];
+            readonly stagnation: components["schemas"]["Stagnation"];
+            readonly fluidLimits: components["schemas"]["FluidLimits"];
+            /** @description What to be careful of, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description The receiver as reckoned. Absent for an efficiency line. */
+        readonly ReceiverSize: {
+            /** @description Of its opening or disc. */
+            readonly apertureDiameterM: number;
+            /** @description Of a cavity's hollow. */
+            readonly innerDiameterM?: number;
+            /** @description Of a cavity's hollow. */
+            readonly depthM?: number;
+            /** @description Along the tube. */
+            readonly tubeLengthM: number;
+            /** @description Bore of the tube. */
+            readonly tubeInnerDiameterMm: number;
+        };
+        readonly ReceiverLight: {
+            /** @description On the dish. Absent where `absorbedPowerW` was given. */
+            readonly beamOnApertureW?: number;
+            /** @description Through the receiver's aperture. Absent for an efficiency line. */
+            readonly enteringW?: number;
+            /** @description Of it, thrown back by absorber and pane. Absent for an efficiency line. */
+            readonly reflectedW?: number;
+            /** @description Taken up by the absorber: what the balance shares out. */
+            readonly absorbedW: number;
+        };
+        /** @description One row for each temperature in each tilt in each wind: absorbed = useful + all losses. */
+        readonly ReceiverTable: {
+            /** @description Of the fluid, as asked. */
+            readonly oilTemperatureC: readonly number[];
+            /** @description At the receiver, as asked. */
+            readonly windMPerS: readonly number[];
+            /** @description How far it looks down, as asked. */
+            readonly tiltDeg: readonly number[];
+            /** @description Heat to the fluid; negative where the receiver cools it. */
+            readonly usefulW: readonly number[];
+            /** @description Heat radiated. */
+            readonly radiatedW: readonly number[];
+            /** @description Heat carried off by wind and buoyancy. */
+            readonly convectedW: readonly number[];
+            /** @description Heat through the lagging. */
+            readonly conductedW: readonly number[];
+            /** @description Heat lost by an efficiency line, which does not tell the path. */
+            readonly unresolvedW: readonly number[];
+            /** @description Heat lost by all paths. */
+            readonly lossW: readonly number[];
+            /** @description Useful heat over what `efficiencyBasis` names. */
+            readonly efficiency: readonly number[];
+            /** @description (T − T_air)/G, the fluid's temperature over the air's by the beam. */
+            readonly reducedDifferenceM2KPerW: readonly number[];
+            /** @description Of the absorber's wall, its mean. */
+            readonly wallTemperatureC: readonly number[];
+            /** @description Of the fluid that touches the wall: the wall's own, as copper takes under 0.1 K. */
+            readonly filmTemperatureC: readonly number[];
+            /** @description Of the fluid that leaves. */
+            readonly leavingTemperatureC: readonly number[];
+        };
+        /** @description The straight line η = η0 − U·(T − T_air)/G that comes nearest to the rows of one wind and tilt. */
+        readonly EfficiencyLine: {
+            /** @description Of the rows it is fitted to. */
+            readonly windMPerS: number;
+            /** @description Of the rows it is fitted to. */
+            readonly tiltDeg: number;
+            /** @description η0: where fluid and air are alike. */
+            readonly zeroLossEfficiency: number;
+            /** @description Of the whole receiver. */
+            readonly lossCoefficientWPerK: number;
+            /** @description U, per square metre of the dish's aperture. Absent where `absorbedPowerW` was given. */
+            readonly lossCoefficientWPerM2K?: number;
+            /** @description Of a row's efficiency from the line. */
+            readonly worstDeviation: number;
+        };
+        /** @description How far two published models of a cavity's convection differ. Absent for other receivers. */
+        readonly ConvectionRange: {
+            /** @description As in the table: Stine & McDonald 1989, and the wind. */
+            readonly byStineMcDonaldW: readonly number[];
+            /** @description Koenig & Marvin 1981 at the same wall temperature, and the same wind. */
+            readonly byKoenigMarvinW: readonly number[];
+            /** @description Between the two in any row. */
+            readonly greatestDifferenceW: number;
+            /** @description That a row's difference is of all its losses. */
+            readonly greatestShareOfLoss: number;
+        };
+        /** @description The pump has stopped and the dish still faces the sun. */
+        readonly Stagnation: {
+            /** @description Taken up at the stagnation beam. */
+            readonly absorbedW: number;
+            /** @description Where the losses eat up all light; no hotter than the sun's 5727 °C. */
+            readonly wallTemperatureC: number;
+            /** @description 15 % of the rise over the air less: models run far outside their data here. */
+            readonly lowC: number;
+            /** @description 15 % of the rise more. */
+            readonly highC: number;
+            /** @description Lost. */
+            readonly radiatedW: number;
+            /** @description Lost. */
+            readonly convectedW: number;
+            /** @description Lost. */
+            readonly conductedW: number;
+            /** @description Lost by an efficiency line. */
+            readonly unresolvedW: number;
+            /** @description Limits of the fluid below that wall temperature. */
+            readonly passes: readonly ("bulkLimit" | "filmLimit" | "flashPoint")[];
+        };
+        readonly FluidLimits: {
+            readonly bulkLimit: {
+                /** @description Generic for the kind of fluid. */
+                readonly temperatureC: number;
+                readonly source: string;
+            };
+            readonly filmLimit: {
+                /** @description Generic for the kind of fluid. */
+                readonly temperatureC: number;
+                readonly source: string;
+            };
+            /** @description Absent where the fluid does not burn. */
+            readonly flashPoint?: {
+                /** @description Generic for the kind of fluid. */
+                readonly temperatureC: number;
+                readonly source: string;
+            };
+        };
+        /** @description Give the dish that lights the receiver, or `absorbedPowerW`. */
+        readonly ReceiverLossesRequest: {
+            readonly receiver?: components["schemas"]["Receiver"];
+            readonly dish?: components["schemas"]["Dish"];
+            /** @description Light that the absorber takes up at `beamIrradianceWPerM2`. Stands in for the dish. */
+            readonly absorbedPowerW?: number;
+            /**
+             * @description Beam on a plane normal to it. Default: a clear day; common practice, no source.
+             * @default 800
+             */
+            readonly beamIrradianceWPerM2?: number;
+            /** @description North of the equator; south is negative. Only a fixed-focus dish needs it: its hemisphere turns the seasons. */
+            readonly latitude?: number;
+            /**
+             * Format: date
+             * @description Day that the aperture of a fixed-focus dish is taken at. ISO 8601, 1950 to 2100. Default: equinox, the middle of a fixed-focus dish's year; a two-axis dish is the same on every day.
+             * @default 2025-03-20
+             */
+            readonly date?: string;
+            /**
+             * @description What carries the heat. Default: stays liquid in frost and does not boil; common practice, no source.
+             * @default mineralOilVg32
+             * @enum {string}
+             */
+            readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            /**
+             * @description Through the receiver's tube. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @default 4
+             */
+            readonly flowLPerMin?: number;
+            /**
+             * @description Of the fluid, the mean of what enters and leaves; of an efficiency line what leaves. Default: from a cold tank to a hot loop.
+             * @default [
+             *       40,
+             *       60,
+             *       80,
+             *       100,
+             *       120,
+             *       150
+             *     ]
+             */
+            readonly oilTemperatureC?: readonly number[];
+            /**
+             * @description Winds at the receiver. Default: a light breeze; common practice, no source.
+             * @default [
+             *       2
+             *     ]
+             */
+            readonly windMPerS?: readonly number[];
+            /**
+             * @description How far the receiver looks down: 0 sideways, 90 straight down. Of a dish that faces the sun it is the sun's altitude. Default: the middle of a working day; common practice, no source.
+             * @default [
+             *       45
+             *     ]
+             */
+            readonly tiltDeg?: readonly number[];
+            /**
+             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @default 20
+             */
+            readonly ambientC?: number;
+            /**
+             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @default 0
+             */
+            readonly elevationM?: number;
+            readonly stagnation?: components["schemas"]["StagnationConditions"];
+        };
+        /** @description The sun that the receiver stands in when the pump has stopped. */
+        readonly StagnationConditions: {
+            /**
+             * @description Beam on a plane normal to it. Default: a very clear noon; common practice, no source.
+             * @default 1000
+             */
+            readonly beamIrradianceWPerM2?: number;
+            /**
+             * @description Air temperature. Default: a warm day; common practice, no source.
+             * @default 25
+             */
+            readonly ambientC?: number;
+            /**
+             * @description Wind at the receiver. Default: still air, the worst case.
+             * @default 0
+             */
+            readonly windMPerS?: number;
+            /**
+             * @description How far the receiver looks down. Default: sun overhead, the worst case: a hollow that looks straight down keeps its hot air.
+             * @default 90
+             */
+            readonly tiltDeg?: number;
+        };
         readonly WarmUpResponse: {
             /**
              * @description Whether the water reached the target.
@@ -557,7 +1329,7 @@ export interface components {
             readonly tankLossKwh: number;
             /** @description Boiled off. */
             readonly ventedKwh: number;
-            /** @description What does not close: the sum of both balances' defects. */
+            /** @description What does not close: the sum of both balances' defects, to the nearest 1e-12 kWh. Below that it is the arithmetic's own noise. */
             readonly residualKwh: number;
             /** @description Drawn by the pump; stands beside the balance. */
             readonly pumpElectricityKwh: number;
@@ -642,32 +1414,6 @@ export interface components {
                 /** @description Of each layer, top first. */
                 readonly startTemperaturesC: readonly number[];
             };
-        };
-        /** @description One thing to be careful of. It does not replace local codes and licensed practice. */
-        readonly Caution: {
-            /**
-             * @description Which hazard, for a program to branch on.
-             * @example scald
-             */
-            readonly code: string;
-            /**
-             * @description How bad it can get.
-             * @enum {string}
-             */
-            readonly severity: "danger" | "warning" | "info";
-            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
-            readonly parameters: {
-                readonly [key: string]: number | string;
-            };
-            /** @description The same in English. */
-            readonly message: string;
-        };
-        /** @description A correlation or model that the answer rests on. */
-        readonly Method: {
-            readonly name: string;
-            readonly source: string;
-            /** @description Whether it was asked outside its published range. */
-            readonly outsideRange: boolean;
         };
         readonly WarmUpRequest: {
             readonly site: components["schemas"]["Site"];
@@ -804,271 +1550,6 @@ export interface components {
              */
             readonly windMPerS?: number | readonly number[];
         };
-        /**
-         * @description The mirror and its mount. Without `kind` a two-axis dish.
-         * @example {
-         *       "kind": "twoAxis",
-         *       "diameterM": 1.8,
-         *       "reflectance": 0.9,
-         *       "cleanliness": 0.95
-         *     }
-         */
-        readonly Dish: {
-            /**
-             * @description A paraboloid that faces the sun on two axes. Default: the usual tracking dish.
-             * @default twoAxis
-             * @enum {string}
-             */
-            readonly kind?: "twoAxis";
-            /** @description Of the aperture. Give this or apertureM2. */
-            readonly diameterM?: number;
-            /** @description Area of the aperture; stands in for the diameter. */
-            readonly apertureM2?: number;
-            /** @description From vertex to focus. Left out, it follows from the rim angle. */
-            readonly focalLengthM?: number;
-            /** @description Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°. */
-            readonly rimAngleDeg?: number;
-            /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
-             * @default 0.85
-             */
-            readonly reflectance?: number;
-            /**
-             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
-             * @default 0.92
-             */
-            readonly cleanliness?: number;
-            /**
-             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
-             * @default 5
-             */
-            readonly slopeErrorMrad?: number;
-            /**
-             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
-             * @default 3
-             */
-            readonly specularityMrad?: number;
-            /**
-             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
-             * @default 5
-             */
-            readonly trackingErrorMrad?: number;
-            /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
-             * @default 0.06
-             */
-            readonly blockedFraction?: number;
-            /**
-             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
-             * @default 5
-             */
-            readonly lowestSunAltitudeDeg?: number;
-        } | components["schemas"]["FixedFocusDish"];
-        readonly FixedFocusDish: {
-            /**
-             * @description An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.
-             * @enum {string}
-             */
-            readonly kind: "fixedFocusOffset";
-            /** @description Area of the mirror. Give this, apertureM2 or diameterM. */
-            readonly mirrorAreaM2?: number;
-            /** @description Area facing the sun at the equinox. */
-            readonly apertureM2?: number;
-            /** @description Of a disc as large as the aperture at the equinox. */
-            readonly diameterM?: number;
-            /** @description From the middle of the mirror to the focus, at the equinox. */
-            readonly focalLengthM?: number;
-            /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
-             * @default 0.85
-             */
-            readonly reflectance?: number;
-            /**
-             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
-             * @default 0.92
-             */
-            readonly cleanliness?: number;
-            /**
-             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
-             * @default 5
-             */
-            readonly slopeErrorMrad?: number;
-            /**
-             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
-             * @default 3
-             */
-            readonly specularityMrad?: number;
-            /**
-             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
-             * @default 5
-             */
-            readonly trackingErrorMrad?: number;
-            /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
-             * @default 0.06
-             */
-            readonly blockedFraction?: number;
-            /**
-             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
-             * @default 5
-             */
-            readonly lowestSunAltitudeDeg?: number;
-        };
-        /**
-         * @description What stands in the focus. Without `kind` a cavity.
-         * @example {
-         *       "kind": "cavity",
-         *       "apertureDiameterM": 0.12,
-         *       "absorptance": 0.94
-         *     }
-         */
-        readonly Receiver: {
-            /**
-             * @description A lagged hollow, its wall a coiled tube, lit through a round opening. Default: it loses least to the wind.
-             * @default cavity
-             * @enum {string}
-             */
-            readonly kind?: "cavity";
-            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps fluid at rest in full sun from charring. */
-            readonly innerDiameterM?: number;
-            /** @description Of the hollow. Left out: as deep as wide. */
-            readonly depthM?: number;
-            /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
-             * @default auto
-             */
-            readonly apertureDiameterM?: number | "auto";
-            /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
-             * @default 0.94
-             */
-            readonly absorptance?: number;
-            /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
-             * @default 0.9
-             */
-            readonly emittance?: number;
-            readonly tube?: components["schemas"]["AbsorberTube"];
-            readonly insulation?: components["schemas"]["ReceiverInsulation"];
-        } | components["schemas"]["OpenCoilReceiver"] | components["schemas"]["GlazedCoilReceiver"] | components["schemas"]["EfficiencyLineReceiver"];
-        /** @description The tube in which the fluid takes up heat. */
-        readonly AbsorberTube: {
-            /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
-             * @default 13
-             */
-            readonly innerDiameterMm?: number;
-            /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
-             * @default 15
-             */
-            readonly outerDiameterMm?: number;
-            /** @description Along the tube. Left out: as much as covers the absorber, turn against turn. */
-            readonly lengthM?: number;
-        };
-        /** @description Lagging around or behind the absorber. */
-        readonly ReceiverInsulation: {
-            /**
-             * @description What it is made of. Default: the receiver's shell stands far above what foam bears; common practice, no source.
-             * @default mineralWool
-             * @enum {string}
-             */
-            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
-            /**
-             * @description Of the layer; 0 for none. Default: the receiver's shell stands far above what foam bears; common practice, no source.
-             * @default 50
-             */
-            readonly thicknessMm?: number;
-            /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
-             * @default 0
-             */
-            readonly moistFraction?: number;
-            /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
-             * @default true
-             */
-            readonly weatherproof?: boolean;
-            /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
-             * @default 0.9
-             */
-            readonly surfaceEmittance?: number;
-        };
-        readonly OpenCoilReceiver: {
-            /**
-             * @description A flat spiral of tube facing the dish bare, lagged behind.
-             * @enum {string}
-             */
-            readonly kind: "openCoil";
-            /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
-             * @default auto
-             */
-            readonly apertureDiameterM?: number | "auto";
-            /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
-             * @default 0.94
-             */
-            readonly absorptance?: number;
-            /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
-             * @default 0.9
-             */
-            readonly emittance?: number;
-            readonly tube?: components["schemas"]["AbsorberTube"];
-            readonly insulation?: components["schemas"]["ReceiverInsulation"];
-        };
-        readonly GlazedCoilReceiver: {
-            /**
-             * @description The flat spiral behind a pane.
-             * @enum {string}
-             */
-            readonly kind: "glazedCoil";
-            /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
-             * @default auto
-             */
-            readonly apertureDiameterM?: number | "auto";
-            /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
-             * @default 0.94
-             */
-            readonly absorptance?: number;
-            /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
-             * @default 0.9
-             */
-            readonly emittance?: number;
-            readonly tube?: components["schemas"]["AbsorberTube"];
-            readonly insulation?: components["schemas"]["ReceiverInsulation"];
-            /**
-             * @description Share of sunlight that passes the pane. Default: 4 mm of low-iron glass; common practice, no source.
-             * @default 0.9
-             */
-            readonly coverTransmittance?: number;
-            /**
-             * @description Between pane and spiral. Default: common practice, no source.
-             * @default 25
-             */
-            readonly coverGapMm?: number;
-        };
-        readonly EfficiencyLineReceiver: {
-            /**
-             * @description A dish and receiver that were measured together: heat = opticalEfficiency × beam on the aperture − lossCoefficient × (fluid leaving − air).
-             * @enum {string}
-             */
-            readonly kind: "efficiencyLine";
-            /** @description On the beam that enters the dish's aperture. */
-            readonly opticalEfficiency: number;
-            /** @description Against the temperature of the fluid that leaves. */
-            readonly lossCoefficientWPerK: number;
-            /**
-             * @description Heat that fluid and metal at the focus hold. Default: half a litre of oil and 3 kg of metal; common practice, no source.
-             * @default 2
-             */
-            readonly heldHeatKjPerK?: number;
-        };
         /** @description The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil. */
         readonly Loop: {
             /**
@@ -1091,7 +1572,7 @@ export interface components {
             readonly fittingsLossWPerK?: number;
             readonly pump?: components["schemas"]["Pump"];
             readonly control?: components["schemas"]["Control"];
-            /** @description Room for the fluid to expand. Left out: 15 % of the fluid in both pipes, at least 0.5 L. */
+            /** @description Room for the fluid to expand. Left out: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L. */
             readonly expansionL?: number;
         };
         /** @description One run of pipe, with its lagging. */
@@ -1401,6 +1882,417 @@ export interface components {
              */
             readonly flowLPerMin?: number;
         };
+        /** @description Each row is steady: the minute or so in which the heater itself warms up is left out. All flows are litres at the cold feed. */
+        readonly InstantResponse: {
+            /**
+             * @description Whether what was asked is given throughout, for part, or not at all: throughout the window of the date, else at every beam level.
+             * @enum {string}
+             */
+            readonly outcome: "feasible" | "feasibleForPart" | "infeasible";
+            /** @description Of the window's time, or of the beam levels. */
+            readonly servedShare: number;
+            /** @description What stands in the way, the most binding first. */
+            readonly reasons: readonly components["schemas"]["InstantReason"][];
+            /** @enum {string} */
+            readonly arrangement: "direct" | "vessel";
+            /** @description What was asked. */
+            readonly wanted: {
+                /** @description At the tap. */
+                readonly temperatureC: number;
+                /** @description Above the cold feed. */
+                readonly riseK: number;
+                /** @description Wanted, in litres at the cold feed. Absent where any will do. */
+                readonly flowLPerMin?: number;
+                /** @description What that flow takes. */
+                readonly electricEquivalentKw?: number;
+            };
+            /** @description What this heater gives under the best sun: the rating of an electric instant heater that gives the same. */
+            readonly electricEquivalentKw: number;
+            /** @description Of this dish, facing the sun. */
+            readonly apertureM2: number;
+            /** @description Aperture of a dish of these proportions that gives the wanted flow throughout: under the weakest sun asked about. Absent without a wanted flow, and where none up to the bound does. */
+            readonly apertureNeededM2?: number;
+            /** @description Of a disc of that aperture. */
+            readonly diameterNeededM?: number;
+            /** @description Of water at the line's pressure and this elevation. */
+            readonly boilingPointC: number;
+            readonly best: components["schemas"]["InstantRow"];
+            readonly weakest: components["schemas"]["InstantRow"];
+            /** @description One for each beam level asked about. */
+            readonly levels: readonly components["schemas"]["InstantLevel"][];
+            readonly hours?: components["schemas"]["InstantHours"];
+            /** @description A basin tap, a kitchen sink and a shower side by side. */
+            readonly uses: readonly components["schemas"]["InstantUse"][];
+            readonly vessel?: components["schemas"]["InstantVessel"];
+            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C. */
+            readonly stagnationTemperatureC: number;
+            /** @description What to be careful of, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value that the request left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description Why an instant heater falls short. */
+        readonly InstantReason: {
+            /**
+             * @description What stands in the way, for a program to branch on.
+             * @enum {string}
+             */
+            readonly code: "limitedByBoiling" | "noSun" | "sunBelowDish" | "tooLittleHeat" | "weakSunForPart" | "boilsInReceiver" | "limitedByOilLimit" | "noDishWithinBound" | "chargeNotReached" | "coilTooSmall";
+            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            readonly parameters: {
+                readonly [key: string]: number | string;
+            };
+            /** @description The same in English. */
+            readonly message: string;
+        };
+        /** @description The heater under one sun, steady. */
+        readonly InstantRow: {
+            /** @description Beam of this row. */
+            readonly beamIrradianceWPerM2: number;
+            /** @description Air of this row. */
+            readonly ambientC: number;
+            /** @description Height of the sun of this row. */
+            readonly sunAltitudeDeg: number;
+            /** @description Whether what was asked is given under this sun. */
+            readonly serves: boolean;
+            /** @description Steady flow at the wanted temperature, in litres at the cold feed. */
+            readonly flowLPerMin: number;
+            /** @description Heat that the water takes up. */
+            readonly powerW: number;
+            /** @description Rating of an electric instant heater that gives the same. */
+            readonly electricEquivalentKw: number;
+            /** @description Heat to the water over beam on the aperture. */
+            readonly efficiency: number;
+            /** @description Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows. */
+            readonly wallTemperatureC?: number;
+            /** @description That wall above the boiling point in the line; negative below it. */
+            readonly wallSuperheatK?: number;
+            /** @description Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel. */
+            readonly leastFlowLPerMin?: number;
+            /** @description Where the vessel's oil settles. Absent without one. */
+            readonly oilTemperatureC?: number;
+            /** @description Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does. */
+            readonly apertureNeededM2?: number;
+            /** @description Of a disc of that aperture. */
+            readonly diameterNeededM?: number;
+        };
+        /** @description The heater under one of the beam levels asked about. */
+        readonly InstantLevel: {
+            /** @description Beam of this row. */
+            readonly beamIrradianceWPerM2: number;
+            /** @description Air of this row. */
+            readonly ambientC: number;
+            /** @description Height of the sun of this row. */
+            readonly sunAltitudeDeg: number;
+            /** @description Whether what was asked is given under this sun. */
+            readonly serves: boolean;
+            /** @description Steady flow at the wanted temperature, in litres at the cold feed. */
+            readonly flowLPerMin: number;
+            /** @description Heat that the water takes up. */
+            readonly powerW: number;
+            /** @description Rating of an electric instant heater that gives the same. */
+            readonly electricEquivalentKw: number;
+            /** @description Heat to the water over beam on the aperture. */
+            readonly efficiency: number;
+            /** @description Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows. */
+            readonly wallTemperatureC?: number;
+            /** @description That wall above the boiling point in the line; negative below it. */
+            readonly wallSuperheatK?: number;
+            /** @description Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel. */
+            readonly leastFlowLPerMin?: number;
+            /** @description Where the vessel's oil settles. Absent without one. */
+            readonly oilTemperatureC?: number;
+            /** @description Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does. */
+            readonly apertureNeededM2?: number;
+            /** @description Of a disc of that aperture. */
+            readonly diameterNeededM?: number;
+            /** @description Where the wanted flow leaves the receiver. Absent without a wanted flow, behind a vessel, and where it boils. */
+            readonly outletTemperatureC?: number;
+            /** @description Whether the wanted flow boils. Absent without a wanted flow and behind a vessel. */
+            readonly wantedFlowBoils?: boolean;
+        };
+        /** @description The heater through the hours of the day. */
+        readonly InstantHours: {
+            /** @description Zone of the local times. */
+            readonly timeZone: string;
+            /** @description When the water is wanted. */
+            readonly window: {
+                /**
+                 * Format: date-time
+                 * @description It begins.
+                 */
+                readonly from: string;
+                /**
+                 * Format: date-time
+                 * @description It ends.
+                 */
+                readonly to: string;
+            };
+            /** @description When what was asked is given, in order; between rows on a straight line. */
+            readonly held: readonly {
+                /**
+                 * Format: date-time
+                 * @description It begins.
+                 */
+                readonly from: string;
+                /**
+                 * Format: date-time
+                 * @description It ends.
+                 */
+                readonly to: string;
+            }[];
+            /** @description Through the whole day. */
+            readonly heldMin: number;
+            /** @description Within the window. */
+            readonly heldInWindowMin: number;
+            /** @description The day in columns. */
+            readonly series: {
+                /** @description Between rows; the last may come sooner. */
+                readonly stepMin: number;
+                /** @description Local time of each row. */
+                readonly time: readonly string[];
+                readonly sunAltitudeDeg: readonly number[];
+                readonly beamIrradianceWPerM2: readonly number[];
+                readonly flowLPerMin: readonly number[];
+                readonly powerW: readonly number[];
+                readonly leastFlowLPerMin: readonly number[];
+            };
+        };
+        /** @description What a tap is commonly asked for, and what this heater has for it. The aperture is for the modest end under the best sun. */
+        readonly InstantUse: {
+            /** @enum {string} */
+            readonly use: "basinTap" | "kitchenSink" | "shower";
+            readonly modest: {
+                /** @description Asked for. */
+                readonly flowLPerMin: number;
+                /** @description Asked for. */
+                readonly temperatureC: number;
+                /** @description What it takes. */
+                readonly electricEquivalentKw: number;
+            };
+            readonly lavish: {
+                /** @description Asked for. */
+                readonly flowLPerMin: number;
+                /** @description Asked for. */
+                readonly temperatureC: number;
+                /** @description What it takes. */
+                readonly electricEquivalentKw: number;
+            };
+            /** @description What this heater gives at the modest temperature under the best sun. */
+            readonly givenFlowLPerMin: number;
+            /** @description Of the modest flow; more than 1 where there is more than enough. */
+            readonly givenShare: number;
+            /** @description Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does. */
+            readonly apertureNeededM2?: number;
+            /** @description Of a disc of that aperture. */
+            readonly diameterNeededM?: number;
+            readonly fromCharge?: components["schemas"]["FromCharge"];
+            /** @description Where the flow and the temperature are from. */
+            readonly source: string;
+        };
+        /** @description A flow drawn from a charged vessel, the sun still on it. */
+        readonly FromCharge: {
+            /**
+             * @description `sustained`: for as long as the sun stays. `lasts`: until the oil is too cool. `coilTooSmall`: the coil can't bring this flow to its temperature even from charge.
+             * @enum {string}
+             */
+            readonly outcome: "sustained" | "lasts" | "coilTooSmall";
+            /** @description How long the flow lasts from charge. Only when it `lasts`. */
+            readonly lastsMin?: number;
+            /** @description To be charged again with nothing drawn. Absent where the sun can't, and unless it `lasts`. */
+            readonly recoveryMin?: number;
+            /** @description What the coil gives from charge. Only when it is too small. */
+            readonly coilFlowLPerMin?: number;
+        };
+        /** @description The oil vessel under the best sun. */
+        readonly InstantVessel: {
+            /** @description At which it counts as charged: as asked, or 5 K under where it levels off. */
+            readonly chargeTemperatureC: number;
+            /** @description Where the oil would stay with nothing drawn. Absent where it would pass its limit. */
+            readonly levelsOffC?: number;
+            /** @description From the start to the charge. Absent where the sun does not warm it. */
+            readonly warmUpMin?: number;
+            /** @description At which the dish turns away. */
+            readonly oilLimitC: number;
+            /** @description From charge to the limit with nothing drawn. Absent where it levels off below. */
+            readonly toLimitMin?: number;
+            /** @description Hottest oil in the receiver at charge. Absent of an efficiency line. */
+            readonly filmTemperatureC?: number;
+            readonly fromCharge?: components["schemas"]["FromCharge"];
+        };
+        /** @description An instant heater and what is asked of it. `sky` belongs to a date, `vessel` to that arrangement; each may be left out. */
+        readonly InstantRequest: {
+            readonly site: components["schemas"]["Site"];
+            /**
+             * @description `direct`: the water runs through the receiver. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it. Default: the simplest, and what people ask for first.
+             * @default direct
+             * @enum {string}
+             */
+            readonly arrangement?: "direct" | "vessel";
+            /**
+             * @description Of the cold feed. Default: EN 16147 and EU 812/2013 reckon with 10 °C (from memory).
+             * @default 10
+             */
+            readonly mainsTemperatureC?: number;
+            /**
+             * @description Of the water at the tap. Default: a warm shower; EU 812/2013 counts mixed water at 40 °C (from memory).
+             * @default 40
+             */
+            readonly wantedTemperatureC?: number;
+            /** @description Flow that is wanted, in litres at the cold feed. Left out, any flow at the wanted temperature will do. */
+            readonly wantedFlowLPerMin?: number;
+            /**
+             * @description Of the water line, above the air's; 0 for an open line. Default: a usual house line; common practice, no source.
+             * @default 200
+             */
+            readonly linePressureKpa?: number;
+            readonly dish: components["schemas"]["Dish"];
+            readonly receiver?: components["schemas"]["Receiver"];
+            readonly vessel?: components["schemas"]["OilVessel"];
+            /**
+             * @description Beam levels to answer for, each as if it lasted. Default: haze or a low sun, fair, clear, very clear on a mountain.
+             * @default [
+             *       400,
+             *       600,
+             *       800,
+             *       1000
+             *     ]
+             */
+            readonly beamIrradianceWPerM2?: readonly number[];
+            readonly levelAir?: components["schemas"]["LevelAir"];
+            /**
+             * Format: date
+             * @description Local date. With it the answer has the hours of that day, and the verdict is for the window from `startTime` to `endTime`; without it the verdict is for the beam levels. ISO 8601, 1950 to 2100.
+             */
+            readonly date?: string;
+            /**
+             * @description Local time from which the water is wanted. Left out: two hours before solar noon. Only with a date.
+             * @example 08:30
+             */
+            readonly startTime?: string;
+            /**
+             * @description Local time until which it is wanted. Left out: two hours after solar noon. Only with a date.
+             * @example 08:30
+             */
+            readonly endTime?: string;
+            readonly sky?: components["schemas"]["Sky"];
+            /**
+             * @description Between rows of the day. Default: some thirty rows a day.
+             * @default 20
+             */
+            readonly stepMin?: number;
+            /**
+             * @description Of the largest dish that the search for a larger one tries. Default: larger ones are no longer built for a house; common practice, no source.
+             * @default 12
+             */
+            readonly largestDiameterM?: number;
+        };
+        /**
+         * @description A small lagged vessel of oil between the dish and the water, which runs through a coil in it. The oil counts as mixed.
+         * @example {
+         *       "volumeL": 20,
+         *       "chargeTemperatureC": 150
+         *     }
+         */
+        readonly OilVessel: {
+            /**
+             * @description The oil in it. Default: sold everywhere as hydraulic oil; common practice, no source.
+             * @default mineralOilVg32
+             * @enum {string}
+             */
+            readonly fluid?: "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "vegetableOil";
+            /**
+             * @description Oil in it, measured out at 20 °C. Default: charges within an hour or so under a small dish; common practice, no source.
+             * @default 20
+             */
+            readonly volumeL?: number;
+            /** @description Inside. Left out: 1.5 times as high as wide. */
+            readonly diameterM?: number;
+            /**
+             * @description What the vessel is made of. Default: cheap, and oil keeps it from rust; common practice, no source.
+             * @default steel
+             * @enum {string}
+             */
+            readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            /**
+             * @description Of its wall. Default: common practice, no source.
+             * @default 2
+             */
+            readonly wallThicknessMm?: number;
+            readonly insulation?: components["schemas"]["VesselInsulation"];
+            /**
+             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging; common practice, no source.
+             * @default 1.3
+             */
+            readonly fittingsFactor?: number;
+            readonly coil?: components["schemas"]["Coil"];
+            /**
+             * @description Oil between vessel and receiver, while the sun is on. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @default 4
+             */
+            readonly circulationLPerMin?: number;
+            /**
+             * @description Of the oil when the vessel counts as charged. Default: the lower end of what an open-vented mineral oil lasts at, DIN 4754 practice (from memory).
+             * @default 150
+             */
+            readonly chargeTemperatureC?: number;
+            /** @description Temperature of the oil at which the dish turns away. Left out: 20 K below the oil's limit in bulk. */
+            readonly oilLimitC?: number;
+            /**
+             * @description Of oil and vessel when the sun comes on. Default: cooled down overnight.
+             * @default 20
+             */
+            readonly startTemperatureC?: number;
+        };
+        /** @description Lagging around the vessel, ends included. */
+        readonly VesselInsulation: {
+            /**
+             * @description What it is made of. Default: stands the heat of oil; common practice, no source.
+             * @default mineralWool
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: stands the heat of oil; common practice, no source.
+             * @default 80
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        /** @description Air and sun's height that go with `beamIrradianceWPerM2`. */
+        readonly LevelAir: {
+            /**
+             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @default 20
+             */
+            readonly ambientC?: number;
+            /**
+             * @description Wind at the plant. Default: a light breeze; common practice, no source.
+             * @default 2
+             */
+            readonly windMPerS?: number;
+            /**
+             * @description How high the sun stands, which tilts the receiver. Default: the middle of a working day.
+             * @default 45
+             */
+            readonly sunAltitudeDeg?: number;
+        };
         readonly Meta: {
             /** @description Version of the service. */
             readonly service: string;
@@ -1706,6 +2598,72 @@ export interface operations {
             readonly 500: components["responses"]["Internal"];
         };
     };
+    readonly getDishOptics: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["DishOpticsRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DishOpticsResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getReceiverLosses: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ReceiverLossesRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ReceiverLossesResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
     readonly warmUpTank: {
         readonly parameters: {
             readonly query?: never;
@@ -1728,6 +2686,39 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["WarmUpResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly assessInstantHeater: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["InstantRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["InstantResponse"];
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];

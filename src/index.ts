@@ -2,13 +2,22 @@
 
 export type { Build, Caution, Quantity } from "./cautions/caution.ts";
 export { cautionsOf } from "./cautions/cautions.ts";
+export { dishCautions } from "./cautions/dish-cautions.ts";
 export { instantCautions } from "./cautions/instant-cautions.ts";
+export { receiverCautions } from "./cautions/receiver-cautions.ts";
 export type { Coil } from "./coil/coil.ts";
 export { type CoilFit, coilFits } from "./coil/geometry.ts";
+export {
+	flatReceiverConcentration,
+	sphericalReceiverConcentration,
+	thermodynamicConcentrationLimit,
+} from "./dish/concentration-limit.ts";
 export type { Dish } from "./dish/dish.ts";
 export { fixedFocusAperture } from "./dish/fixed-focus.ts";
-export { dishOptics } from "./dish/optics.ts";
-export { focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";
+export { focalSpotCircles, focalSpotPeak } from "./dish/focal-spot.ts";
+export { apertureMethod, dishMethods } from "./dish/methods.ts";
+export { apertureArea, type DishOptics, dishOptics, reflectedShare } from "./dish/optics.ts";
+export { depth, focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";
 export { type DomainCode, DomainError } from "./errors.ts";
 export { FLUID_IDS, type FluidId, fluidById } from "./fluids/catalogue.ts";
 export type { Fluid } from "./fluids/fluid.ts";
@@ -33,10 +42,18 @@ export { warmUpDay } from "./plant/day.ts";
 export type { DayOutcome, EnergyBalance, Shortfall } from "./plant/outcome.ts";
 export type { Plant, Task } from "./plant/plant.ts";
 export { marchTimes } from "./plant/times.ts";
-export { bestApertureDiameter } from "./receiver/best-aperture.ts";
+export { receiverAbsorptance } from "./receiver/absorption.ts";
+export { type ApertureSetting, apertureTrade, tradeMethods } from "./receiver/aperture-trade.ts";
+export { stagnationTemperature } from "./receiver/balance.ts";
+export { apertureBounds, apertureOfMostHeat, bestApertureDiameter } from "./receiver/best-aperture.ts";
+export type { ReceiverConditions } from "./receiver/conditions.ts";
 export { filmLimitedReceiver } from "./receiver/film-limited.ts";
+export { fittedLine } from "./receiver/fitted-line.ts";
+export { receiverLosses, totalReceiverLoss } from "./receiver/losses.ts";
 export { proportionedReceiver } from "./receiver/proportions.ts";
 export type { Receiver, TubeReceiver } from "./receiver/receiver.ts";
+export { receiverSurvey, type SurveyPlan, type SurveyRow } from "./receiver/survey.ts";
+export { surveyMethods } from "./receiver/survey-methods.ts";
 export { absoluteAirMass, relativeAirMass } from "./sky/air-mass.ts";
 export { boilingPoint, elevationAtPressure, standardPressure } from "./sky/atmosphere.ts";
 export { TURBIDITY_CLASSES, type TurbidityClass } from "./sky/clear-sky.ts";

@@ -1,11 +1,13 @@
 import type { Document } from "../document.ts";
 import type { Operation } from "../operation.ts";
 import { boilingPoint } from "./boiling-point.ts";
+import { dishOpticsOperation } from "./dish-optics.ts";
 import { live, ready } from "./health.ts";
 import { home } from "./home.ts";
 import { instant } from "./instant-feasibility.ts";
 import { meta } from "./meta.ts";
 import { contract } from "./openapi.ts";
+import { receiverLossesOperation } from "./receiver-losses.ts";
 import { sunDay } from "./sun-day.ts";
 import { sunPosition } from "./sun-position.ts";
 import { warmUp } from "./warm-up.ts";
@@ -15,6 +17,8 @@ export const operations: readonly Operation[] = [
 	sunPosition,
 	sunDay,
 	boilingPoint,
+	dishOpticsOperation,
+	receiverLossesOperation,
 	warmUp,
 	instant,
 	meta,

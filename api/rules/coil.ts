@@ -1,9 +1,11 @@
 import { coilFits } from "../../src/index.ts";
-import { coreCoil } from "../schemas/coil.ts";
+import { coilBand, coreCoil } from "../schemas/coil.ts";
 import { coreTank } from "../schemas/tank.ts";
-import { contradictory, impossible, type Rule, said } from "./fault.ts";
+import { contradictory, impossible, outOfRange, type Rule, said } from "./fault.ts";
 
 const asIs = <T>(_pointer: string, value: T, _why: string): T => value;
+
+const NARROWEST_HELIX = 2; // [-] over the tube's bore, up to which flow in a helix is worked out
 
 /** A coil has one length. */
 export const coilLength: Rule = ({ coil }) =>
@@ -25,6 +27,14 @@ export const coilFitsTank: Rule = ({ coil, tank, draw }) => {
 	if (tank.fillL !== undefined && tank.fillL > tank.volumeL) return [];
 	const inside = coreTank(tank, draw.mainsTemperatureC, asIs);
 	const wound = coreCoil(coil, inside, asIs);
+	const narrowest = NARROWEST_HELIX * wound.innerDiameter;
+	if (wound.coilDiameter < narrowest)
+		return [
+			outOfRange(
+				"/coil/coilDiameterM",
+				`a tube of this bore is hardly wound to a helix of ${said(wound.coilDiameter)} m; the narrowest is ${said(narrowest)} m`,
+			),
+		];
 	const fit = coilFits(wound, inside);
 	if (fit.outcome === "tooWide")
 		return [
@@ -38,6 +48,14 @@ export const coilFitsTank: Rule = ({ coil, tank, draw }) => {
 			impossible(
 				coil.turns === undefined ? "/coil/lengthM" : "/coil/turns",
 				`a coil of ${said(wound.length)} m does not fit the tank; the longest between those heights is ${said(fit.longest)} m`,
+			),
+		];
+	const band = coilBand(wound, inside);
+	if (wound.length < band)
+		return [
+			impossible(
+				"/coil/lengthM",
+				`a coil of ${said(wound.length)} m does not reach from its bottom to its top, ${said(band)} m above it`,
 			),
 		];
 	return [];

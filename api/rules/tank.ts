@@ -1,6 +1,6 @@
 import { coreTank, type Tank, tankBoilingPoint } from "../schemas/tank.ts";
 import { fromSi } from "../units.ts";
-import { contradictory, impossible, type Rule, said } from "./fault.ts";
+import { contradictory, impossible, outOfRange, type Rule, type RuleFault, said } from "./fault.ts";
 
 type Tanked = { readonly tank: Tank };
 
@@ -11,9 +11,11 @@ export const fillWithinVolume: Rule<Tanked> = ({ tank }) =>
 		? [contradictory("/tank/fillL", `${said(tank.fillL)} L do not fit a tank of ${said(tank.volumeL)} L`)]
 		: [];
 
-/** Volume, height and diameter agree where all three are given. */
-export const tankDimensions: Rule<Tanked> = ({ tank: { volumeL, heightM, diameterM } }) => {
-	if (heightM === undefined || diameterM === undefined) return [];
+/** Volume, height and diameter agree where all three are given; the third is a tank's where two are. */
+export const tankDimensions: Rule<Tanked> = ({ tank }) => {
+	const { volumeL, heightM, diameterM } = tank;
+	if (heightM === undefined && diameterM === undefined) return [];
+	if (heightM === undefined || diameterM === undefined) return shapeOf(tank);
 	const holds = fromSi.litres((Math.PI / 4) * diameterM ** 2 * heightM);
 	return Math.abs(holds - volumeL) > CLOSE * volumeL
 		? [
@@ -24,6 +26,24 @@ export const tankDimensions: Rule<Tanked> = ({ tank: { volumeL, heightM, diamete
 			]
 		: [];
 };
+
+const SHAPES = { height: [0.1, 10], diameter: [0.1, 6] } as const; // [m] as a caller may give them
+
+/** What follows from the volume and one dimension is no longer, wider or flatter than a tank may be. */
+function shapeOf(tank: Tank): readonly RuleFault[] {
+	const core = coreTank(tank, 0, (_, value) => value);
+	const [given, follows] =
+		tank.heightM === undefined ? (["diameterM", "height"] as const) : (["heightM", "diameter"] as const);
+	const [least, most] = SHAPES[follows];
+	return core[follows] >= least && core[follows] <= most
+		? []
+		: [
+				outOfRange(
+					`/tank/${given}`,
+					`a tank of ${said(tank.volumeL)} L would have a ${follows} of ${said(core[follows])} m; it may be ${least} to ${most} m`,
+				),
+			];
+}
 
 export const reliefOfClosedTank: Rule<Tanked> = ({ tank }) =>
 	tank.vented && tank.reliefPressureKpa !== undefined

@@ -47,6 +47,10 @@ const ORDER: readonly Severity[] = ["danger", "warning", "info"];
 
 /** Everything to be careful of, the most serious first. */
 export function cautionsOf(circumstances: Circumstances): readonly Caution[] {
-	const found = RULES.flatMap((rule) => rule(circumstances));
+	return bySeverity(RULES.flatMap((rule) => rule(circumstances)));
+}
+
+/** Cautions with the most serious first, otherwise as they come. */
+export function bySeverity(found: readonly Caution[]): readonly Caution[] {
 	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
 }

@@ -2,7 +2,9 @@ import type { CautionRule } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 
 /** Wind on a sail. */
-export const dishInWind: CautionRule<InstantCircumstances> = ({ heater }) => [
+export const dishInWind: CautionRule<{
+	readonly heater: Pick<InstantCircumstances["heater"], "apertureArea">;
+}> = ({ heater }) => [
 	{
 		code: "dishInWind",
 		severity: "warning",

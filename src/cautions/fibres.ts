@@ -1,4 +1,5 @@
-import { insulationMaterial } from "../heat/insulation.ts";
+import { type Insulation, insulationMaterial } from "../heat/insulation.ts";
+import type { Receiver } from "../receiver/receiver.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
 /** Fibres and panes in the hands of whoever builds it. */
@@ -8,8 +9,28 @@ export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
 		loop.supply.insulation,
 		loop.return.insulation,
 		tank.insulation,
-	].filter(({ thickness }) => thickness > 0);
-	const materials = [...new Set(layers.map(({ material }) => material))].map(insulationMaterial);
+	];
+	return [...fibresIn(layers), ...paneOf(receiver)];
+};
+
+/** Glass in front of a receiver. */
+export function paneOf(receiver: Receiver): readonly Caution[] {
+	if (receiver.kind !== "glazedCoil") return [];
+	return [
+		{
+			code: "glass",
+			severity: "warning",
+			parameters: {},
+			message:
+				"The receiver's pane can shatter from heat, rain on hot glass, or a tool. Use toughened glass, wear gloves and goggles, and leave its fixing to a qualified fitter.",
+		},
+	];
+}
+
+/** Fibres in layers of lagging, each material once. */
+export function fibresIn(layers: readonly Insulation[]): readonly Caution[] {
+	const laid = layers.filter(({ thickness }) => thickness > 0);
+	const materials = [...new Set(laid.map(({ material }) => material))].map(insulationMaterial);
 	const cautions: Caution[] = [];
 	for (const { name, hazard } of materials) {
 		if (hazard === "fibreDust")
@@ -29,13 +50,5 @@ export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
 					"The fibres of {material} may cause cancer. Choose another lagging; where it must be, only trained people with the protection that the law asks may work it.",
 			});
 	}
-	if (receiver.kind === "glazedCoil")
-		cautions.push({
-			code: "glass",
-			severity: "warning",
-			parameters: {},
-			message:
-				"The receiver's pane can shatter from heat, rain on hot glass, or a tool. Use toughened glass, wear gloves and goggles, and leave its fixing to a qualified fitter.",
-		});
 	return cautions;
-};
+}

@@ -1,0 +1,43 @@
+import type { Fluid } from "../fluids/fluid.ts";
+import { insulationMaterial } from "../heat/insulation.ts";
+import type { Receiver } from "../receiver/receiver.ts";
+import { bulkLimit } from "./bulk-limit.ts";
+import type { Caution, HotFluid } from "./caution.ts";
+import { bySeverity } from "./cautions.ts";
+import { concentratedLight } from "./concentrated-light.ts";
+import { fibresIn, paneOf } from "./fibres.ts";
+import { filmLimit } from "./film-limit.ts";
+import { fire } from "./fire.ts";
+import { laggingAboveLimit } from "./lagging-limit.ts";
+import { pumpStops } from "./pump-stops.ts";
+import { wetLayers } from "./wet-insulation.ts";
+
+/** A receiver that was asked about on its own. */
+export interface ReceiverCircumstances {
+	readonly receiver: Receiver;
+	readonly fluid: Fluid;
+	readonly hottest: HotFluid["outcome"];
+	readonly weatherproof: boolean; // whether a cover keeps rain out of its lagging
+}
+
+/** Everything to be careful of about a receiver in the focus, the most serious first. */
+export function receiverCautions(seen: ReceiverCircumstances): readonly Caution[] {
+	const { receiver, fluid, hottest } = seen;
+	const hot: HotFluid = { plant: { loop: { fluid } }, outcome: hottest };
+	return bySeverity([
+		...concentratedLight({}),
+		...[bulkLimit, filmLimit, fire, pumpStops].flatMap((rule) => rule(hot)),
+		...laggingCautions(seen),
+		...paneOf(receiver),
+	]);
+}
+
+function laggingCautions({ receiver, hottest, weatherproof }: ReceiverCircumstances): readonly Caution[] {
+	if (receiver.kind === "efficiencyLine" || receiver.insulation.thickness === 0) return [];
+	const { insulation } = receiver;
+	return [
+		...laggingAboveLimit([["receiver", insulationMaterial(insulation.material), hottest.stagnation]]),
+		...wetLayers([insulation], weatherproof),
+		...fibresIn([insulation]),
+	];
+}
