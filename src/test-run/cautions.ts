@@ -1,0 +1,78 @@
+import type { Build, Caution } from "../cautions/caution.ts";
+import { cautionsOf } from "../cautions/cautions.ts";
+import { concentratedLight } from "../cautions/concentrated-light.ts";
+import { scald } from "../cautions/scald.ts";
+import type { Plant } from "../plant/plant.ts";
+import type { Delivered } from "./delivered.ts";
+import type { Factor } from "./factor.ts";
+import type { Factors } from "./factors.ts";
+import type { PredictedRun } from "./predicted-run.ts";
+import { type Column, type TestRun, waterTemperature } from "./run.ts";
+
+type Known = { readonly plant: Plant; readonly build: Build };
+
+/** What to be careful of: first in reading the run, then in running the plant. */
+export function runCautions(
+	run: TestRun,
+	factors: Factors,
+	gained: Delivered,
+	known: Known | undefined,
+	prediction: PredictedRun | undefined,
+): readonly Caution[] {
+	return [...readingCautions(run, factors, gained), ...hazards(run, known, prediction)];
+}
+
+function readingCautions(run: TestRun, factors: Factors, { efficiency }: Delivered): Caution[] {
+	const cautions: Caution[] = [];
+	const impossible = isUnphysical(factors.opticalFactor) || isUnphysical(factors.effectiveAperture);
+	if (impossible || (efficiency && efficiency.value - efficiency.halfWidth > 1))
+		cautions.push({
+			code: "moreHeatThanSun",
+			severity: "warning",
+			parameters: {},
+			message:
+				"The water took up more heat than the beam on the aperture can bring, or lost heat to a sun that warms it. Check the litres, the aperture, the beam sensor and whether the thermometer reads the whole tank.",
+		});
+	if (isUnphysical(factors.loss) || isUnphysical(factors.tankLoss))
+		cautions.push({
+			code: "heatFromTheAir",
+			severity: "warning",
+			parameters: {},
+			message:
+				"The fit has the plant gain heat from colder air. Check the air thermometer's shade, the beam sensor's aim and whether something else warmed or cooled the tank.",
+		});
+	if (run.thermometers.length === 1)
+		cautions.push({
+			code: "oneThermometer",
+			severity: "info",
+			parameters: {},
+			message:
+				"One thermometer speaks for the whole tank. A tank that was not stirred keeps layers: a reading at the top shows more heat than it holds, one at the bottom less.",
+		});
+	return cautions;
+}
+
+const isUnphysical = (factor: Factor) => factor.outcome === "undetermined" && factor.reason === "unphysical";
+
+function hazards(
+	run: TestRun,
+	known: Known | undefined,
+	prediction: PredictedRun | undefined,
+): readonly Caution[] {
+	if (known && prediction) return cautionsOf({ ...known, ...prediction });
+	const last = run.time.length - 1;
+	const ends = run.thermometers.map((column) => hottest(column));
+	const tankMean = Array.from(run.time, (_, row) => waterTemperature(run, row));
+	const outcome = {
+		endTop: Math.max(...ends),
+		endTemperatures: Float64Array.from(run.thermometers, (column) => column[last]!),
+		series: { time: Array.from(run.time), tankMean },
+	};
+	return [...concentratedLight(undefined), ...scald({ plant: { tank: run.tank }, outcome })];
+}
+
+function hottest(column: Column): number {
+	let most = Number.NEGATIVE_INFINITY;
+	for (let row = 0; row < column.length; row++) most = Math.max(most, column[row]!);
+	return most;
+}

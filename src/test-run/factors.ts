@@ -1,0 +1,129 @@
+import { type Factor, judged, type Need, unknown } from "./factor.ts";
+import { heatContents, heatNoise, storeHeatCapacity } from "./heat-content.ts";
+import { type Driver, oilDrivers, sunDrivers } from "./reduced-model.ts";
+import { type Column, type TestRun, waterTemperature } from "./run.ts";
+import { runningSpans } from "./running.ts";
+import { combination, likeness, type TrajectoryFit, trajectoryFit } from "./trajectory-fit.ts";
+
+/** What a run says of the plant by itself, without any prediction. */
+export interface Factors {
+	readonly effectiveAperture: Factor; // dish that would lose no light and give the same [m²]
+	readonly opticalFactor: Factor; // that over the dish's aperture
+	readonly loss: Factor; // of receiver, loop and tank while running, per kelvin of water over air [W/K]
+	readonly tankLoss: Factor; // at rest [W/K]
+	readonly collectorLoss: Factor; // of receiver and loop: the difference of the two [W/K]
+	readonly capacityRate: Factor; // of the oil [W/K]
+	readonly loopLoss: Factor; // of pipes and pump, per kelvin of oil over air [W/K]
+	readonly noise: number; // of a reading about the fit, standard deviation; NaN without a fit [K]
+}
+
+const ANY: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
+
+/** Every factor of the reduced model, each with its 95 % interval or the reason why the run can't tell it. */
+export function runFactors(run: TestRun): Factors {
+	const running = runningSpans(run);
+	const sun = sunFit(run, running);
+	const oil = oilFit(run, running);
+	const aperture = run.aperture;
+	const reads = reader(sun, running);
+	const optical = reads({ aperture: 1 }, ANY);
+	return {
+		effectiveAperture: optical,
+		opticalFactor:
+			aperture === undefined
+				? unknown("notMeasured", ["aperture", ...needsOf(optical)])
+				: reads({ aperture: 1 / aperture }, [0, 1]),
+		loss: reads({ lossRunning: 1 }, ANY),
+		tankLoss: reads({ lossAtRest: 1 }, ANY),
+		collectorLoss: reads({ lossRunning: 1, lossAtRest: -1 }, ANY),
+		capacityRate: reader(oil, running)({ capacityRate: 1 }, ANY),
+		loopLoss: running.includes(false)
+			? reader(oil, running)({ loopLoss: 1 }, ANY)
+			: unknown("notMeasured", [...(oil.drivers.length > 0 ? [] : oil.needs), "rowsAtRest"]),
+		noise: noiseOf(run, sun.fit?.outcome === "fitted" ? sun.fit : oil.fit),
+	};
+}
+
+interface NamedFit {
+	readonly drivers: readonly Driver[];
+	readonly fit: TrajectoryFit | undefined;
+	readonly needs: readonly Need[]; // columns without which there is no fit
+}
+
+function sunFit(run: TestRun, running: readonly boolean[]): NamedFit {
+	const { beam, ambient } = run;
+	const missing: Need[] = [];
+	if (beam === undefined) missing.push("beam");
+	if (ambient === undefined) missing.push("ambient");
+	if (beam !== undefined && ambient !== undefined)
+		return fitted(run, sunDrivers(run, { beam, ambient }, running));
+	const rest = ambient === undefined ? undefined : longestRest(run, running);
+	if (rest === undefined) return { drivers: [], fit: undefined, needs: missing };
+	const still = rest.time.length > 1 ? new Array<boolean>(rest.time.length - 1).fill(false) : [];
+	const dark = new Float64Array(rest.time.length);
+	return { ...fitted(rest, sunDrivers(rest, { beam: dark, ambient: rest.ambient! }, still)), needs: missing };
+}
+
+function oilFit(run: TestRun, running: readonly boolean[]): NamedFit {
+	const { oilIn, oilOut, ambient } = run;
+	if (oilIn !== undefined && oilOut !== undefined && ambient !== undefined)
+		return fitted(run, oilDrivers(run, { oilIn, oilOut, ambient }, running));
+	const needs: Need[] = oilIn === undefined || oilOut === undefined ? ["oilInAndOut"] : [];
+	if (ambient === undefined) needs.push("ambient");
+	return { drivers: [], fit: undefined, needs };
+}
+
+function fitted(run: TestRun, drivers: readonly Driver[]): NamedFit {
+	const columns = drivers.map(({ column }) => column);
+	return { drivers, fit: trajectoryFit(run.time, heatContents(run), columns, heatNoise(run)), needs: [] };
+}
+
+function noiseOf(run: TestRun, fit: TrajectoryFit | undefined): number {
+	return fit?.outcome === "fitted"
+		? fit.noise / storeHeatCapacity(run, waterTemperature(run, 0))
+		: Number.NaN;
+}
+
+type Weights = Partial<Record<Driver["name"], number>>;
+
+/** Reads weighted sums of the factors off a fit. */
+function reader({ drivers, fit, needs }: NamedFit, running: readonly boolean[]) {
+	return (weights: Weights, possible: readonly [number, number]): Factor => {
+		const names = Object.keys(weights) as Driver["name"][];
+		const absent = names.filter((name) => !drivers.some((driver) => driver.name === name));
+		if (fit === undefined || absent.length > 0)
+			return unknown("notMeasured", [...new Set([...needs, ...absent.flatMap(rowsFor)])]);
+		const more: Need[] = ["longerRun", ...(running.includes(false) ? [] : (["rowsAtRest"] as const))];
+		if (fit.outcome === "tooFewRows") return unknown("tooFewRows", ["moreRows"]);
+		if (fit.outcome !== "fitted") return unknown("collinear", more);
+		const vector = drivers.map(({ name }) => weights[name] ?? 0);
+		const first = drivers.findIndex(({ name }) => name === names[0]);
+		return judged(combination(fit, vector), possible, likeness(fit.covariance, first), more);
+	};
+}
+
+function rowsFor(name: Driver["name"]): readonly Need[] {
+	if (name === "lossAtRest") return ["rowsAtRest"];
+	return name === "aperture" || name === "lossRunning" ? ["rowsRunning"] : [];
+}
+
+const needsOf = (factor: Factor) => (factor.outcome === "undetermined" ? factor.needs : []);
+
+/** The longest unbroken stretch of rows at rest, as a run of its own. */
+function longestRest(run: TestRun, running: readonly boolean[]): TestRun | undefined {
+	let best = { from: 0, to: 0, length: 0 };
+	for (let from = 0, row = 0; row <= running.length; row++) {
+		if (row < running.length && !running[row]) continue;
+		const length = run.time[row]! - run.time[from]!;
+		if (row > from && length > best.length) best = { from, to: row, length };
+		from = row + 1;
+	}
+	if (best.length === 0) return undefined;
+	const cut = (column: Column) => Array.prototype.slice.call(column, best.from, best.to + 1) as number[];
+	return {
+		...run,
+		time: cut(run.time),
+		thermometers: run.thermometers.map(cut),
+		ambient: run.ambient && cut(run.ambient),
+	};
+}

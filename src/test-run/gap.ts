@@ -1,0 +1,104 @@
+import type { Plant } from "../plant/plant.ts";
+import { delivered } from "./delivered.ts";
+import { AS_DRAWN, type Cause } from "./departed-plant.ts";
+import { type Factor, judged, type Need, unknown } from "./factor.ts";
+import { type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
+import { NORMAL_95 } from "./intervals.ts";
+import type { RunSky } from "./predicted-run.ts";
+import { type TestRun, waterTemperature } from "./run.ts";
+import { runningSpans } from "./running.ts";
+import type { Estimate } from "./trajectory-fit.ts";
+
+/** How far one cause carries a run away from its prediction. */
+export interface Share {
+	readonly cause: Cause;
+	readonly ratio: Factor; // of the plant as built to the plant as drawn
+	readonly power: Estimate | undefined; // that it adds to the mean power, alone [W]; undefined without a fit
+	readonly differs: boolean; // whether the interval of the ratio leaves out 1
+}
+
+/** Measured against predicted, and what the difference is due to. */
+export interface Gap {
+	readonly power: Estimate; // mean power measured less predicted [W]
+	readonly temperature: number; // at the end, measured less predicted [K]
+	readonly verdict: "none" | "explained" | "undetermined";
+	readonly causes: readonly Cause[]; // those that differ, the weightiest first
+	readonly shares: readonly Share[];
+	readonly unexplained: number; // mean power that the causes, each alone, leave over: their interplay and what none of them is [W]
+}
+
+/** Which factors explain how a run differs from its prediction.
+ *  The rule: a cause explains when the 95 % interval of its ratio leaves out 1. Where none does, the gap is none if it lies within
+ *  the noise of its two readings, else undetermined.
+ *  @param predicted  the run's rows as the plant drawn should have had them
+ *  Check   plants with known changes, tests/unit/test-run/gap.test.ts */
+export function explainedGap(plant: Plant, run: TestRun, predicted: TestRun, sky: RunSky): Gap {
+	const running = runningSpans(run);
+	const causes: Cause[] = [];
+	if (running.includes(true)) causes.push("optics", "losses");
+	if (running.includes(false)) causes.push("tankLoss");
+	const fit = gapFit(plant, run, sky, causes);
+	const needs: Need[] = running.includes(false) ? ["longerRun"] : ["longerRun", "rowsAtRest"];
+	const shares = causes.map((cause) =>
+		fit.outcome === "fitted"
+			? shareOf(plant, run, sky, cause, fit, needs)
+			: { cause, ratio: withoutFit(fit.outcome, needs), power: undefined, differs: false },
+	);
+	return withVerdict(run, predicted, shares, fit.outcome === "fitted" ? fit.noise : 0);
+}
+
+function shareOf(
+	plant: Plant,
+	run: TestRun,
+	sky: RunSky,
+	cause: Cause,
+	fit: GapFit,
+	needs: readonly Need[],
+): Share {
+	const { duration } = delivered(run);
+	const ratio = fit.intervals[cause]!;
+	const carriesTank = cause === "losses" && fit.intervals.tankLoss === undefined;
+	const alone = {
+		...AS_DRAWN,
+		[cause]: ratio.value,
+		...(carriesTank && { tankLoss: ratio.value }),
+	};
+	const gained =
+		predictedHeat(plant, alone, run, sky).at(-1)! - predictedHeat(plant, AS_DRAWN, run, sky).at(-1)!;
+	return {
+		cause,
+		ratio: judged(ratio, [0, Number.POSITIVE_INFINITY], fit.correlations[cause]!, needs),
+		power: {
+			value: gained / duration,
+			halfWidth: Math.abs(fit.slopes[cause]! * ratio.halfWidth) / duration,
+		},
+		differs: Math.abs(ratio.value - 1) > ratio.halfWidth,
+	};
+}
+
+function withoutFit(outcome: "tooFewRows" | "collinear" | "outOfBounds", needs: readonly Need[]): Factor {
+	if (outcome === "tooFewRows") return unknown("tooFewRows", ["moreRows"]);
+	if (outcome === "collinear") return unknown("collinear", needs);
+	return { outcome: "undetermined", reason: "unphysical", needs: [], interval: undefined };
+}
+
+function withVerdict(run: TestRun, predicted: TestRun, shares: readonly Share[], noise: number): Gap {
+	const last = run.time.length - 1;
+	const measured = delivered(run);
+	const fromNoise = (NORMAL_95 * Math.SQRT2 * noise) / measured.duration;
+	const power = {
+		value: measured.power.value - delivered(predicted).power.value,
+		halfWidth: Math.max(measured.power.halfWidth, fromNoise),
+	};
+	const weight = ({ power }: Share) => Math.abs(power?.value ?? 0);
+	const differing = shares.filter(({ differs }) => differs).toSorted((a, b) => weight(b) - weight(a));
+	const isReal = Math.abs(power.value) > power.halfWidth;
+	return {
+		power,
+		temperature: waterTemperature(run, last) - waterTemperature(predicted, last),
+		verdict: differing.length > 0 ? "explained" : isReal ? "undetermined" : "none",
+		causes: differing.map(({ cause }) => cause),
+		shares,
+		unexplained: shares.reduce((rest, share) => rest - (share.power?.value ?? 0), power.value),
+	};
+}

@@ -1,0 +1,30 @@
+import type { Method } from "../methods.ts";
+import type { PredictedRun } from "./predicted-run.ts";
+import type { StandardLine } from "./standardised-power.ts";
+
+/** What the answers about a run rest on. */
+export function testRunMethods(
+	standard: StandardLine,
+	prediction: PredictedRun | undefined,
+): readonly Method[] {
+	const line = standard.outcome === "undetermined" ? undefined : standard;
+	return [
+		{
+			name: "Power from the tank's heat content, water by its enthalpy",
+			source: "IAPWS R7-97(2012), region 1; reading uncertainty by JCGM 100:2008 (GUM), 4.3.7",
+			outsideRange: false,
+		},
+		{
+			name: "Power standardised to 700 W/m² and its regression on the water's excess over the air",
+			source: "ASAE S580; its bounds on beam, air, water, points and r² are from memory",
+			outsideRange: line !== undefined && !line.asInStandard,
+		},
+		{
+			name: "Optical factor and losses of one lump, by generalised least squares on its integrated balance",
+			source:
+				"Mullick, Kandpal & Kumar, Solar Energy 46 (1991) 139–143; restricted likelihood: Patterson & Thompson, Biometrika 58 (1971) 545–554 (both from memory)",
+			outsideRange: false,
+		},
+		...(prediction?.outcome.methods ?? []),
+	];
+}

@@ -1,0 +1,97 @@
+import { describe, expect, it } from "vitest";
+import { AS_DRAWN, type Departures } from "../../../src/test-run/departed-plant.ts";
+import type { Factor } from "../../../src/test-run/factor.ts";
+import { runFactors } from "../../../src/test-run/factors.ts";
+import { gapFit } from "../../../src/test-run/gap-fit.ts";
+import { predictedRun } from "../../../src/test-run/predicted-run.ts";
+import { measuredDish, plant } from "../plant/plants.ts";
+import {
+	noisy,
+	type Plan,
+	runOf,
+	skyOf,
+	sunsetDay,
+	type Truth,
+	tank,
+	threeHours,
+	trajectory,
+} from "./runs.ts";
+
+const TRIALS = 200;
+const THERMOMETER = 0.1; // [K] standard deviation of a reading
+const LEAST = 0.9 * TRIALS; // of trials whose 95 % interval holds the truth
+const MOST = 0.99 * TRIALS;
+
+const truth: Truth = { optical: 0.62, loss: 8, tankLoss: 1.5 };
+
+interface Tally {
+	held: number;
+	halfWidth: number; // sum over trials, over the true value
+}
+
+/** How often an interval holds the truth, and how wide it is. */
+function tallied(interval: (seed: number) => { readonly low: number; readonly high: number }, value: number) {
+	const tally: Tally = { held: 0, halfWidth: 0 };
+	for (let seed = 1; seed <= TRIALS; seed++) {
+		const { low, high } = interval(seed);
+		if (low <= value && value <= high) tally.held++;
+		tally.halfWidth += (high - low) / 2 / value / TRIALS;
+	}
+	return tally;
+}
+
+function intervalOf(factor: Factor): { readonly low: number; readonly high: number } {
+	if (factor.outcome === "determined") return factor;
+	if (!factor.interval) throw new Error(`no interval: ${factor.reason}`);
+	return factor.interval;
+}
+
+describe("a made-up lump with 0.1 K of noise gives its factors back in 90–99 % of 200 trials", () => {
+	const cases: readonly (readonly [string, Plan])[] = [
+		["three hours by the minute with a cloud", threeHours],
+		["three hours of steady sun", { ...threeHours, beam: () => 820 }],
+		["three hours by five minutes", { ...threeHours, rows: 37, step: 300 }],
+		["four hours of sun and four of night", sunsetDay],
+	];
+	it.each(cases)("%s", (_name, plan) => {
+		const exact = trajectory(truth, plan);
+		const factors = (seed: number) => runFactors(runOf(plan, noisy(exact, THERMOMETER, seed)));
+		const tallies = [
+			tallied((seed) => intervalOf(factors(seed).opticalFactor), truth.optical),
+			tallied((seed) => intervalOf(factors(seed).loss), truth.loss),
+			...(plan === sunsetDay ? [tallied((seed) => intervalOf(factors(seed).tankLoss), truth.tankLoss)] : []),
+		];
+		for (const { held } of tallies) {
+			expect(held).toBeGreaterThanOrEqual(LEAST);
+			expect(held).toBeLessThanOrEqual(MOST);
+		}
+		if (plan.step > 60) return;
+		for (const { halfWidth } of tallies) expect(halfWidth).toBeLessThan(0.1);
+	});
+});
+
+describe("a run of the service's own simulation with 0.1 K of noise", () => {
+	const drawn = { ...plant, receiver: { ...measuredDish, lossCoefficient: 9 }, tank };
+	const blank = runOf(threeHours, new Float64Array(threeHours.rows).fill(290.15));
+	const sky = skyOf(blank);
+	const built: Departures = { ...AS_DRAWN, optics: 0.93, losses: 1.3, tankLoss: 1.3 };
+
+	it("gives back what sets its plant apart in 90–99 % of 200 trials, within a tenth", () => {
+		const [exact] = predictedRun(drawn, built, blank, sky).run.thermometers;
+		const fits = Array.from({ length: TRIALS }, (_, i) => {
+			const run = { ...blank, thermometers: [noisy(Float64Array.from(exact!), THERMOMETER, i + 1)] };
+			const fit = gapFit(drawn, run, sky, ["optics", "losses"]);
+			if (fit.outcome !== "fitted") throw new Error(fit.outcome);
+			return fit;
+		});
+		for (const cause of ["optics", "losses"] as const) {
+			const { held, halfWidth } = tallied((seed) => {
+				const estimate = fits[seed - 1]!.intervals[cause]!;
+				return { low: estimate.value - estimate.halfWidth, high: estimate.value + estimate.halfWidth };
+			}, built[cause]);
+			expect(held).toBeGreaterThanOrEqual(LEAST);
+			expect(held).toBeLessThanOrEqual(MOST);
+			expect(halfWidth).toBeLessThan(0.1);
+		}
+	});
+});
