@@ -1,7 +1,8 @@
-import { coilFits } from "../../src/index.ts";
-import { coilBand, coreCoil } from "../schemas/coil.ts";
+import { type Coil as CoreCoil, coilFits, type Tank } from "../../src/index.ts";
+import { type Coil, coilBand, coreCoil } from "../schemas/coil.ts";
 import { coreTank } from "../schemas/tank.ts";
-import { contradictory, impossible, outOfRange, type Rule, said } from "./fault.ts";
+import { contradictory, impossible, outOfRange, type Rule, type RuleFault, said } from "./fault.ts";
+import { fillWithinVolume, tankDimensions } from "./tank.ts";
 
 const asIs = <T>(_pointer: string, value: T, _why: string): T => value;
 
@@ -24,9 +25,13 @@ export const coilFitsTank: Rule = ({ coil, tank, draw }) => {
 				`the coil's top at ${said(coil.topHeight)} of the height is not above its bottom at ${said(coil.bottomHeight)}`,
 			),
 		];
-	if (tank.fillL !== undefined && tank.fillL > tank.volumeL) return [];
+	if ([...fillWithinVolume({ tank }), ...tankDimensions({ tank })].length > 0) return [];
 	const inside = coreTank(tank, draw.mainsTemperatureC, asIs);
-	const wound = coreCoil(coil, inside, asIs);
+	return windingFaults(coil, coreCoil(coil, inside, asIs), inside);
+};
+
+/** What keeps a coil from being wound into its tank. */
+function windingFaults(coil: Coil, wound: CoreCoil, inside: Tank): readonly RuleFault[] {
 	const narrowest = NARROWEST_HELIX * wound.innerDiameter;
 	if (wound.coilDiameter < narrowest)
 		return [
@@ -51,12 +56,12 @@ export const coilFitsTank: Rule = ({ coil, tank, draw }) => {
 			),
 		];
 	const band = coilBand(wound, inside);
-	if (wound.length < band)
-		return [
-			impossible(
-				"/coil/lengthM",
-				`a coil of ${said(wound.length)} m does not reach from its bottom to its top, ${said(band)} m above it`,
-			),
-		];
-	return [];
-};
+	return wound.length < band
+		? [
+				impossible(
+					"/coil/lengthM",
+					`a coil of ${said(wound.length)} m does not reach from its bottom to its top, ${said(band)} m above it`,
+				),
+			]
+		: [];
+}

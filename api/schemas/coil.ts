@@ -74,7 +74,7 @@ export function coreCoil(coil: Coil, tank: CoreTank, fill: Fill): CoreCoil {
 /** From the turns, else the usual length or as much as fits with water between the turns [m]. */
 function lengthOf(coil: Coil, empty: CoreCoil, tank: CoreTank, fill: Fill): number {
 	if (coil.turns !== undefined)
-		return Math.hypot(coil.turns * Math.PI * empty.coilDiameter, band(empty, tank));
+		return Math.hypot(coil.turns * Math.PI * empty.coilDiameter, coilBand(empty, tank));
 	const fit = coilFits(empty, tank);
 	const longest = fit.outcome === "fits" ? fit.longest / CLOSEST_PITCH : USUAL_LENGTH;
 	return fill(
@@ -84,7 +84,7 @@ function lengthOf(coil: Coil, empty: CoreCoil, tank: CoreTank, fill: Fill): numb
 	);
 }
 
-/** Height that the coil takes up [m]. */
-function band(coil: CoreCoil, tank: CoreTank): number {
+/** Height from the coil's lowest turn to its highest [m]. */
+export function coilBand(coil: Pick<CoreCoil, "top" | "bottom">, tank: CoreTank): number {
 	return Math.max(0, coil.top - coil.bottom) * (tank.fill / ((Math.PI / 4) * tank.diameter ** 2));
 }

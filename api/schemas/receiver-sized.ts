@@ -48,7 +48,10 @@ export function coreReceiver(
 	const pressure = standardPressure(elevation);
 	const unsized = unsizedReceiver(receiver);
 	const given = receiver.apertureDiameterM;
-	const aperture = given === "auto" ? bestApertureDiameter(dish, unsized, { ...DUTY, pressure }) : given;
+	const aperture =
+		given === "auto"
+			? Math.min(bestApertureDiameter(dish, unsized, { ...DUTY, pressure }), hollowGiven(receiver)) // the trade has one summit
+			: given;
 	const optics = dishOptics(dish, aperture, 0, 0);
 	const light = optics.apertureArea * optics.shares.toReceiver;
 	return sizedReceiver(receiver, proportionedReceiver(unsized, aperture), light, fluid, pressure, fill);
@@ -66,6 +69,11 @@ export function coreReceiverInLight(
 	if (receiver.kind === "efficiencyLine") return efficiencyLine(receiver);
 	const sized = proportionedReceiver(unsizedReceiver(receiver), receiver.apertureDiameterM as number);
 	return sizedReceiver(receiver, sized, light, fluid, standardPressure(elevation), fill);
+}
+
+/** The widest that an opening into a hollow of given size can be [m]. */
+function hollowGiven(receiver: TubeReceiver): number {
+	return (receiver.kind === "cavity" ? receiver.innerDiameterM : undefined) ?? Number.POSITIVE_INFINITY;
 }
 
 function efficiencyLine(receiver: Extract<Receiver, { kind: "efficiencyLine" }>): CoreReceiver {
@@ -118,22 +126,19 @@ function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
 
 const WHY_SIZE =
 	"1.3 apertures, or as much as keeps fluid at rest in full sun from charring; common practice, no source";
+const WHY_DEPTH = "as deep as wide; common practice, no source";
+const WHY_LENGTH = "as much tube as covers the absorber, turn against turn";
 
-/** The sizes that the caller gave put back; each of the others is noted as filled in. */
+/** The sizes that the caller gave put back, what hangs on them made to follow; each of the others is noted as filled in. */
 function withGivenSizes(receiver: TubeReceiver, sized: CoreTubeReceiver, fill: Fill): CoreTubeReceiver {
-	const length =
-		receiver.tube.lengthM ??
-		fill(
-			"/receiver/tube/lengthM",
-			sized.tube.length,
-			"as much tube as covers the absorber, turn against turn",
-		);
-	const tube = { ...sized.tube, length };
-	if (receiver.kind !== "cavity" || sized.kind !== "cavity") return { ...sized, tube };
-	return {
-		...sized,
-		tube,
-		innerDiameter: receiver.innerDiameterM ?? fill("/receiver/innerDiameterM", sized.innerDiameter, WHY_SIZE),
-		depth: receiver.depthM ?? fill("/receiver/depthM", sized.depth, WHY_SIZE),
-	};
+	const fillLength = (length: number) =>
+		receiver.tube.lengthM ?? fill("/receiver/tube/lengthM", length, WHY_LENGTH);
+	if (receiver.kind !== "cavity" || sized.kind !== "cavity")
+		return { ...sized, tube: { ...sized.tube, length: fillLength(sized.tube.length) } };
+	const innerDiameter =
+		receiver.innerDiameterM ?? fill("/receiver/innerDiameterM", sized.innerDiameter, WHY_SIZE);
+	const depth = receiver.depthM ?? fill("/receiver/depthM", innerDiameter, WHY_DEPTH);
+	const wall = Math.PI * innerDiameter * (depth + innerDiameter / 4); // cylinder and back [m²]
+	const length = fillLength(wall / sized.tube.outerDiameter);
+	return { ...sized, innerDiameter, depth, tube: { ...sized.tube, length } };
 }

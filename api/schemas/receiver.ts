@@ -27,7 +27,7 @@ const ReceiverInsulation = insulation(
 const aperture = assume(
 	z.union([metres("Of the opening that the light enters.", 0.01, 3), z.literal("auto")]).meta({
 		description:
-			"Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost. The answer's `design` tells the size chosen.",
+			"Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen.",
 		"x-unit": "m",
 	}),
 	"auto",

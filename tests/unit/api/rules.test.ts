@@ -136,6 +136,26 @@ const CASES: readonly (readonly [what: string, body: object, pointer: string, co
 		"/coil/coilDiameterM",
 		"impossible",
 	],
+	[
+		"a tube too short to rise from the coil's bottom to its top",
+		{ coil: { lengthM: 0.2, bottomHeight: 0, topHeight: 1 } },
+		"/coil/lengthM",
+		"impossible",
+	],
+	[
+		"a helix narrower than two bores",
+		{ coil: { coilDiameterM: 0.025, lengthM: 2 } },
+		"/coil/coilDiameterM",
+		"out_of_range",
+	],
+	["a tank as flat as a puddle", { tank: { volumeL: 5, diameterM: 6 } }, "/tank/diameterM", "out_of_range"],
+	[
+		"a tank as slender as a pipe",
+		{ tank: { volumeL: 20_000, diameterM: 0.1 } },
+		"/tank/diameterM",
+		"out_of_range",
+	],
+	["a tank wider than a house", { tank: { volumeL: 20_000, heightM: 0.1 } }, "/tank/heightM", "out_of_range"],
 	["more water than the tank holds", { tank: { volumeL: 150, fillL: 160 } }, "/tank/fillL", "contradictory"],
 	[
 		"a tank that is not its dimensions",
