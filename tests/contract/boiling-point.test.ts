@@ -45,6 +45,33 @@ describe("200", () => {
 	});
 });
 
+describe("a boiling point read from a thermometer", () => {
+	const at = (query: Parameters<typeof raykettle.boilingPoint>[0]) => raykettle.boilingPoint(query);
+
+	it("gives the elevation with both its errors", async () => {
+		const read = await at({ boilingPointC: 90, thermometerUncertaintyK: 0.5 });
+		const [low, high] = [await at({ boilingPointC: 90.5 }), await at({ boilingPointC: 89.5 })];
+		const fromThermometer = (high.elevationM - low.elevationM) / 2;
+		const fromWeather = (await at({ boilingPointC: 90 })).uncertainty.elevationM;
+		expect(read.uncertainty.elevationM).toBeCloseTo(Math.hypot(fromThermometer, fromWeather), -0.5);
+		expect(read.uncertainty.pressureKpa).toBeCloseTo((low.pressureKpa - high.pressureKpa) / 2, 2);
+		expect(read.uncertainty.boilingPointK).toBe(0.5);
+	});
+
+	it("a perfect thermometer leaves the weather", async () => {
+		const { uncertainty } = await at({ boilingPointC: 95, thermometerUncertaintyK: 0 });
+		expect(uncertainty).toMatchObject({ pressureKpa: 0, boilingPointK: 0 });
+		const plain = (await at({ boilingPointC: 95 })).uncertainty.elevationM;
+		expect(uncertainty.elevationM / plain).toBeCloseTo(1, 3);
+	});
+
+	it("belongs to a boiling point", async () => {
+		const { status, errors } = await refusal("/v1/boiling-point?elevationM=1000&thermometerUncertaintyK=0.5");
+		expect(status).toBe(400);
+		expect(errors?.[0]?.parameter).toBe("thermometerUncertaintyK");
+	});
+});
+
 describe("400", () => {
 	it("wants exactly one of the three", async () => {
 		expect((await refusal("/v1/boiling-point")).errors).toEqual([
