@@ -28,6 +28,7 @@ export interface Raykettle {
 	 * Takes exactly one of elevation, air pressure and boiling point, and answers all three.
 	 * Elevation and pressure are joined by the standard atmosphere, pressure and boiling point by the steam tables.
 	 * Weather moves the pressure, so an elevation found from a boiling point is rough: see `uncertainty`.
+	 * With the ± of the thermometer that is counted as well: half a kelvin is about 150 m, and so is ordinary weather.
 	 */
 	readonly boilingPoint: Method<"getBoilingPoint">;
 	/**

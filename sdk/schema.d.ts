@@ -59,6 +59,7 @@ export interface paths {
          * @description Takes exactly one of elevation, air pressure and boiling point, and answers all three.
          *     Elevation and pressure are joined by the standard atmosphere, pressure and boiling point by the steam tables.
          *     Weather moves the pressure, so an elevation found from a boiling point is rough: see `uncertainty`.
+         *     With the ± of the thermometer that is counted as well: half a kelvin is about 150 m, and so is ordinary weather.
          */
         readonly get: operations["getBoilingPoint"];
         readonly put?: never;
@@ -469,7 +470,7 @@ export interface components {
             readonly pressureKpa: number;
             /** @description Boiling point of water in an open vessel at that pressure. */
             readonly boilingPointC: number;
-            /** @description How far weather moves each: ordinary weather moves the air's pressure by ±1.3 kPa. What follows from a measured pressure or boiling point without the standard atmosphere carries 0. */
+            /** @description How far weather moves each: ordinary weather moves the air's pressure by ±1.3 kPa. What follows from a measured pressure or boiling point without the standard atmosphere carries 0, or what `thermometerUncertaintyK` makes of it; weather and thermometer add in squares. */
             readonly uncertainty: {
                 /** @description Plus or minus. */
                 readonly elevationM: number;
@@ -2538,6 +2539,8 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["SunDay"];
+                    readonly "image/svg+xml": string;
+                    readonly "text/csv": string;
                 };
             };
             /** @description The caller holds this answer already. */
@@ -2566,6 +2569,8 @@ export interface operations {
                 readonly pressureKpa?: number;
                 /** @description Boiling point of water in an open vessel. */
                 readonly boilingPointC?: number;
+                /** @description Plus or minus of the thermometer that the boiling point was read from. */
+                readonly thermometerUncertaintyK?: number;
             };
             readonly header?: never;
             readonly path?: never;
@@ -2686,6 +2691,8 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["WarmUpResponse"];
+                    readonly "image/svg+xml": string;
+                    readonly "text/csv": string;
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
