@@ -18,7 +18,7 @@ export interface GapFit {
 const MOST_ROUNDS = 6;
 const SMALL = 0.1; // change of a departure over its interval at which the rounds end
 const PROBE = 0.95; // departure at which the march's slope is taken, over the one at hand
-const BOUNDS = [0.2, 5] as const; // beyond which a plant is no longer the one drawn
+const BOUNDS = [0.1, 20] as const; // beyond which a plant is no longer the one drawn; our choice
 
 /** Heat content of the water as a plant that departs so far should have it [N] [J]. */
 export function predictedHeat(plant: Plant, departures: Departures, run: TestRun, sky: RunSky): Float64Array {
