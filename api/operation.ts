@@ -8,6 +8,15 @@ export interface Example {
 	readonly value: Readonly<Record<string, unknown>>;
 }
 
+/** An answer told in other forms than JSON, from what the JSON would say. */
+interface Forms<Input, Output> {
+	chart(answer: Output, input: Input): string; // image/svg+xml
+	table(answer: Output, input: Input): string; // text/csv
+}
+
+/** The media types of an operation's answer, the one for no wish first. */
+export const MEDIA_TYPES = ["application/json", "image/svg+xml", "text/csv"] as const;
+
 /** One operation of the service: what the contract says of it, and the plain function that answers it.
  *  It knows nothing of HTTP beyond its method and path, so a batch or a worker can run it as well. */
 interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
@@ -22,10 +31,13 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly examples: Readonly<Record<string, Example>>;
 	readonly maxAge: number; // how long a GET may be kept [s]; 0 for never
 	readonly refusals?: readonly (404 | 422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
+	readonly forms?: Forms<z.output<Input>, z.output<Output>>;
 	/** @param input  the request, checked and with its defaults filled in
 	 *  @param given  the request as it came, to tell a default from a choice */
 	answer(input: z.output<Input>, given: unknown): z.input<Output> | Promise<z.input<Output>>;
 }
+
+export const mediaTypes = ({ forms }: Operation) => (forms ? MEDIA_TYPES : (["application/json"] as const));
 
 export type Operation = Definition<z.ZodType, z.ZodType>;
 

@@ -4,7 +4,7 @@ import { jsonBody } from "./body.ts";
 import { LIMITS } from "./config.ts";
 import { bodyFaults } from "./faults.ts";
 import { entityTag, matches } from "./headers.ts";
-import type { Operation } from "./operation.ts";
+import { type MEDIA_TYPES, mediaTypes, type Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 import { ProblemError, problem } from "./problem.ts";
 import { queryOf } from "./query.ts";
@@ -56,13 +56,30 @@ function parametersOf(c: EdgeContext, operation: Operation): Readonly<Record<str
 
 /** Runs an operation for a request, from its query or body to its bytes. */
 export async function answer(c: EdgeContext, operation: Operation): Promise<Response> {
-	if (acceptable(c.req.header("accept"), ["application/json"]) === undefined)
-		throw new ProblemError("not-acceptable", "This operation answers in application/json");
+	const offered = mediaTypes(operation);
+	const type = acceptable<MediaType>(c.req.header("accept"), offered);
+	if (type === undefined)
+		throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
 	const [input, given] = await inputOf(c, operation);
-	const text = JSON.stringify(wireValue(operation.output, await operation.answer(input, given)));
+	const value = wireValue(operation.output, await operation.answer(input, given));
+	const text = told(operation, type, value, input);
 	return operation.maxAge > 0
-		? tagged(c, text, await entityTag(text), "application/json", operation.maxAge)
-		: c.body(text, 200, { "Content-Type": "application/json", "Cache-Control": "no-store" });
+		? tagged(c, text, await entityTag(text), CONTENT_TYPES[type], operation.maxAge)
+		: c.body(text, 200, { "Content-Type": CONTENT_TYPES[type], "Cache-Control": "no-store" });
+}
+
+type MediaType = (typeof MEDIA_TYPES)[number];
+
+const CONTENT_TYPES: Readonly<Record<MediaType, string>> = {
+	"application/json": "application/json",
+	"image/svg+xml": "image/svg+xml",
+	"text/csv": "text/csv; charset=utf-8; header=present",
+};
+
+function told({ forms }: Operation, type: MediaType, value: unknown, input: unknown): string {
+	if (type === "image/svg+xml" && forms) return forms.chart(value, input);
+	if (type === "text/csv" && forms) return forms.table(value, input);
+	return JSON.stringify(value);
 }
 
 const fixedTags = new Map<string, string>(); // of the few texts that never change while the process runs

@@ -42,9 +42,26 @@ async function documented(operation: Operation) {
 			method === "get"
 				? parameters(path, input as z.ZodObject)
 				: { body: { ...json(input, examples), required: true } },
-		responses: { 200: { description: "The answer.", headers: SHARED_HEADERS, ...json(output, answers) } },
+		responses: {
+			200: {
+				description: "The answer.",
+				headers: SHARED_HEADERS,
+				content: { ...json(output, answers).content, ...(operation.forms && OTHER_FORMS) },
+			},
+		},
 	});
 }
+
+const OTHER_FORMS = {
+	"image/svg+xml": {
+		schema: z.string().openapi({ description: "A chart of the series, with title and description." }),
+	},
+	"text/csv": {
+		schema: z
+			.string()
+			.openapi({ description: "The series as a table (RFC 4180), each column's unit in its header." }),
+	},
+};
 
 /** The parts of a GET's input: what stands in its path, and its query. */
 function parameters(path: string, input: z.ZodObject) {

@@ -4,6 +4,7 @@ import { assume, defaultsTaken, type Fill, filling } from "../assumed.ts";
 import { calendarDate } from "../calendar.ts";
 import { operation } from "../operation.ts";
 import { fromQuery } from "../query.ts";
+import { sunDayForms } from "../render/sun-day.ts";
 import { SunDayResponse } from "../schemas/sun-day.ts";
 import { stretchesOf } from "../seasons.ts";
 import { instantOf, isTimeZone, timeZoneAt } from "../time-zone.ts";
@@ -84,6 +85,7 @@ export const sunDay = operation({
 		},
 	},
 	maxAge: 86_400,
+	forms: sunDayForms,
 	answer: (query, given) => {
 		const { fill, filled } = filling();
 		const zone = query.timeZone ?? zoneFound(query, fill);

@@ -2,6 +2,7 @@ import type { z } from "@hono/zod-openapi";
 import { type Build, cautionsOf, type DayOutcome, warmUpDay } from "../../src/index.ts";
 import { type Assumed, defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
+import { warmUpForms } from "../render/warm-up.ts";
 import { requireSound } from "../rules/warm-up.ts";
 import { hostel } from "../scenario/hostel.ts";
 import { wireCaution } from "../schemas/caution.ts";
@@ -42,6 +43,7 @@ export const warmUp = operation({
 		},
 	},
 	maxAge: 0,
+	forms: warmUpForms,
 	answer: (request, given) => {
 		requireSound(request);
 		const { fill, filled } = filling();

@@ -1,0 +1,25 @@
+/** Unit signs by the end of a column's name, the longest first. */
+const UNITS: readonly (readonly [suffix: string, sign: string])[] = [
+	["WPerM2", "W/m²"],
+	["LPerMin", "L/min"],
+	["Deg", "°"],
+	["Kwh", "kWh"],
+	["Min", "min"],
+	["C", "°C"],
+	["W", "W"],
+	["K", "K"],
+];
+
+function headed(name: string): string {
+	const sign = UNITS.find(([suffix]) => name.endsWith(suffix))?.[1];
+	return sign === undefined ? name : `${name} [${sign}]`;
+}
+
+/** The columns of a series as a table of comma-separated values (RFC 4180), each with its unit in the header. */
+export function seriesTable(series: Readonly<Record<string, unknown>>): string {
+	const columns = Object.entries(series).filter((entry): entry is [string, unknown[]] =>
+		Array.isArray(entry[1]),
+	);
+	const rows = columns[0]![1].map((_, i) => columns.map(([, values]) => String(values[i])).join(","));
+	return [columns.map(([name]) => headed(name)).join(","), ...rows, ""].join("\r\n");
+}

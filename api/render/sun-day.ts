@@ -1,0 +1,72 @@
+import type { SunDayResponse } from "../schemas/sun-day.ts";
+import { dayAxis } from "./day-axis.ts";
+import { drawDay } from "./day-chart.ts";
+import { seriesTable } from "./series-table.ts";
+import { svgText } from "./svg.ts";
+import { HOURS, PAPER } from "./warm-up.ts";
+import { clockTime } from "./warm-up-chart.ts";
+
+const whole = (value: number) => String(Math.round(value));
+
+/** The forms besides JSON in which a day of sun is told. */
+export const sunDayForms = {
+	chart: (answer: SunDayResponse) => svgText(chart(answer)),
+	table: ({ series }: SunDayResponse) => seriesTable(series),
+};
+
+function chart(answer: SunDayResponse) {
+	const { series, date, plane } = answer;
+	const {
+		beamIrradianceWPerM2: beam,
+		planeIrradianceWPerM2: onPlane,
+		diffuseIrradianceWPerM2: diffuse,
+	} = series;
+	return drawDay(
+		{
+			title: `Clear sky on ${date}`,
+			description: described(answer),
+			axis: dayAxis(series.time, PAPER.width / 52),
+			left: { unit: "W/m²", low: 0, high: Math.max(...beam, ...onPlane, 1000) },
+			curves: [
+				{ role: "sun", label: "beam on a tracked dish", values: beam, filled: true, side: "left" },
+				{
+					role: "plane",
+					label: `all light on a plane tilted ${whole(plane.tiltDeg)}°`,
+					values: onPlane,
+					filled: false,
+					side: "left",
+				},
+				{ role: "sky", label: "diffuse", values: diffuse, filled: false, side: "left" },
+			],
+			...{ levels: [], moments: [], number: whole, clock: HOURS },
+		},
+		PAPER,
+	);
+}
+
+const DARK = {
+	polarDay: "The sun stays up all day.",
+	polarNight: "The sun stays down all day.",
+	riseAndSet: "",
+};
+
+function described({
+	daylight,
+	sunrise,
+	sunset,
+	noon,
+	noonAltitudeDeg,
+	daily,
+	timeZone,
+}: SunDayResponse): string {
+	const rises =
+		sunrise !== undefined && sunset !== undefined
+			? `The sun rises at ${clockTime(sunrise)} and sets at ${clockTime(sunset)}.`
+			: DARK[daylight];
+	return [
+		rises,
+		`At noon, ${clockTime(noon)}, it stands ${noonAltitudeDeg.toFixed(1)}° high.`,
+		`A tracked square metre gets ${daily.trackedBeamKwhPerM2.toFixed(1)} kWh of beam, the fixed plane ${daily.planeTotalKwhPerM2.toFixed(1)} kWh of all light.`,
+		`Times are local (${timeZone}).`,
+	].join(" ");
+}
