@@ -8,6 +8,17 @@ export const drawDemand: Rule = ({ draw }) =>
 		return [contradictory(`/draw/draws/${i}`, `the draw ${problem}: give either litres or energyKwh`)];
 	});
 
+/** Households are those of a profile. */
+export const scaleOfProfile: Rule = ({ draw }) =>
+	draw.scale !== 1 && draw.profile === undefined
+		? [
+				contradictory(
+					"/draw/scale",
+					`there is no profile to take ${said(draw.scale)} times: name one, or leave the scale out`,
+				),
+			]
+		: [];
+
 /** Tap water is warmer than the mains. */
 export const tapAboveMains: Rule = ({ draw }) => {
 	const mains = draw.mainsTemperatureC;

@@ -2,7 +2,7 @@ import type { WarmUpRequest } from "../schemas/warm-up-request.ts";
 import { coilFitsTank, coilLength } from "./coil.ts";
 import { limitsAboveStart, oilLimitWithinFluid, startAboveStop } from "./control.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
-import { drawDemand, tapAboveMains } from "./draw.ts";
+import { drawDemand, scaleOfProfile, tapAboveMains } from "./draw.ts";
 import { type Rule, type RuleFault, refuseFaults } from "./fault.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { drawsWithinRun, endAfterStart } from "./run.ts";
@@ -40,6 +40,7 @@ const RULES: readonly Rule[] = [
 	nodesOfProfile,
 	startBelowBoiling,
 	drawDemand,
+	scaleOfProfile,
 	tapAboveMains,
 	drawsWithinRun,
 ];

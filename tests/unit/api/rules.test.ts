@@ -188,6 +188,7 @@ const CASES: readonly (readonly [what: string, body: object, pointer: string, co
 		"/draw/draws/0",
 		"contradictory",
 	],
+	["households of no profile", { draw: { scale: 3 } }, "/draw/scale", "contradictory"],
 	[
 		"taps colder than the mains",
 		{ draw: { mixedTemperatureC: 9, mainsTemperatureC: 12 } },
