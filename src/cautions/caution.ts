@@ -54,4 +54,12 @@ export interface HotFluid {
 	readonly outcome: Pick<DayOutcome, "maximumOil" | "maximumFilm" | "stagnation">;
 }
 
+/** A tank and how it ends: all that the rules about stored water look at. */
+export interface StandingTank {
+	readonly plant: { readonly tank: Plant["tank"] };
+	readonly outcome: Pick<DayOutcome, "endTop" | "endTemperatures"> & {
+		readonly series: Pick<DayOutcome["series"], "time" | "tankMean">;
+	};
+}
+
 export const temperature = (value: number): Quantity => ({ kind: "temperature", value });

@@ -1,7 +1,10 @@
+import type { Plant } from "../plant/plant.ts";
 import type { CautionRule } from "./caution.ts";
 
 /** Current beside water. */
-export const electricity: CautionRule = ({ plant: { loop } }) =>
+export const electricity: CautionRule<{ readonly plant: { readonly loop: Pick<Plant["loop"], "pump"> } }> = ({
+	plant: { loop },
+}) =>
 	loop.pump.electricPower > 0
 		? [
 				{

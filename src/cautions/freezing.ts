@@ -1,9 +1,14 @@
+import type { Plant } from "../plant/plant.ts";
+import type { Weather } from "../sky/weather.ts";
 import { type CautionRule, temperature } from "./caution.ts";
 
 const NIGHT_SKY = 5; // [K] below the air that a pipe under a clear sky can fall; common practice, no source
 
 /** Frost in the loop. */
-export const freezing: CautionRule = ({ plant: { loop }, weather }) => {
+export const freezing: CautionRule<{
+	readonly plant: { readonly loop: Pick<Plant["loop"], "fluid"> };
+	readonly weather: Pick<Weather, "ambient">;
+}> = ({ plant: { loop }, weather }) => {
 	let coldest = Number.POSITIVE_INFINITY;
 	for (const air of weather.ambient) coldest = Math.min(coldest, air);
 	const limit = loop.fluid.limits.coldest.temperature;

@@ -1,11 +1,11 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import { type CautionRule, type StandingTank, temperature } from "./caution.ts";
 
 const SAFE = 333.15; // [K] 60 °C at which a store is kept; WHO, Legionella and the prevention of legionellosis, 2007 (value from memory)
 const GROWING = [298.15, 318.15] as const; // [K] 25–45 °C in which it multiplies, same source
 const LONG = 4 * 3600; // [s] common practice, no source
 
 /** Bacteria in lukewarm water. */
-export const legionella: CautionRule = ({ outcome, plant }) => {
+export const legionella: CautionRule<StandingTank> = ({ outcome, plant }) => {
 	const coldest = Math.min(...outcome.endTemperatures);
 	const lukewarm = lukewarmTime(outcome.series.time, outcome.series.tankMean);
 	if (coldest >= SAFE && lukewarm < LONG) return [];

@@ -1,7 +1,7 @@
-import type { CautionRule } from "./caution.ts";
+import type { CautionRule, StandingTank } from "./caution.ts";
 
 /** A closed tank bursts; an open one must stay open. */
-export const pressure: CautionRule = ({ plant: { tank } }) =>
+export const pressure: CautionRule<StandingTank> = ({ plant: { tank } }) =>
 	tank.reliefPressure > 0
 		? [
 				{

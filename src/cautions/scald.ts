@@ -1,9 +1,9 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import { type CautionRule, type StandingTank, temperature } from "./caution.ts";
 
 const SCALDING = 318.15; // [K] 45 °C: a tap that children or the old use; hotter water burns the faster the hotter. Common practice, no source
 
 /** Water that burns skin at the tap. */
-export const scald: CautionRule = ({ outcome, plant }) => {
+export const scald: CautionRule<StandingTank> = ({ outcome, plant }) => {
 	const hottest = Math.max(outcome.endTop, ...plant.tank.startTemperatures);
 	if (hottest <= SCALDING) return [];
 	return [

@@ -1,0 +1,49 @@
+import { insulationMaterial } from "../heat/insulation.ts";
+import type { ColdStart } from "../loop/cold-start.ts";
+import type { Loop } from "../loop/loop.ts";
+import type { LoopConditions, LoopLosses } from "../loop/losses.ts";
+import { bulkLimit } from "./bulk-limit.ts";
+import type { Caution } from "./caution.ts";
+import { bySeverity } from "./cautions.ts";
+import { starvedStart } from "./cold-start.ts";
+import { electricity } from "./electricity.ts";
+import { fibresIn } from "./fibres.ts";
+import { freezing } from "./freezing.ts";
+import { hotSurfaces } from "./hot-surface.ts";
+import { laggingAboveLimit } from "./lagging-limit.ts";
+import { wetLayers } from "./wet-insulation.ts";
+
+/** A loop that was asked about on its own. */
+export interface LoopCircumstances {
+	readonly loop: Loop;
+	readonly conditions: LoopConditions;
+	readonly losses: LoopLosses;
+	readonly starts: readonly ColdStart[];
+	readonly weatherproof: boolean; // whether a cover keeps rain out of all its lagging
+}
+
+/** Everything to be careful of about a loop, the most serious first. */
+export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
+	const { loop, conditions, losses, starts, weatherproof } = seen;
+	const layers = [loop.supply.insulation, loop.return.insulation];
+	const hottest = Math.max(conditions.supplyTemperature, conditions.returnTemperature);
+	const hot = { maximumOil: hottest, maximumFilm: hottest, stagnation: hottest };
+	const places = [
+		["supply pipe", loop.supply, conditions.supplyTemperature, losses.supply],
+		["return pipe", loop.return, conditions.returnTemperature, losses.return],
+	] as const;
+	return bySeverity([
+		...bulkLimit({ plant: { loop }, outcome: hot }),
+		...electricity({ plant: { loop } }),
+		...freezing({ plant: { loop }, weather: { ambient: Float64Array.of(conditions.ambient) } }),
+		...hotSurfaces(places.map(([place, , , { loss }]) => [place, loss.surfaceTemperature])),
+		...laggingAboveLimit(
+			places
+				.filter(([, pipe]) => pipe.insulation.thickness > 0)
+				.map(([place, pipe, inside]) => [place, insulationMaterial(pipe.insulation.material), inside]),
+		),
+		...wetLayers(layers, weatherproof),
+		...fibresIn(layers),
+		...starvedStart(loop.fluid.name, starts),
+	]);
+}
