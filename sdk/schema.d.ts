@@ -575,7 +575,7 @@ export interface components {
             readonly lossW: number;
             /** @description Absorbed less lost. Not above 0: nothing is gained with oil so hot. */
             readonly netPowerW: number;
-            /** @description Whether the best lies between the ends of the search, 1 and 40 % of the focal length. */
+            /** @description Whether the best lies between the ends of the search: 1 and 40 % of the focal length, at most half the mirror and 5 m. */
             readonly withinSearch: boolean;
         };
         /** @description Light caught against heat lost, with the receiver in proportion to each aperture (a hollow 1.3 apertures wide and as deep) and its wall 15 K over the fluid. */

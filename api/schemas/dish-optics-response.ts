@@ -67,7 +67,8 @@ const BestAperture = z
 		lossW: watts("Heat lost by all paths."),
 		netPowerW: watts("Absorbed less lost. Not above 0: nothing is gained with oil so hot."),
 		withinSearch: z.boolean().meta({
-			description: "Whether the best lies between the ends of the search, 1 and 40 % of the focal length.",
+			description:
+				"Whether the best lies between the ends of the search: 1 and 40 % of the focal length, at most half the mirror and 5 m.",
 		}),
 	})
 	.openapi("BestAperture", { description: "The aperture at which spill and loss together take least." });

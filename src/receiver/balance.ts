@@ -1,3 +1,4 @@
+import { DomainError } from "../errors.ts";
 import type { Fluid } from "../fluids/fluid.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import type { ReceiverConditions } from "./conditions.ts";
@@ -32,7 +33,7 @@ const HOTTEST = 6000; // [K] no absorber outshines the sun: second law
  *  @param receiver,operation  what it is, and what is done to it
  *  Method  useful = h·A·(T_wall − T_fluid) rises with the wall as the losses do, so that one root lies between the colder of
  *          fluid and air, and the hotter of them plus absorbed/(h·A)
- *  Range   DomainError no_convergence where even 6000 K does not pass on what is absorbed */
+ *  Range   DomainError impossible where even 6000 K does not pass on what is absorbed */
 export function receiverBalance(receiver: Receiver, operation: ReceiverOperation): ReceiverBalance {
 	const { fluid, fluidTemperature, flow, absorbed, ambient } = operation;
 	if (receiver.kind === "efficiencyLine") {
@@ -44,12 +45,18 @@ export function receiverBalance(receiver: Receiver, operation: ReceiverOperation
 		conductance * (wallTemperature - fluidTemperature) +
 		totalReceiverLoss(receiverLosses(receiver, { ...operation, wallTemperature })) -
 		absorbed;
-	const wallTemperature = bracketedRoot(
-		surplus,
-		Math.min(fluidTemperature, ambient),
-		Math.min(HOTTEST, Math.max(fluidTemperature, ambient) + absorbed / conductance),
-		ROOT_TOLERANCE,
-	);
+	const coldest = Math.min(fluidTemperature, ambient);
+	const hottest = Math.max(fluidTemperature, ambient) + absorbed / conductance;
+	if (hottest > HOTTEST && surplus(HOTTEST) < 0)
+		throw new DomainError(
+			"impossible",
+			"neither fluid nor losses carry off so much light: no wall is so hot",
+			{
+				absorbed,
+				hottest: HOTTEST,
+			},
+		);
+	const wallTemperature = bracketedRoot(surplus, coldest, Math.min(HOTTEST, hottest), ROOT_TOLERANCE);
 	const losses = receiverLosses(receiver, { ...operation, wallTemperature });
 	return balance(conductance * (wallTemperature - fluidTemperature), losses, wallTemperature, absorbed);
 }

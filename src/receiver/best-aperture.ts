@@ -12,14 +12,16 @@ export interface ApertureDuty extends ReceiverSurroundings {
 }
 
 const SMALLEST = 0.01; // of the focal length: tighter than the sun's own image
-const LARGEST = 0.4; // of the focal length
+const LARGEST = 0.4; // of the focal length, and
+const LARGEST_BUILT = 5; // [m] beyond it the convection of a disc is not known
+const WIDEST = 0.5; // of the mirror's own width: for dishes of long focal length
 const TOLERANCE = 1e-3; // [m]
 
 /** Aperture diameter of the receiver that leaves most heat: wider, less light spills past; narrower, less heat is lost [m].
  *  @param dish      the dish; a fixed-focus one at equinox
  *  @param receiver  its surfaces, tube and lagging; its size is set here by `proportionedReceiver`
  *  @param duty      beam, fluid and air it is chosen for
- *  @returns  between 1 and 40 % of the focal length, within 1 mm of the best; the lower end where nothing is ever gained */
+ *  @returns  between 1 and 40 % of the focal length but no wider than half the mirror and 5 m, within 1 mm of the best; the lower end where nothing is ever gained */
 export function bestApertureDiameter(dish: Dish, receiver: TubeReceiver, duty: ApertureDuty): number {
 	return apertureOfMostHeat(dish, receiver, { ...duty, power: duty.beam * apertureArea(dish, 0, 0) });
 }
@@ -33,5 +35,7 @@ export function apertureOfMostHeat(dish: Dish, receiver: TubeReceiver, setting: 
 
 /** Where the best aperture is looked for [m]. */
 export function apertureBounds(dish: Dish): readonly [low: number, high: number] {
-	return [SMALLEST * dish.focalLength, LARGEST * dish.focalLength];
+	const width = dish.kind === "twoAxis" ? dish.diameter : Math.sqrt((4 * dish.mirrorArea) / Math.PI);
+	const high = Math.min(LARGEST * dish.focalLength, WIDEST * width, LARGEST_BUILT);
+	return [Math.min(SMALLEST * dish.focalLength, high / 2), high];
 }

@@ -15,7 +15,7 @@ async function optics(request: Request): Promise<Optics> {
 	expect(answer.powerAtFocusW).toBeLessThanOrEqual(answer.beamOnApertureW);
 	expect(answer.geometricConcentration).toBeLessThan(answer.concentrationLimits.thermodynamic);
 	curve.netPowerW.forEach((net, i) => {
-		const searched = curve.apertureDiameterM[i]! >= 0.01 * answer.focalLengthM;
+		const searched = curve.apertureDiameterM[i]! >= 0.01 * answer.focalLengthM; // the lower end of the search
 		if (searched) expect(net).toBeLessThanOrEqual(bestAperture.netPowerW + 0.5); // best to a millimetre
 		expect(net).toBeCloseTo(curve.absorbedW[i]! - curve.lossW[i]!, 3);
 	});
@@ -91,6 +91,17 @@ describe("200", () => {
 	it("sizes `auto` as the best at the duty it assumes", async () => {
 		const { receiverApertureDiameterM, bestAperture } = await optics(cooker);
 		expect(receiverApertureDiameterM).toBeCloseTo(bestAperture.apertureDiameterM, 6);
+	});
+
+	it("catches on the curve what it catches at the receiver", async () => {
+		const receiver = { kind: "openCoil", apertureDiameterM: 0.09 } as const;
+		const { interceptFactor, absorbedW, curve } = await optics({
+			...cooker,
+			receiver,
+			curveApertureDiameterM: [0.09],
+		});
+		expect(curve.interceptFactor[0]!).toBeCloseTo(interceptFactor, 7);
+		expect(curve.absorbedW[0]!).toBeCloseTo(absorbedW, 3);
 	});
 
 	it("weighs spill against loss: hotter oil and wind want a narrower aperture, a rough mirror a wider one", async () => {

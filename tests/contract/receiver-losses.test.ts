@@ -172,6 +172,13 @@ describe("200", () => {
 		expect(water.stagnation.passes).not.toContain("flashPoint");
 	});
 
+	it("stagnates in the stagnation's own sun, on its own warm day", async () => {
+		const { light, stagnation } = await losses({ dish, beamIrradianceWPerM2: 500 });
+		expect(stagnation.absorbedW / light.absorbedW).toBeCloseTo(2, 6); // 1000 against 500 W/m²
+		const cool = await losses({ dish, stagnation: { ambientC: 0, windMPerS: 8, tiltDeg: 10 } });
+		expect(cool.stagnation.wallTemperatureC).toBeLessThan(stagnation.wallTemperatureC - 25);
+	});
+
 	it("stagnates no hotter than the sun where nothing is lost", async () => {
 		const { stagnation } = await losses({
 			dish,

@@ -108,6 +108,11 @@ it("stagnates as hot as the sun where nothing is lost, and at the air's temperat
 	expect(stagnationTemperature(lossless, 0, sunny)).toBe(sunny.ambient);
 });
 
+it("refuses more light than any wall could carry off", () => {
+	for (const receiver of tubes)
+		expect(() => receiverBalance(receiver, { ...sunny, absorbed: 1e8 })).toThrow("no wall is so hot");
+});
+
 describe("a measured small dish", () => {
 	// Mawire & Taole, Energy for Sustainable Development 19 (2014) 162–169: optical efficiency about 0.52, loss 4.6 W/K;
 	// the dish's diameter of 1.4 m from memory

@@ -45,6 +45,14 @@ describe("best aperture", () => {
 		expect(bestApertureDiameter(dish, cavity, { ...duty, fluidTemperature: 473.15 })).toBeLessThan(base);
 	});
 
+	it("stays within half the mirror, however long the focal length", () => {
+		for (const focalLength of [2, 20, 200]) {
+			const best = bestApertureDiameter({ ...dish, focalLength }, openCoil, duty);
+			expect(best).toBeGreaterThan(0.01);
+			expect(best).toBeLessThanOrEqual(0.5 * dish.diameter);
+		}
+	});
+
 	it("serves a fixed-focus dish too, and falls to its lower end without sun", () => {
 		expect(bestApertureDiameter({ ...perfectFixedFocus, slopeError: 5e-3 }, cavity, duty)).toBeGreaterThan(
 			0.05,
