@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { wireCaution } from "../../../api/schemas/caution.ts";
+import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
+import { instantFeasibility } from "../../../src/instant/feasibility.ts";
+import type { InstantTask } from "../../../src/instant/task.ts";
+import { heater, sun, task, vessel } from "../instant/heaters.ts";
+
+const celsius = (temperature: number) => temperature + 273.15;
+const dripFeed = { ...vessel, coil: { ...vessel.coil, length: 5 } };
+
+function found(change: Partial<InstantTask>) {
+	const asked = { ...task, ...change };
+	const outcome = instantFeasibility(heater, asked);
+	return instantCautions({ heater, task: asked, outcome });
+}
+
+const charged = (charge: number): Partial<InstantTask> => ({
+	arrangement: { kind: "vessel", vessel: { ...dripFeed, charge: celsius(charge) }, start: celsius(20) },
+});
+const inAir = (ambient: number): Partial<InstantTask> => ({
+	levels: [{ ...sun(800), ambient: celsius(ambient) }],
+});
+
+/** Water of a line at 2 bar above the air of 2350 m boils at about 131 °C. */
+const HAZARDS: readonly (readonly [
+	code: string,
+	severity: string,
+	present: Partial<InstantTask>,
+	absent: Partial<InstantTask> | undefined,
+])[] = [
+	["concentratedLight", "danger", {}, undefined],
+	["closedLine", "danger", {}, undefined],
+	["tapRunsHot", "danger", {}, undefined],
+	["dishInWind", "warning", {}, undefined],
+	["standingWaterBoils", "danger", {}, charged(120)],
+	["steamInCoil", "danger", charged(145), charged(120)],
+	["receiverFreezes", "danger", inAir(4), inAir(6)],
+	["fluidAboveFlashPoint", "danger", charged(120), {}],
+	["singleWall", "warning", charged(120), {}],
+	["pumpStops", "danger", charged(120), {}],
+];
+
+describe.each(HAZARDS)("%s of an instant heater", (code, severity, present) => {
+	it("arises with its severity, in words that defer to those who may judge it", () => {
+		const caution = found(present).find((one) => one.code === code)!;
+		expect(caution).toMatchObject({ code, severity });
+		expect(caution.message).toMatch(/local|licensed|qualified|the law asks/);
+		expect(wireCaution(caution).message).not.toMatch(/[{}]|NaN|undefined/);
+	});
+});
+
+it.each(HAZARDS.flatMap(([code, , , absent]) => (absent ? [[code, absent] as const] : [])))(
+	"%s does not arise without its cause",
+	(code, absent) => {
+		expect(found(absent).map((one) => one.code)).not.toContain(code);
+	},
+);
+
+it("cautions of an instant heater come most serious first", () => {
+	const order = ["danger", "warning", "info"];
+	const ranks = found(charged(145)).map(({ severity }) => order.indexOf(severity));
+	expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
+});
