@@ -1,7 +1,8 @@
 import { STANDARD_PRESSURE } from "../constants.ts";
 import { requireWithin } from "../errors.ts";
 import { type EnergyClass, energyClass } from "./energy-class.ts";
-import { type TankModel, type TankState, tankModel, tankState } from "./model.ts";
+import { shellGeometry } from "./geometry.ts";
+import { layerHeatCapacity, type TankModel, type TankState, tankModel, tankState } from "./model.ts";
 import { settledShellLoss, shellLossCoefficient } from "./shell.ts";
 import { tankStep } from "./stratified.ts";
 import type { Tank } from "./tank.ts";
@@ -16,7 +17,8 @@ export interface StandingConditions {
 export interface StandingTask {
 	readonly duration: number; // [s]
 	readonly rowStep: number; // of the curve [s]
-	readonly limit: number; // mean temperature of interest [K]
+	readonly limits: readonly number[]; // temperatures of interest [K]
+	readonly limitAt: "mean" | "top"; // which of the tank's temperatures counts
 }
 
 /** The tank at the instants of a curve, from 0 to the duration. */
@@ -25,16 +27,26 @@ export interface CoolingCurve {
 	readonly mean: readonly number[]; // [K]
 	readonly top: readonly number[]; // [K]
 	readonly bottom: readonly number[]; // [K]
+	readonly power: readonly number[]; // lost, mean since the row before, at the start as it begins [W]
+}
+
+/** Heat that a tank loses under the conditions of its label. */
+export interface StandingLoss {
+	readonly power: number; // [W]
+	readonly coefficient: number; // [W/K]
+	readonly volume: number; // of the vessel, which the class goes by [m³]
+	readonly energyClass: EnergyClass;
 }
 
 export interface TankCooling {
 	readonly curve: CoolingCurve;
 	readonly endTemperatures: Float64Array; // [N] top first [K]
 	readonly lossCoefficient: number; // at the start [W/K]
+	readonly surfaceTemperature: number; // of the lagging's skin at the start [K]
+	readonly heatCapacity: number; // of water and shell at the start [J/K]
 	readonly loss: number; // over the whole time [J]
-	readonly belowLimitAfter: number | undefined; // first time that the mean is under the limit [s]; undefined if it never is
-	readonly standingLoss: number; // at 65 °C inside, 20 °C still air around [W]
-	readonly energyClass: EnergyClass;
+	readonly belowAfter: readonly (number | undefined)[]; // when first under each limit [s]; undefined if not in this time
+	readonly standing: StandingLoss;
 }
 
 const TEST_WATER = 338.15; // [K] Regulation (EU) 812/2013: standing loss at 65 °C
@@ -42,14 +54,14 @@ const TEST_AIR = 293.15; // [K] in a room at 20 °C
 const LONGEST_STEP = 300; // [s] 0.05 % of the loss of a tank with a time constant of 100 h
 const MOST_STEPS = 200_000;
 
-/** Standing loss under the conditions of its label [W]: 65 °C inside, still air of 20 °C around, sea level.
+/** Standing loss under the conditions of its label: 65 °C inside, still air of 20 °C around, sea level.
  *  Source  Regulation (EU) 812/2013, Annex II */
-export function standingLoss(tank: Tank): number {
+export function standingLoss(tank: Tank): StandingLoss {
 	const indoors: Tank = { ...tank, surroundings: { kind: "indoors", temperature: TEST_AIR } };
-	return (
-		settledShellLoss(indoors, TEST_WATER, TEST_AIR, 0, STANDARD_PRESSURE).coefficient *
-		(TEST_WATER - TEST_AIR)
-	);
+	const { coefficient } = settledShellLoss(indoors, TEST_WATER, TEST_AIR, 0, STANDARD_PRESSURE);
+	const power = coefficient * (TEST_WATER - TEST_AIR);
+	const volume = shellGeometry(tank).crossSection * tank.height;
+	return { power, coefficient, volume, energyClass: energyClass(power, volume) };
 }
 
 /** How a tank cools while nothing is drawn and the loop rests: its curve, its loss, when it falls under a limit.
@@ -64,32 +76,41 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 	const model = tankModel(tank);
 	const state = tankState(model, tank.startTemperatures);
 	const shell = settledShellLoss(tank, mean(state), ambient, air.wind, air.pressure);
+	const counts = task.limitAt === "top" ? top : mean;
+	const belowAfter: (number | undefined)[] = task.limits.map((limit) =>
+		counts(state) < limit ? 0 : undefined,
+	);
 	let now: Standing = { time: 0, state, surface: shell.surfaceTemperature, loss: 0 };
-	const curve = { time: [0], mean: [mean(state)], top: [top(state)], bottom: [bottom(state)] };
-	let belowLimitAfter = mean(state) < task.limit ? 0 : undefined;
+	const curve = {
+		...{ time: [0], mean: [mean(state)], top: [top(state)], bottom: [bottom(state)] },
+		power: [shell.coefficient * (shellMean(model, state) - ambient)],
+	};
 	for (let row = 1; now.time < task.duration; row++) {
 		const rowEnd = (row + 1e-9) * task.rowStep >= task.duration ? task.duration : row * task.rowStep;
 		const steps = Math.ceil((rowEnd - now.time) / LONGEST_STEP);
-		const rowStart = now.time;
+		const { time: rowStart, loss: lossBefore } = now;
 		for (let i = 1; i <= steps; i++) {
 			const before = now;
 			now = stood(tank, model, before, air, rowStart + ((rowEnd - rowStart) * i) / steps);
-			belowLimitAfter ??= crossing(task.limit, before, now);
+			task.limits.forEach((limit, which) => {
+				belowAfter[which] ??= crossing(limit, counts, before, now);
+			});
 		}
 		curve.time.push(now.time);
 		curve.mean.push(mean(now.state));
 		curve.top.push(top(now.state));
 		curve.bottom.push(bottom(now.state));
+		curve.power.push((now.loss - lossBefore) / (now.time - rowStart));
 	}
-	const labelled = standingLoss(tank);
 	return {
 		curve,
 		endTemperatures: now.state.temperatures,
 		lossCoefficient: shell.coefficient,
+		surfaceTemperature: shell.surfaceTemperature,
+		heatCapacity: state.temperatures.reduce((sum, t) => sum + layerHeatCapacity(model, t), 0),
 		loss: now.loss,
-		belowLimitAfter,
-		standingLoss: labelled,
-		energyClass: energyClass(labelled, tank.fill),
+		belowAfter,
+		standing: standingLoss(tank),
 	};
 }
 
@@ -120,12 +141,22 @@ function stood(
 	return { time: until, state, surface: shell.surfaceTemperature, loss: now.loss + loss };
 }
 
-/** When the mean fell under the limit between two instants, by straight line [s]; undefined if it did not. */
-function crossing(limit: number, before: Standing, after: Standing): number | undefined {
-	const from = mean(before.state);
-	const to = mean(after.state);
+/** When a temperature of the tank fell under the limit between two instants, by straight line [s]; undefined if it did not. */
+function crossing(
+	limit: number,
+	counts: (state: TankState) => number,
+	before: Standing,
+	after: Standing,
+): number | undefined {
+	const from = counts(before.state);
+	const to = counts(after.state);
 	if (!(from >= limit && to < limit)) return undefined;
 	return before.time + ((after.time - before.time) * (from - limit)) / (from - to);
+}
+
+/** Mean of the layers as the shell sees them, the first and the last through their ends as well [K]. */
+function shellMean(model: TankModel, state: TankState): number {
+	return model.lossShares.reduce((sum, share, layer) => sum + share * state.temperatures[layer]!, 0);
 }
 
 function mean(state: TankState): number {

@@ -1,6 +1,8 @@
+import { water } from "../../src/fluids/water.ts";
 import { tankModel } from "../../src/tank/model.ts";
 import { tapDemand } from "../../src/tap/demand.ts";
-import { profileDraws, type TappingProfileId, tappingProfile } from "../../src/tap/profiles.ts";
+import { equivalentVolume } from "../../src/tap/equivalent.ts";
+import { type TappingProfileId, tappingProfile } from "../../src/tap/profiles.ts";
 import { usableVolume } from "../../src/tap/usable.ts";
 import { aTank } from "../unit/tank/a-tank.ts";
 import type { ReferenceRow, ReferenceSet } from "./reference.ts";
@@ -19,11 +21,8 @@ function v40(litres: number, celsius: number): number {
 
 /** Water of one temperature that carries a day's heat [kg]. */
 function equivalent(id: TappingProfileId, celsius: number): number {
-	const draws = profileDraws(tappingProfile(id), 0, 1, 0).map((draw) => ({
-		...draw,
-		temperature: celsius + CELSIUS,
-	}));
-	return tapDemand(draws, 0, 1e6, MAINS).reduce((sum, { mass }) => sum + mass, 0);
+	const temperature = celsius + CELSIUS;
+	return equivalentVolume(tappingProfile(id), temperature, MAINS) * water.density(temperature);
 }
 
 const usable: readonly ReferenceRow[] = (

@@ -1,0 +1,46 @@
+import { insulationMaterial } from "../heat/insulation.ts";
+import type { TankCooling } from "../tank/cooling.ts";
+import type { Tank } from "../tank/tank.ts";
+import type { Caution } from "./caution.ts";
+import { bySeverity } from "./cautions.ts";
+import { fibresIn } from "./fibres.ts";
+import { hotSurfaces } from "./hot-surface.ts";
+import { laggingAboveLimit } from "./lagging-limit.ts";
+import { legionella } from "./legionella.ts";
+import { pressure } from "./pressure.ts";
+import { scald } from "./scald.ts";
+import { tankFreezing } from "./tank-freezing.ts";
+import { wetLayers } from "./wet-insulation.ts";
+
+/** A tank that was asked about on its own. */
+export interface TankCircumstances {
+	readonly tank: Tank;
+	readonly cooling: TankCooling;
+	readonly ambient: number; // of the air around it [K]
+	readonly weatherproof: boolean; // whether a cover, or a roof, keeps rain out of its lagging
+}
+
+/** Everything to be careful of about a tank that stands, the most serious first. */
+export function tankCautions(seen: TankCircumstances): readonly Caution[] {
+	const { tank, cooling, ambient, weatherproof } = seen;
+	const { insulation } = tank;
+	const hottest = Math.max(...tank.startTemperatures);
+	const stored = {
+		plant: { tank },
+		outcome: {
+			endTop: cooling.endTemperatures[0]!,
+			endTemperatures: cooling.endTemperatures,
+			series: { time: cooling.curve.time, tankMean: cooling.curve.mean },
+		},
+	};
+	return bySeverity([
+		...[scald, pressure, legionella].flatMap((rule) => rule(stored)),
+		...tankFreezing(ambient),
+		...hotSurfaces([["tank", cooling.surfaceTemperature]]),
+		...(insulation.thickness > 0
+			? laggingAboveLimit([["tank", insulationMaterial(insulation.material), hottest]])
+			: []),
+		...(insulation.thickness > 0 ? wetLayers([insulation], weatherproof) : []),
+		...fibresIn([insulation]),
+	]);
+}

@@ -1,0 +1,38 @@
+import { ICE_POINT } from "../constants.ts";
+import type { Method } from "../methods.ts";
+import type { Fluid } from "./fluid.ts";
+
+const CRAGOE = [ICE_POINT, ICE_POINT + 200] as const; // [K] 0–200 °C
+const THINNEST = 2e-6; // [m²/s] below which ASTM D341 corrects Walther's line
+
+/** What the properties of a fluid rest on, each with a flag where some of the temperatures [K] stretch it. */
+export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): readonly Method[] {
+	const beyond = ([low, high]: readonly [number, number]) =>
+		temperatures.some((t) => !(t >= low && t <= high));
+	const thin = temperatures.some((t) => fluid.viscosity(t) / fluid.density(t) < THINNEST);
+	const walther: Method = {
+		name: "Viscosity of an oil between two points",
+		source: "ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384 (value from memory)",
+		outsideRange: thin,
+	};
+	if (fluid.id.startsWith("mineralOil"))
+		return [
+			walther,
+			{
+				name: "Heat capacity and conductivity of petroleum oils",
+				source: "Cragoe, NBS Misc. Publ. 97 (1929)",
+				outsideRange: beyond(CRAGOE),
+			},
+			{
+				name: "Density of lubricating oils",
+				source: "API MPMS ch. 11.1 / ASTM D1250 (value from memory)",
+				outsideRange: false,
+			},
+		];
+	const own: Method = {
+		name: `Properties of ${fluid.name}`,
+		source: fluid.source,
+		outsideRange: beyond(fluid.range),
+	};
+	return fluid.id === "vegetableOil" ? [walther, own] : [own];
+}

@@ -1,0 +1,94 @@
+import { fluidMethods } from "../fluids/methods.ts";
+import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
+import type { Method } from "../methods.ts";
+import type { ColdStart } from "./cold-start.ts";
+import type { Loop, Pipe } from "./loop.ts";
+import type { LoopConditions, LoopLosses, RunLosses } from "./losses.ts";
+
+const MOST_PRANDTL = 2000; // [-] that Gnielinski's fit saw
+const HOTTEST_WET = 333.15; // [K] 60 °C, above which vapour carries further heat; common practice, no source
+const LEAST_PECLET = 0.2; // [-] Re·Pr of the wind, Churchill & Bernstein
+const DIFFUSIVITY_OF_AIR = 2.2e-5; // [m²/s] at 20 °C, Incropera 6e, table A.4
+
+/** What the losses of a loop rest on, each with a flag where it was asked outside its published range.
+ *  @param wet  whether wet lagging was asked for as well */
+export function loopMethods(
+	loop: Loop,
+	conditions: LoopConditions,
+	losses: LoopLosses,
+	starts: readonly ColdStart[],
+	wet: boolean,
+): readonly Method[] {
+	const runs = [
+		["Supply pipe", loop.supply, losses.supply],
+		["Return pipe", loop.return, losses.return],
+	] as const;
+	const transitional = [losses.supply, losses.return, ...starts].some(
+		({ regime }) => regime === "transitional",
+	);
+	const damp = wet || runs.some(([, pipe]) => pipe.insulation.moisture > 0);
+	return [
+		{
+			name: "Friction in tubes of any regime",
+			source: `Churchill, Chemical Engineering 84 (1977) 91–92${conditions.others.some(({ helixRatio }) => helixRatio > 0) ? "; coils: White, Proc. R. Soc. A 123 (1929) 645–663" : ""}`,
+			outsideRange: transitional,
+		},
+		{
+			name: "Film inside a straight tube",
+			source:
+				"Hausen, Z. VDI Beih. Verfahrenstechnik 4 (1943) 91–98; Gnielinski, Int. Chem. Eng. 16 (1976) 359–368",
+			outsideRange: runs.some(([, , run]) => filmStrayed(loop, run)),
+		},
+		...outsideMethods(runs[0][1], conditions),
+		...runs.flatMap(([place, pipe, run]) => laggingMethod(place, pipe, run)),
+		...(damp ? [dampMethod(runs.map(([, , run]) => run))] : []),
+		...fluidMethods(loop.fluid, [
+			conditions.supplyTemperature,
+			conditions.returnTemperature,
+			...starts.map(({ temperature }) => temperature),
+		]),
+	];
+}
+
+function filmStrayed({ fluid }: Loop, { regime, meanTemperature: t }: RunLosses): boolean {
+	const Pr = (fluid.viscosity(t) * fluid.heatCapacity(t)) / fluid.conductivity(t);
+	return regime === "transitional" || (regime === "turbulent" && Pr > MOST_PRANDTL);
+}
+
+function outsideMethods(pipe: Pipe, { wind }: LoopConditions): Method[] {
+	const diameter = pipe.outerDiameter + 2 * pipe.insulation.thickness;
+	const Peclet = (wind * diameter) / DIFFUSIVITY_OF_AIR;
+	return [
+		{
+			name: "Natural convection around a horizontal tube",
+			source: "Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053",
+			outsideRange: false,
+		},
+		{
+			name: "Wind across a tube",
+			source: "Churchill & Bernstein, J. Heat Transfer 99 (1977) 300–306",
+			outsideRange: wind > 0 && Peclet < LEAST_PECLET,
+		},
+	];
+}
+
+function laggingMethod(place: string, pipe: Pipe, { loss, meanTemperature }: RunLosses): Method[] {
+	if (pipe.insulation.thickness === 0) return [];
+	const material = insulationMaterial(pipe.insulation.material);
+	const hotFace = meanTemperature - loss.perMetre * (loss.insideResistance + loss.wallResistance);
+	return [
+		{
+			name: `${place} lagging: conductivity of ${material.name} at its mean temperature`,
+			source: material.source,
+			outsideRange: insulationOutsideRange(material, hotFace, loss.surfaceTemperature),
+		},
+	];
+}
+
+function dampMethod(runs: readonly RunLosses[]): Method {
+	return {
+		name: "Conductivity of damp lagging",
+		source: "ISO 10456:2007, eq. 4 and table 4 (values from memory)",
+		outsideRange: runs.some(({ meanTemperature }) => meanTemperature > HOTTEST_WET),
+	};
+}
