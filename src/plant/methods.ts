@@ -1,4 +1,5 @@
 import { coilFilmOutsideRange } from "../coil/conductance.ts";
+import { apertureMethod, dishMethods } from "../dish/methods.ts";
 import { type Insulation, insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
@@ -10,14 +11,6 @@ import type { DayRecords } from "./records.ts";
 
 type Rule = Omit<Method, "outsideRange">;
 
-const INTERCEPT: Rule = {
-	name: "Intercept factor, Gaussian spread by ring and direction",
-	source: "Stine & Geyer, Power from the Sun, ch. 8; Rabl, Active Solar Collectors, 1985",
-};
-const FIXED_FOCUS: Rule = {
-	name: "Seasonal aperture of a fixed-focus dish",
-	source: "Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502",
-};
 const HELICAL: Rule = {
 	name: "Film inside a helical tube",
 	source:
@@ -51,8 +44,7 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 	const { dish, receiver, loop, tank } = model.plant;
 	const coldest = weather.ambient.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
 	return [
-		...(dish.kind === "fixedFocusOffset" ? [inRange(FIXED_FOCUS)] : []),
-		...(receiver.kind === "efficiencyLine" ? [] : [inRange(INTERCEPT)]),
+		...(receiver.kind === "efficiencyLine" ? [apertureMethod(dish)] : dishMethods(dish)),
 		...receiverMethods(receiver, [harshestState(model, records, weather, coldest)]),
 		{ ...HELICAL, outsideRange: filmStrayed(model, records) },
 		inRange(HORIZONTAL_TUBE),
