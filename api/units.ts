@@ -14,6 +14,8 @@ export const toSi = {
 	kilowattHours: (kilowattHours: number) => kilowattHours * 3.6e6, // [J]
 	kilojoules: (kilojoules: number) => kilojoules * 1000, // [J]
 	minutes: (minutes: number) => minutes * 60, // [s]
+	hours: (hours: number) => hours * 3600, // [s]
+	squareMillimetresPerSecond: (squareMillimetres: number) => squareMillimetres / 1e6, // [m²/s]
 } as const;
 
 /** The same pairs the other way. */
@@ -29,6 +31,8 @@ export const fromSi = {
 	kilowattHours: (joules: number) => joules / 3.6e6,
 	kilojoules: (joules: number) => joules / 1000,
 	minutes: (seconds: number) => seconds / 60,
+	hours: (seconds: number) => seconds / 3600,
+	squareMillimetresPerSecond: (squareMetres: number) => squareMetres * 1e6,
 } as const satisfies Record<keyof typeof toSi, (value: number) => number>;
 
 type Bounds = readonly [low: number, high: number] | readonly [];
@@ -53,14 +57,20 @@ export const litres = field("L");
 export const litresPerMinute = field("L/min");
 export const metresPerSecond = field("m/s");
 export const watts = field("W");
+export const wattsPerMetre = field("W/m");
 export const wattsPerKelvin = field("W/K");
 export const wattsPerSquareMetre = field("W/m²");
 export const wattsPerMetreKelvin = field("W/mK");
 export const wattsPerSquareMetreKelvin = field("W/m²K");
 export const squareMetreKelvinPerWatt = field("m²K/W");
+export const metreKelvinPerWatt = field("mK/W");
 export const kilojoulesPerKelvin = field("kJ/K");
 export const kilowatts = field("kW");
 export const kilowattHours = field("kWh");
+export const kilogramsPerCubicMetre = field("kg/m³");
+export const joulesPerKilogramKelvin = field("J/kgK");
+export const pascalSeconds = field("Pa s");
+export const squareMillimetresPerSecond = field("mm²/s");
 export const kilopascals = field("kPa");
 export const minutes = field("min");
 export const hours = field("h");

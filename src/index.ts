@@ -4,7 +4,9 @@ export type { Build, Caution, Quantity } from "./cautions/caution.ts";
 export { cautionsOf } from "./cautions/cautions.ts";
 export { dishCautions } from "./cautions/dish-cautions.ts";
 export { instantCautions } from "./cautions/instant-cautions.ts";
+export { loopCautions } from "./cautions/loop-cautions.ts";
 export { receiverCautions } from "./cautions/receiver-cautions.ts";
+export { tankCautions } from "./cautions/tank-cautions.ts";
 export type { Coil } from "./coil/coil.ts";
 export { type CoilFit, coilFits } from "./coil/geometry.ts";
 export {
@@ -21,8 +23,10 @@ export { depth, focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";
 export { type DomainCode, DomainError } from "./errors.ts";
 export { FLUID_IDS, type FluidId, fluidById } from "./fluids/catalogue.ts";
 export type { Fluid } from "./fluids/fluid.ts";
+export { fluidMethods } from "./fluids/methods.ts";
+export { evenTemperatures, propertyTable } from "./fluids/property-table.ts";
 export { saturationPressure, saturationTemperature } from "./fluids/saturation.ts";
-export type { Insulation } from "./heat/insulation.ts";
+export { type Insulation, insulationConductivity } from "./heat/insulation.ts";
 export { INSULATION_MATERIALS, type InsulationId } from "./heat/insulation-materials.ts";
 export { WALL_MATERIALS, type WallMaterialId } from "./heat/wall-materials.ts";
 export type { Conditions } from "./instant/conditions.ts";
@@ -36,7 +40,12 @@ export type { ServedUse } from "./instant/served-uses.ts";
 export type { Arrangement, InstantDay, InstantTask } from "./instant/task.ts";
 export type { InstantReason } from "./instant/verdict.ts";
 export type { ChargedDraw } from "./instant/vessel-charge.ts";
+export { type ColdStart, coldStart } from "./loop/cold-start.ts";
+export { type FurtherTube, furtherSegment } from "./loop/further-tube.ts";
 export type { Loop, Pipe } from "./loop/loop.ts";
+export { type LoopConditions, type LoopLosses, loopLosses, type RunLosses } from "./loop/losses.ts";
+export { loopMethods } from "./loop/methods.ts";
+export type { LaggingQuestions } from "./loop/saving.ts";
 export type { Method } from "./methods.ts";
 export { warmUpDay } from "./plant/day.ts";
 export type { DayOutcome, EnergyBalance, Shortfall } from "./plant/outcome.ts";
@@ -67,11 +76,26 @@ export type { Weather } from "./sky/weather.ts";
 export { type SunDay, sunDay } from "./sun/day.ts";
 export { extraterrestrialNormal } from "./sun/orbit.ts";
 export { apparentAltitudeAt, declination, type SunPosition, sunPosition } from "./sun/position.ts";
+export {
+	type StandingConditions,
+	type StandingTask,
+	type TankCooling,
+	tankCooling,
+} from "./tank/cooling.ts";
+export { type EnergyClass, energyClassLimits } from "./tank/energy-class.ts";
+export { coolingMethods } from "./tank/methods.ts";
 export type { Tank } from "./tank/tank.ts";
 export type { Draw } from "./tap/draw.ts";
+export { equivalentVolume } from "./tap/equivalent.ts";
 export {
 	profileDraws,
 	TAPPING_PROFILE_IDS,
 	type TappingProfileId,
 	tappingProfile,
 } from "./tap/profiles.ts";
+export { TAPPING_PROFILE_SOURCE } from "./tap/published-profiles.ts";
+export type { Factor, Need } from "./test-run/factor.ts";
+export { type Drawing, type TestRunReport, testRunReport } from "./test-run/report.ts";
+export { type RowFault, rowFaults } from "./test-run/row-faults.ts";
+export type { TestRun } from "./test-run/run.ts";
+export type { Estimate } from "./test-run/trajectory-fit.ts";

@@ -25,6 +25,13 @@ export function standingLossLimit(energyClass: Exclude<EnergyClass, "G">, volume
 	return a + b * (volume * LITRES_PER_CUBIC_METRE) ** 0.4;
 }
 
+/** Every class with the most standing loss that a tank of a volume [m³] may have in it [W], the best first. */
+export function energyClassLimits(
+	volume: number,
+): readonly { readonly energyClass: Exclude<EnergyClass, "G">; readonly below: number }[] {
+	return LIMITS.map(([name]) => ({ energyClass: name, below: standingLossLimit(name, volume) }));
+}
+
 /** Energy class of a hot water storage tank.
  *  @param standingLoss  at 65 °C inside and 20 °C around [W]     @param volume  storage volume [m³]
  *  Range   the label is for tanks to 0.5 m³; beyond, the class is the formula's word only

@@ -17,6 +17,8 @@ const DEFINITIONS: Readonly<Record<Unit, readonly [working: number, si: number]>
 	kilowattHours: [1, 3_600_000],
 	kilojoules: [4.2, 4200],
 	minutes: [90, 5400],
+	hours: [1.5, 5400],
+	squareMillimetresPerSecond: [32, 3.2e-5],
 };
 
 describe("each unit", () => {
