@@ -1,9 +1,12 @@
 /** The README's one real call: the body it shows, and the answer that the service gives to it. `npm run examples` writes it. */
 import { readFileSync, writeFileSync } from "node:fs";
 import { createApp } from "../api/app.ts";
+import { operations } from "../api/routes/index.ts";
 
 const BEGIN = "<!-- example: written by `npm run examples` -->";
 const END = "<!-- /example -->";
+const OPERATIONS = "<!-- operations: written by `npm run examples` -->";
+const END_OPERATIONS = "<!-- /operations -->";
 const file = new URL("../README.md", import.meta.url);
 
 const BODY = `{
@@ -38,11 +41,30 @@ export async function readmeAnswer(body: string): Promise<string> {
 	return JSON.stringify(Object.fromEntries(shown), null, "\t");
 }
 
-/** The README with its example written anew. */
+/** A text with what stands between two markers written anew. */
+function between(before: string, begin: string, end: string, inside: string): string {
+	const [head, rest] = before.split(begin);
+	const tail = rest?.split(end)[1];
+	if (head === undefined || tail === undefined) throw new Error(`README.md lacks the markers ${begin}`);
+	return `${head}${begin}\n${inside}\n${end}${tail}`;
+}
+
+/** One line for each operation, in the contract's own words. */
+function operationTable(): string {
+	const lines = operations.map(({ method, path, summary, description }) => {
+		const clause = description.replaceAll("\n", " ").split(/[.;:]\s|[.;:]$/)[0];
+		return `| \`${method.toUpperCase()} ${path}\` | ${summary} | ${clause} |`;
+	});
+	return [
+		"| operation | what for | what it answers |",
+		"|---|---|---|",
+		...lines,
+		"| `GET /openapi.json` | The contract | OpenAPI 3.1, with an example on every operation |",
+	].join("\n");
+}
+
+/** The README with its example and its list of operations written anew. */
 export async function readmeWithExample(before: string): Promise<string> {
-	const [head, rest] = before.split(BEGIN);
-	const tail = rest?.split(END)[1];
-	if (head === undefined || tail === undefined) throw new Error("README.md lacks the markers of the example");
 	const example = [
 		"With the service running (`npm start`):",
 		"",
@@ -56,7 +78,7 @@ export async function readmeWithExample(before: string): Promise<string> {
 		await readmeAnswer(BODY),
 		"```",
 	].join("\n");
-	return `${head}${BEGIN}\n${example}\n${END}${tail}`;
+	return between(between(before, BEGIN, END, example), OPERATIONS, END_OPERATIONS, operationTable());
 }
 
 if (process.argv[1] === import.meta.filename)
