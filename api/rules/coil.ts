@@ -27,41 +27,38 @@ export const coilFitsTank: Rule = ({ coil, tank, draw }) => {
 		];
 	if ([...fillWithinVolume({ tank }), ...tankDimensions({ tank })].length > 0) return [];
 	const inside = coreTank(tank, draw.mainsTemperatureC, asIs);
-	return windingFaults(coil, coreCoil(coil, inside, asIs), inside);
+	return windingFaults("/coil", "tank", coil, coreCoil(coil, inside, asIs), inside);
 };
 
-/** What keeps a coil from being wound into its tank. */
-function windingFaults(coil: Coil, wound: CoreCoil, inside: Tank): readonly RuleFault[] {
+/** What keeps a coil from being wound into the vessel it stands in.
+ *  @param pointer  of the coil     @param place  what the vessel is called */
+export function windingFaults(
+	pointer: string,
+	place: "tank" | "vessel",
+	coil: Coil,
+	wound: CoreCoil,
+	inside: Tank,
+): readonly RuleFault[] {
 	const narrowest = NARROWEST_HELIX * wound.innerDiameter;
 	if (wound.coilDiameter < narrowest)
 		return [
 			outOfRange(
-				"/coil/coilDiameterM",
+				`${pointer}/coilDiameterM`,
 				`a tube of this bore is hardly wound to a helix of ${said(wound.coilDiameter)} m; the narrowest is ${said(narrowest)} m`,
 			),
 		];
 	const fit = coilFits(wound, inside);
-	if (fit.outcome === "tooWide")
-		return [
-			impossible(
-				"/coil/coilDiameterM",
-				`a helix of ${said(wound.coilDiameter)} m does not fit the tank; the widest is ${said(fit.widest)} m`,
-			),
-		];
-	if (fit.outcome === "tooLong")
-		return [
-			impossible(
-				coil.turns === undefined ? "/coil/lengthM" : "/coil/turns",
-				`a coil of ${said(wound.length)} m does not fit the tank; the longest between those heights is ${said(fit.longest)} m`,
-			),
-		];
+	const lengthAt = `${pointer}/${coil.turns === undefined ? "lengthM" : "turns"}`;
+	if (fit.outcome === "tooWide") {
+		const detail = `a helix of ${said(wound.coilDiameter)} m does not fit the ${place}; the widest is ${said(fit.widest)} m`;
+		return [impossible(`${pointer}/coilDiameterM`, detail)];
+	}
+	if (fit.outcome === "tooLong") {
+		const detail = `a coil of ${said(wound.length)} m does not fit the ${place}; the longest between those heights is ${said(fit.longest)} m`;
+		return [impossible(lengthAt, detail)];
+	}
 	const band = coilBand(wound, inside);
-	return wound.length < band
-		? [
-				impossible(
-					"/coil/lengthM",
-					`a coil of ${said(wound.length)} m does not reach from its bottom to its top, ${said(band)} m above it`,
-				),
-			]
-		: [];
+	if (wound.length >= band) return [];
+	const detail = `a coil of ${said(wound.length)} m does not reach from its bottom to its top, ${said(band)} m above it`;
+	return [impossible(lengthAt, detail)];
 }

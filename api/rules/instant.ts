@@ -1,20 +1,13 @@
-import { coilFits, fluidById } from "../../src/index.ts";
+import { fluidById } from "../../src/index.ts";
 import { spanOf } from "../schemas/instant-plan.ts";
 import type { InstantRequest } from "../schemas/instant-request.ts";
 import { coilRoom, coreVessel } from "../schemas/instant-vessel.ts";
 import { rowTimes } from "../schemas/weather.ts";
 import { isoText } from "../time-zone.ts";
 import { fromSi } from "../units.ts";
+import { windingFaults } from "./coil.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
-import {
-	contradictory,
-	impossible,
-	outOfRange,
-	type Rule,
-	type RuleFault,
-	refuseFaults,
-	said,
-} from "./fault.ts";
+import { contradictory, outOfRange, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
 import { receiverTubeWall } from "./tubes.ts";
@@ -127,22 +120,7 @@ const coilInVessel: InstantRule = ({ vessel }) => {
 	if (coil.bottomHeight >= coil.topHeight)
 		return [contradictory("/vessel/coil/topHeight", "the coil's top is not above its bottom")];
 	const inside = coreVessel(vessel, asIs);
-	const fit = coilFits(inside.coil, coilRoom(inside));
-	if (fit.outcome === "tooWide")
-		return [
-			impossible(
-				"/vessel/coil/coilDiameterM",
-				`a helix of ${said(inside.coil.coilDiameter)} m does not fit the vessel; the widest is ${said(fit.widest)} m`,
-			),
-		];
-	if (fit.outcome === "tooLong")
-		return [
-			impossible(
-				coil.turns === undefined ? "/vessel/coil/lengthM" : "/vessel/coil/turns",
-				`a coil of ${said(inside.coil.length)} m does not fit the vessel; the longest between those heights is ${said(fit.longest)} m`,
-			),
-		];
-	return [];
+	return windingFaults("/vessel/coil", "vessel", coil, inside.coil, coilRoom(inside));
 };
 
 const skySound: InstantRule = ({ sky }) =>
