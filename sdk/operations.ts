@@ -65,6 +65,16 @@ export interface Raykettle {
 	 */
 	readonly assessInstantHeater: Method<"assessInstantHeater">;
 	/**
+	 * What did my heater really give, and why not more? (`POST /v1/test-run`)
+	 *
+	 * A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light
+	 * reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction
+	 * for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,
+	 * and `unlocks` says what to measure for it. The intervals count the thermometer's noise and errors that stay in the run; they don't count
+	 * a wrong volume, a dirty beam sensor, or a thermometer that misses part of the tank.
+	 */
+	readonly assessTestRun: Method<"assessTestRun">;
+	/**
 	 * Versions and limits (`GET /v1/meta`)
 	 *
 	 * The versions of service, contract and data, and every limit in force.
@@ -101,6 +111,7 @@ export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: stri
 	receiverLosses: ["post", "/v1/receiver/losses", 1],
 	warmUpTank: ["post", "/v1/tank/warm-up", 1],
 	assessInstantHeater: ["post", "/v1/instant/feasibility", 1],
+	assessTestRun: ["post", "/v1/test-run", 1],
 	meta: ["get", "/v1/meta", 0],
 	liveness: ["get", "/health/live", 0],
 	readiness: ["get", "/health/ready", 0],

@@ -159,6 +159,30 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/test-run": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * What did my heater really give, and why not more?
+         * @description A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light
+         *     reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction
+         *     for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,
+         *     and `unlocks` says what to measure for it. The intervals count the thermometer's noise and errors that stay in the run; they don't count
+         *     a wrong volume, a dirty beam sensor, or a thermometer that misses part of the tank.
+         */
+        readonly post: operations["assessTestRun"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/meta": {
         readonly parameters: {
             readonly query?: never;
@@ -2294,6 +2318,242 @@ export interface components {
              */
             readonly sunAltitudeDeg?: number;
         };
+        readonly TestRunResponse: {
+            /** @description Zone of the local times: the site's, or UTC. */
+            readonly timeZone: string;
+            /**
+             * Format: date-time
+             * @description First row.
+             */
+            readonly startTime: string;
+            /**
+             * Format: date-time
+             * @description Last row.
+             */
+            readonly endTime: string;
+            /** @description From the first row to the last. */
+            readonly durationMin: number;
+            /** @description Of the water, mean of the thermometers. */
+            readonly startTemperatureC: number;
+            /** @description Of the water, mean of the thermometers. */
+            readonly endTemperatureC: number;
+            /** @description Of water and tank wall, midway. */
+            readonly heatCapacityKjPerK: number;
+            /** @description Kept by water and wall from the first row to the last. */
+            readonly deliveredKwh: number;
+            /** @description The same over the time. */
+            readonly meanPowerW: number;
+            /** @description Half of its 95 % interval, by the thermometer's resolution. */
+            readonly meanPowerUncertaintyW: number;
+            /** @description Mean power over beam on the aperture. Absent without beam or dish. */
+            readonly efficiency?: number;
+            /** @description Half of its 95 % interval, by the thermometer's resolution. */
+            readonly efficiencyUncertainty?: number;
+            /** @description Power standardised to 700 W/m², of the water alone, as ASAE S580 has it. */
+            readonly standardPower: components["schemas"]["StandardPowerLine"] | components["schemas"]["NoStandardPower"];
+            readonly factors: components["schemas"]["RunFactors"];
+            /** @description Standard deviation of a reading about the fit, at least what the resolution brings. Absent without a fit. */
+            readonly readingNoiseK?: number;
+            readonly comparison: components["schemas"]["RunCompared"] | components["schemas"]["RunNotCompared"];
+            /** @description What would tell what is undetermined now. */
+            readonly unlocks: readonly components["schemas"]["Unlock"][];
+            readonly series: components["schemas"]["TestRunSeries"];
+            /** @description First of reading the run, then of the plant. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value that the request left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        readonly StandardPowerLine: {
+            /**
+             * @description `intervalTooWide` where half of the wider 95 % interval is more than half the single figure. (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            readonly outcome: "determined" | "intervalTooWide";
+            /** @description The single figure: standardised power with the water 50 K above the air. */
+            readonly powerAt50KW: number;
+            /** @description Half of its 95 % interval, by the thermometer's resolution alone. */
+            readonly uncertaintyFromResolutionW: number;
+            /** @description The same by the scatter of the intervals about the line. */
+            readonly uncertaintyFromScatterW: number;
+            /** @description Of the line, with the water at the air's temperature. */
+            readonly interceptW: number;
+            /** @description Of the line. */
+            readonly slopeWPerK: number;
+            /** @description Of the regression. */
+            readonly rSquared: number;
+            /** @description Points of the line. */
+            readonly intervalsCounted: number;
+            /** @description Intervals with less than 450 W/m². */
+            readonly intervalsLeftOut: number;
+            /** @description Whether 50 K lies outside the points. */
+            readonly extrapolated: boolean;
+            /** @description Whether intervals, beam, air, water, number of points and r² are within what ASAE S580 asks (bounds from memory; its wind and load limits are not checked). */
+            readonly asInStandard: boolean;
+        };
+        readonly NoStandardPower: {
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly outcome: "undetermined";
+            /**
+             * @description `notMeasured`: needs beam and air. `tooFewIntervals`: fewer than five of ten minutes with 450 W/m² or more. `noSpread`: the water's excess over the air moved less than 1 K.
+             * @enum {string}
+             */
+            readonly reason: "notMeasured" | "tooFewIntervals" | "noSpread";
+        };
+        /** @description What the rows say of the plant by themselves, as the water sees it: a coil that takes the heat badly shows as light lost. */
+        readonly RunFactors: {
+            readonly effectiveApertureM2: components["schemas"]["Factor"];
+            readonly opticalFactor: components["schemas"]["Factor"] & unknown;
+            readonly lossWPerK: components["schemas"]["Factor"] & unknown;
+            readonly tankLossWPerK: components["schemas"]["Factor"] & unknown;
+            readonly collectorLossWPerK: components["schemas"]["Factor"] & unknown;
+            readonly oilCapacityRateWPerK: components["schemas"]["Factor"] & unknown;
+            readonly oilFlowLPerMin: components["schemas"]["Factor"] & unknown;
+            readonly loopLossWPerK: components["schemas"]["Factor"] & unknown;
+        };
+        /** @description Dish that would lose no light and give the water as much. */
+        readonly Factor: components["schemas"]["DeterminedFactor"] | components["schemas"]["UndeterminedFactor"];
+        readonly DeterminedFactor: {
+            /** @enum {string} */
+            readonly outcome: "determined";
+            /** @description Best estimate. */
+            readonly value: number;
+            /** @description Lower end of its 95 % interval. */
+            readonly low: number;
+            /** @description Upper end of its 95 % interval. */
+            readonly high: number;
+        };
+        readonly UndeterminedFactor: {
+            /** @enum {string} */
+            readonly outcome: "undetermined";
+            /**
+             * @description `notMeasured`: a column or kind of row is missing. `tooFewRows`: fewer than four rows beyond the factors sought. `collinear`: another factor would explain the rows as well. `intervalTooWide`: half of the 95 % interval is more than half the value. `unphysical`: the whole interval lies where physics does not.
+             * @enum {string}
+             */
+            readonly reason: "notMeasured" | "tooFewRows" | "collinear" | "intervalTooWide" | "unphysical";
+            readonly needs: readonly ("beam" | "ambient" | "dish" | "site" | "oilInAndOut" | "rowsAtRest" | "rowsRunning" | "moreRows" | "longerRun")[];
+            /** @description Lower end of the 95 % interval that the run leaves open, where there is one. */
+            readonly low?: number;
+            /** @description Upper end of it. */
+            readonly high?: number;
+        };
+        readonly RunCompared: {
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly outcome: "compared";
+            /** @description Kept by water and wall, as the plant described should have. */
+            readonly predictedMeanPowerW: number;
+            /** @description Of the water at the last row. */
+            readonly predictedEndTemperatureC: number;
+            /** @description Mean power measured less predicted. */
+            readonly gapW: number;
+            /** @description Half of its 95 % interval, by the thermometer alone. */
+            readonly gapUncertaintyW: number;
+            /** @description At the last row, measured less predicted. */
+            readonly endDifferenceK: number;
+            /**
+             * @description `explained` where the 95 % interval of at least one ratio leaves out 1; else `none` where the gap is within the thermometer's noise, else `undetermined`.
+             * @enum {string}
+             */
+            readonly verdict: "none" | "explained" | "undetermined";
+            /** @description Causes whose ratio differs from 1, the weightiest first. */
+            readonly explainedBy: readonly ("optics" | "losses" | "tankLoss")[];
+            readonly causes: readonly components["schemas"]["GapShare"][];
+            /** @description Of the gap, what the causes, each alone, leave over: their interplay, and what is none of them. */
+            readonly unexplainedW: number;
+        };
+        readonly GapShare: {
+            /**
+             * @description `optics`: light that reaches the absorber. `losses`: heat that receiver and loop lose, and the tank where no rows at rest tell it apart. `tankLoss`: heat that the tank loses.
+             * @enum {string}
+             */
+            readonly cause: "optics" | "losses" | "tankLoss";
+            readonly ratio: components["schemas"]["Factor"] & unknown;
+            /** @description What this alone adds to the mean power. */
+            readonly powerW?: number;
+            /** @description Half of its 95 % interval. */
+            readonly powerUncertaintyW?: number;
+            /** @description Whether the interval of the ratio leaves out 1. */
+            readonly differs: boolean;
+        };
+        readonly RunNotCompared: {
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly outcome: "notCompared";
+            readonly needs: readonly ("beam" | "ambient" | "dish" | "site" | "oilInAndOut" | "rowsAtRest" | "rowsRunning" | "moreRows" | "longerRun")[];
+        };
+        readonly Unlock: {
+            /**
+             * @description What the run would have to have besides. See `unlocks`.
+             * @enum {string}
+             */
+            readonly need: "beam" | "ambient" | "dish" | "site" | "oilInAndOut" | "rowsAtRest" | "rowsRunning" | "moreRows" | "longerRun";
+            /** @description Fields of the request that bring it. */
+            readonly pointers: readonly string[];
+            /** @description What it would tell, by names in this answer. */
+            readonly factors: readonly string[];
+            /** @description The same in English. */
+            readonly message: string;
+        };
+        readonly TestRunSeries: {
+            readonly time: readonly string[];
+            /** @description Of each interval: ten minutes, or what the rows make of it. */
+            readonly lengthMin: readonly number[];
+            /** @description Mean over the interval. */
+            readonly waterTemperatureC: readonly number[];
+            /** @description Kept by water and wall. */
+            readonly deliveredPowerW: readonly number[];
+            /** @description Half of its 95 % interval, by the thermometer's resolution. */
+            readonly powerUncertaintyW: readonly number[];
+            /** @description Mean over the interval. */
+            readonly beamIrradianceWPerM2?: readonly number[];
+            /** @description Mean over the interval. */
+            readonly ambientC?: readonly number[];
+            /** @description Of the water at the interval's end, where compared. */
+            readonly predictedTemperatureC?: readonly number[];
+        };
+        /** @description A measured run and its tank. With a dish, beam and air it tells efficiency and factors; with a site besides, it is compared with the prediction for the plant as described. */
+        readonly TestRunRequest: {
+            readonly run: components["schemas"]["MeasuredRun"];
+            readonly tank: components["schemas"]["Tank"];
+            /**
+             * @description Smallest step that the tank's thermometer shows. Default: the last digit of a usual digital thermometer; common practice, no source.
+             * @default 0.1
+             */
+            readonly thermometerResolutionK?: number;
+            readonly site?: components["schemas"]["Site"];
+            readonly dish?: components["schemas"]["Dish"];
+            readonly receiver?: components["schemas"]["Receiver"];
+            readonly loop?: components["schemas"]["Loop"];
+            readonly coil?: components["schemas"]["Coil"];
+        };
+        /** @description Readings of a plant at work, row by row, as columns of one length. Nothing is drawn from the tank. */
+        readonly MeasuredRun: {
+            /** @description When each row was read, rising. By the minute tells most; ten minutes is what ASAE S580 asks. */
+            readonly time: readonly string[];
+            /** @description Of the water, one per row; or a list of such columns, of thermometers in equal shares of the tank, top first. */
+            readonly tankTemperatureC: readonly number[] | readonly (readonly number[])[];
+            /** @description Beam on a plane that faces the sun, one per row. */
+            readonly beamIrradianceWPerM2?: readonly number[];
+            /** @description Air temperature in the shade. One value, or one per row. */
+            readonly ambientC?: number | readonly number[];
+            /** @description Wind at the plant. Left out: 2 m/s, where the run is compared with a prediction. One value, or one per row. */
+            readonly windMPerS?: number | readonly number[];
+            /** @description Of the fluid that enters the receiver, one per row. */
+            readonly oilInC?: readonly number[];
+            /** @description Of the fluid that leaves the receiver, one per row. */
+            readonly oilOutC?: readonly number[];
+            /** @description Whether the dish heats the tank from this row to the next. Left out: always, but for half an hour or more without beam. */
+            readonly pumpOn?: readonly boolean[];
+        };
         readonly Meta: {
             /** @description Version of the service. */
             readonly service: string;
@@ -2726,6 +2986,39 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["InstantResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly assessTestRun: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["TestRunRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TestRunResponse"];
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];

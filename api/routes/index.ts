@@ -10,6 +10,7 @@ import { contract } from "./openapi.ts";
 import { receiverLossesOperation } from "./receiver-losses.ts";
 import { sunDay } from "./sun-day.ts";
 import { sunPosition } from "./sun-position.ts";
+import { testRun } from "./test-run.ts";
 import { warmUp } from "./warm-up.ts";
 
 /** Every operation of the service, in the order in which the contract shows them. */
@@ -21,6 +22,7 @@ export const operations: readonly Operation[] = [
 	receiverLossesOperation,
 	warmUp,
 	instant,
+	testRun,
 	meta,
 	live,
 	ready,

@@ -5,6 +5,7 @@ import { operation } from "../operation.ts";
 import { warmUpForms } from "../render/warm-up.ts";
 import { requireSound } from "../rules/warm-up.ts";
 import { hostel } from "../scenario/hostel.ts";
+import { buildOf } from "../schemas/build.ts";
 import { wireCaution } from "../schemas/caution.ts";
 import { wireSeries } from "../schemas/day-series.ts";
 import { wireDesign } from "../schemas/design.ts";
@@ -58,21 +59,6 @@ export const warmUp = operation({
 });
 
 type Answer = z.input<typeof WarmUpResponse>;
-
-function buildOf({ tank, coil, loop, receiver }: WarmUpRequest): Build {
-	const outdoors = [
-		loop.supply.insulation,
-		loop.return.insulation,
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
-		...(tank.surroundingsC === "outdoors" ? [tank.insulation] : []),
-	];
-	return {
-		tankWall: tank.wallMaterial,
-		coilWall: coil.material,
-		pipeWalls: [loop.supply.material, loop.return.material],
-		weatherproof: outdoors.every(({ weatherproof, thicknessMm }) => weatherproof || thicknessMm === 0),
-	};
-}
 
 function wireOutcome(plan: WarmUpPlan, build: Build, outcome: DayOutcome, assumed: Assumed[]): Answer {
 	const { run, plant, task, weather } = plan;

@@ -3,6 +3,7 @@ import { delivered } from "./delivered.ts";
 import { AS_DRAWN, type Cause } from "./departed-plant.ts";
 import { type Factor, judged, type Need, unknown } from "./factor.ts";
 import { type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
+import { heatContents } from "./heat-content.ts";
 import { NORMAL_95 } from "./intervals.ts";
 import type { RunSky } from "./predicted-run.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
@@ -39,18 +40,22 @@ export function explainedGap(plant: Plant, run: TestRun, predicted: TestRun, sky
 	if (running.includes(false)) causes.push("tankLoss");
 	const fit = gapFit(plant, run, sky, causes);
 	const needs: Need[] = running.includes(false) ? ["longerRun"] : ["longerRun", "rowsAtRest"];
+	const drawn = heatContents(predicted);
+	const kept = drawn[drawn.length - 1]!;
 	const shares = causes.map((cause) =>
 		fit.outcome === "fitted"
-			? shareOf(plant, run, sky, cause, fit, needs)
+			? shareOf(plant, run, sky, kept, cause, fit, needs)
 			: { cause, ratio: withoutFit(fit.outcome, needs), power: undefined, differs: false },
 	);
 	return withVerdict(run, predicted, shares, fit.outcome === "fitted" ? fit.noise : 0);
 }
 
+/** @param kept  heat in the water at the end as the plant drawn should have it [J] */
 function shareOf(
 	plant: Plant,
 	run: TestRun,
 	sky: RunSky,
+	kept: number,
 	cause: Cause,
 	fit: GapFit,
 	needs: readonly Need[],
@@ -63,8 +68,7 @@ function shareOf(
 		[cause]: ratio.value,
 		...(carriesTank && { tankLoss: ratio.value }),
 	};
-	const gained =
-		predictedHeat(plant, alone, run, sky).at(-1)! - predictedHeat(plant, AS_DRAWN, run, sky).at(-1)!;
+	const gained = predictedHeat(plant, alone, run, sky).at(-1)! - kept;
 	return {
 		cause,
 		ratio: judged(ratio, [0, Number.POSITIVE_INFINITY], fit.correlations[cause]!, needs),

@@ -1,4 +1,5 @@
 import type { Method } from "../methods.ts";
+import { measuredSkyMethods } from "../sky/methods.ts";
 import type { PredictedRun } from "./predicted-run.ts";
 import type { StandardLine } from "./standardised-power.ts";
 
@@ -25,6 +26,6 @@ export function testRunMethods(
 				"Mullick, Kandpal & Kumar, Solar Energy 46 (1991) 139–143; restricted likelihood: Patterson & Thompson, Biometrika 58 (1971) 545–554 (both from memory)",
 			outsideRange: false,
 		},
-		...(prediction?.outcome.methods ?? []),
+		...(prediction ? [...measuredSkyMethods("measured"), ...prediction.outcome.methods] : []),
 	];
 }

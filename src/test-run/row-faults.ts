@@ -1,6 +1,9 @@
 import { ICE_POINT } from "../constants.ts";
 import type { Column, TestRun } from "./run.ts";
 
+/** The columns that are judged. */
+type Rows = Pick<TestRun, "time" | "thermometers" | "beam" | "pumpOn">;
+
 /** A row that no plant can have produced, or that leaves out too much. */
 export interface RowFault {
 	readonly kind: "backwards" | "gap" | "ice" | "boils" | "spike";
@@ -13,13 +16,13 @@ export interface RowFault {
 const SHORT = 600; // [s] a span that is no gap however dense the other rows are
 const GAP = 5; // over the median span
 const DARK = 5; // [W/m²] a pyrheliometer's zero error; common practice, no source
-const AMISS = 2; // [K] that a thermometer may be out; common practice, no source
+const AMISS = 2; // [K] that thermometer and weather put the boil out by; common practice, no source
 const SPIKE = 10; // [K] out of both neighbours on the same side, within ten minutes of each: a loose plug, not water
 
 /** Every bad row: time that does not rise, a gap in a run in the sun, ice, steam, and a reading that jumps and comes back.
  *  A gap is more than ten minutes and more than five times the usual span; with the pump off or the sun down it is none.
  *  @param boilingPoint  of the tank's water [K] */
-export function rowFaults(run: TestRun, boilingPoint: number): readonly RowFault[] {
+export function rowFaults(run: Rows, boilingPoint: number): readonly RowFault[] {
 	return [
 		...timeFaults(run),
 		...run.thermometers.flatMap((column, thermometer) => [
@@ -29,7 +32,7 @@ export function rowFaults(run: TestRun, boilingPoint: number): readonly RowFault
 	];
 }
 
-function timeFaults(run: TestRun): RowFault[] {
+function timeFaults(run: Rows): RowFault[] {
 	const { time } = run;
 	const spans = Array.from({ length: time.length - 1 }, (_, i) => time[i + 1]! - time[i]!);
 	const usual = spans.toSorted((a, b) => a - b)[Math.floor(spans.length / 2)]!;
@@ -41,7 +44,7 @@ function timeFaults(run: TestRun): RowFault[] {
 	});
 }
 
-function atRest({ pumpOn, beam }: TestRun, row: number): boolean {
+function atRest({ pumpOn, beam }: Rows, row: number): boolean {
 	if (pumpOn !== undefined) return !pumpOn[row];
 	return beam !== undefined && beam[row]! <= DARK && beam[row + 1]! <= DARK;
 }
@@ -50,8 +53,7 @@ function rangeFaults(column: Column, thermometer: number, boilingPoint: number):
 	const faults: RowFault[] = [];
 	for (let row = 0; row < column.length; row++) {
 		const value = column[row]!;
-		if (!(value >= ICE_POINT - AMISS))
-			faults.push({ kind: "ice", thermometer, row, value, limit: ICE_POINT });
+		if (!(value >= ICE_POINT)) faults.push({ kind: "ice", thermometer, row, value, limit: ICE_POINT });
 		if (value > boilingPoint + AMISS)
 			faults.push({ kind: "boils", thermometer, row, value, limit: boilingPoint });
 	}

@@ -1,0 +1,202 @@
+import { afterAll, describe, expect, it } from "vitest";
+import { hostel } from "../../api/scenario/hostel.ts";
+import { morningRun, twoReadings } from "../../api/scenario/test-run.ts";
+import { type Answer, type Body, RaykettleProblem } from "../../sdk/index.ts";
+import { failures, parsed, raykettle } from "./service.ts";
+
+type Request = Body<"assessTestRun">;
+type Report = Answer<"assessTestRun">;
+
+afterAll(() => expect(failures).toEqual([]));
+
+async function assessed(request: Request): Promise<Report> {
+	const answer = await raykettle.assessTestRun(request);
+	parsed("assessTestRun", answer);
+	expect(JSON.stringify(answer)).not.toMatch(/null|NaN/);
+	const pointers = answer.assumed.map(({ pointer }) => pointer);
+	expect(new Set(pointers).size).toBe(pointers.length);
+	for (const column of Object.values(answer.series)) expect(column).toHaveLength(answer.series.time.length);
+	return answer;
+}
+
+async function refused(request: unknown): Promise<RaykettleProblem> {
+	const error = await raykettle.assessTestRun(request as Request).catch((caught: unknown) => caught);
+	if (!(error instanceof RaykettleProblem)) throw new Error("the request was answered");
+	return error;
+}
+
+const morning: Request = morningRun.value;
+const changed = (run: Partial<Request["run"]>): Request => ({ ...morning, run: { ...morning.run, ...run } });
+const faults = (problem: RaykettleProblem) => problem.errors.map(({ pointer, code }) => [pointer, code]);
+
+describe("200", () => {
+	it("finds what keeps the hostel's morning behind its prediction", async () => {
+		const answer = await assessed(morning);
+		const { comparison } = answer;
+		if (comparison.outcome !== "compared") throw new Error("not compared");
+		expect(comparison.verdict).toBe("explained");
+		expect(comparison.explainedBy).toEqual(["optics"]);
+		const [optics] = comparison.causes;
+		if (optics?.ratio.outcome !== "determined") throw new Error("undetermined");
+		expect(optics.ratio.low).toBeLessThan(0.86); // what the example's mirror was given
+		expect(optics.ratio.high).toBeGreaterThan(0.86);
+		expect(comparison.gapW).toBeCloseTo(answer.meanPowerW - comparison.predictedMeanPowerW, 4);
+		expect(answer.timeZone).toBe("Africa/Casablanca");
+		expect(answer.deliveredKwh).toBeCloseTo((answer.meanPowerW * answer.durationMin) / 60_000, 5);
+		// ΔT over the morning × water and wall
+		expect(answer.deliveredKwh).toBeCloseTo((38.2 * answer.heatCapacityKjPerK) / 3600, 1);
+		expect(answer.cautions.map(({ code }) => code)).toEqual(
+			expect.arrayContaining(["concentratedLight", "oneThermometer"]),
+		);
+		expect(answer.methods.some(({ source }) => source.includes("S580"))).toBe(true);
+	});
+
+	it("says undetermined of two readings, and what would tell more", async () => {
+		const answer = await assessed(twoReadings.value);
+		for (const factor of Object.values(answer.factors)) expect(factor.outcome).toBe("undetermined");
+		expect(answer.standardPower).toEqual({ outcome: "undetermined", reason: "tooFewIntervals" });
+		expect(answer.meanPowerW).toBeGreaterThan(0);
+		expect(answer.comparison).toEqual({ outcome: "notCompared", needs: ["site"] });
+		const unlocks = Object.fromEntries(answer.unlocks.map(({ need, pointers }) => [need, pointers]));
+		expect(unlocks.moreRows).toEqual(["/run/time"]);
+		expect(unlocks.oilInAndOut).toEqual(["/run/oilInC", "/run/oilOutC"]);
+		expect(unlocks.site).toEqual(["/site"]);
+		expect(answer.assumed.map(({ pointer }) => pointer)).toContain("/thermometerResolutionK");
+	});
+
+	it("takes times and temperatures alone, and names every column that would tell more", async () => {
+		const { time, tankTemperatureC } = morning.run;
+		const answer = await assessed({ run: { time, tankTemperatureC }, tank: { volumeL: 200 } });
+		expect(answer.efficiency).toBeUndefined();
+		expect(answer.factors.lossWPerK).toMatchObject({ reason: "notMeasured" });
+		const needs = answer.unlocks.map(({ need }) => need);
+		for (const need of ["beam", "ambient", "dish", "site"]) expect(needs).toContain(need);
+		expect(answer.series.beamIrradianceWPerM2).toBeUndefined();
+	});
+
+	it("reads several thermometers, fewer parts and a steady air", async () => {
+		const single = morning.run.tankTemperatureC as readonly number[];
+		const run = { ...morning.run, ambientC: 4, tankTemperatureC: [single.map((t) => t + 2), single] };
+		const { site, dish, tank } = morning;
+		const answer = await assessed({ run, site: site!, dish: dish!, tank, thermometerResolutionK: 0.05 });
+		expect(answer.startTemperatureC).toBeCloseTo(9.6, 6);
+		expect(answer.comparison.outcome).toBe("compared");
+		const assumed = answer.assumed.map(({ pointer }) => pointer);
+		for (const pointer of ["/receiver/kind", "/loop/fluid", "/coil/lengthM"])
+			expect(assumed).toContain(pointer);
+		expect(assumed).not.toContain("/tank/startTemperatureC");
+		expect(answer.cautions.map(({ code }) => code)).not.toContain("oneThermometer");
+	});
+
+	it("turns the oil's rise into its flow", async () => {
+		const beam = morning.run.beamIrradianceWPerM2!;
+		const water = morning.run.tankTemperatureC as readonly number[];
+		const answer = await assessed(
+			changed({ oilInC: water.map((t) => t + 8), oilOutC: water.map((t, i) => t + 8 + beam[i]! / 60) }),
+		);
+		const { oilFlowLPerMin: flow, oilCapacityRateWPerK: rate } = answer.factors;
+		if (flow.outcome !== "determined" || rate.outcome !== "determined") throw new Error("undetermined");
+		// VG 32 oil at 40 °C: 860 kg/m³ and 1.95 kJ/kgK (mineral oils, from memory)
+		expect(flow.value / ((rate.value / (860 * 1950)) * 60_000)).toBeCloseTo(1, 1);
+	});
+
+	it("cautions of more heat than the sun brings", async () => {
+		const answer = await assessed({ ...morning, dish: { diameterM: 1 } });
+		expect(answer.cautions.map(({ code }) => code)).toContain("moreHeatThanSun");
+		expect(answer.factors.opticalFactor).toMatchObject({ outcome: "undetermined", reason: "unphysical" });
+	});
+
+	it("gives the same answer twice", async () => {
+		expect(await assessed(morning)).toEqual(await assessed(morning));
+	});
+});
+
+describe("400", () => {
+	it("names every fault of form", async () => {
+		const problem = await refused({
+			run: { time: ["yesterday", "2025-01-15T10:00:00Z"], tankTemperature: [1, 2] },
+		});
+		expect(problem.status).toBe(400);
+		const pointers = problem.errors.map(({ pointer }) => pointer);
+		for (const pointer of ["/run/time/0", "/run/tankTemperatureC", "/run/tankTemperature", "/tank"])
+			expect(pointers).toContain(pointer);
+	});
+
+	it.each([
+		[[8.6, null], "/run/tankTemperatureC/1"],
+		[[8.6], "/run/tankTemperatureC"],
+		[[8.6, 400], "/run/tankTemperatureC/1"],
+	])("refuses the column %j", async (tankTemperatureC, pointer) => {
+		const time = ["2025-01-15T10:00:00Z", "2025-01-15T10:10:00Z"];
+		const problem = await refused({ run: { time, tankTemperatureC }, tank: { volumeL: 100 } });
+		expect(problem.status).toBe(400);
+		expect(problem.errors.map((fault) => fault.pointer)).toContain(pointer);
+	});
+});
+
+describe("422", () => {
+	const { time } = morning.run;
+	const water = morning.run.tankTemperatureC as readonly number[];
+	const put = (row: number, value: number) => water.map((t, i) => (i === row ? value : t));
+
+	it("names every bad row at once", async () => {
+		const problem = await refused(
+			changed({
+				time: time.map((text, i) => (i === 12 ? time[10]! : text)),
+				tankTemperatureC: water.map((t, i) => (i === 20 ? -3 : i === 60 ? 105 : i === 40 ? t + 15 : t)),
+			}),
+		);
+		expect(problem.status).toBe(422);
+		expect(faults(problem)).toEqual(
+			expect.arrayContaining([
+				["/run/time/12", "contradictory"],
+				["/run/tankTemperatureC/20", "impossible"],
+				["/run/tankTemperatureC/60", "impossible"],
+				["/run/tankTemperatureC/40", "impossible"],
+			]),
+		);
+	});
+
+	it("names the row after a gap", async () => {
+		const cut = <T>(column: readonly T[]) => column.filter((_, i) => i < 20 || i > 32);
+		const run = {
+			time: cut(time),
+			tankTemperatureC: cut(water),
+			beamIrradianceWPerM2: cut(morning.run.beamIrradianceWPerM2!),
+			ambientC: 4,
+		};
+		expect(faults(await refused({ ...morning, run }))).toEqual([["/run/time/20", "out_of_range"]]);
+	});
+
+	it("names the thermometer of several", async () => {
+		const problem = await refused(changed({ tankTemperatureC: [water, put(30, 99)] }));
+		expect(faults(problem)).toContainEqual(["/run/tankTemperatureC/1/30", "impossible"]);
+	});
+
+	it("knows that water boils at 92 °C up there", async () => {
+		const end = water.length - 1;
+		expect(faults(await refused(changed({ tankTemperatureC: put(end, 96) })))).toEqual([
+			[`/run/tankTemperatureC/${end}`, "impossible"],
+		]);
+	});
+
+	it("names columns of other lengths", async () => {
+		const problem = await refused(changed({ ambientC: [1, 2, 3], pumpOn: [true, true] }));
+		expect(faults(problem)).toEqual([
+			["/run/ambientC", "contradictory"],
+			["/run/pumpOn", "contradictory"],
+		]);
+	});
+
+	it("names what contradicts in the plant, with a site and without", async () => {
+		const start = await refused({ ...morning, tank: { ...hostel.request.tank, startTemperatureC: 9 } });
+		expect(faults(start)).toEqual([["/tank/startTemperatureC", "contradictory"]]);
+		const sizes = { ...morning, dish: { diameterM: 2, apertureM2: 3 } };
+		expect(faults(await refused(sizes)).map(([pointer]) => pointer)).toContain("/dish/apertureM2");
+		const { run, tank } = morning;
+		const alone = await refused({ run, tank: { ...tank, fillL: 900 }, dish: {} });
+		expect(faults(alone).map(([pointer]) => pointer)).toEqual(["/dish", "/tank/fillL"]);
+		const offset = await refused({ run, tank, dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 } });
+		expect(faults(offset)).toEqual([["/dish/kind", "contradictory"]]);
+	});
+});
