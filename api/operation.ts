@@ -1,6 +1,6 @@
 import type { z } from "@hono/zod-openapi";
 
-export type Tag = "Sun" | "Water" | "Dish" | "Tank" | "Plant" | "Service";
+export type Tag = "Sun" | "Water" | "Dish" | "Loop" | "Tank" | "Plant" | "Service";
 
 /** One request that the contract shows, and that the tests send. For a GET the value holds its query. */
 export interface Example {

@@ -12,6 +12,7 @@ const TAGS = [
 	{ name: "Sun", description: "Where the sun stands, and what a clear sky lets through." },
 	{ name: "Water", description: "Air pressure and the boiling point." },
 	{ name: "Dish", description: "The mirror, and the receiver in its focus." },
+	{ name: "Loop", description: "Pipes, pump, fluids and lagging." },
 	{ name: "Tank", description: "Heating and cooling of the water store." },
 	{ name: "Plant", description: "The whole plant, sized and compared." },
 	{ name: "Service", description: "Versions, limits, health and this contract." },
