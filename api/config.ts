@@ -1,3 +1,5 @@
+import type { Asset } from "./asset.ts";
+
 /** Versions that /v1/meta tells. The service's is that of package.json: a test holds them together. */
 export const VERSIONS = { service: "0.1.0", contract: "1.0.0", data: "1.0.0" } as const;
 
@@ -40,6 +42,12 @@ export const LIMITS = {
 		meaning: "temperatures times winds times tilts asked of /v1/receiver/losses at once",
 		beyond: "422 too-large",
 	},
+	testRunTime: {
+		value: 36,
+		unit: "hours",
+		meaning: "time from the first to the last row of /v1/test-run",
+		beyond: "422 too-large",
+	},
 	faultsListed: {
 		value: 100,
 		unit: "faults",
@@ -58,6 +66,8 @@ export const LIMITS = {
 export interface Config {
 	/** The page at `/`, where the entry could read it; without it `/` answers in JSON alone. */
 	readonly indexPage: string | undefined;
+	/** Files for browsers, where the entry could read them: the widget, the docs page and what pages need. */
+	readonly assets?: readonly Asset[];
 	/** Told of each failure of the service itself, whose inside a caller never sees. */
 	readonly onFailure: (error: unknown, requestId: string) => void;
 }

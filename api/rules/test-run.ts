@@ -1,4 +1,5 @@
 import { type RowFault, rowFaults } from "../../src/index.ts";
+import { LIMITS } from "../config.ts";
 import { coreTank, tankBoilingPoint } from "../schemas/tank.ts";
 import { asWarmUp, isComparable, runTimes, thermometersOf } from "../schemas/test-run-plan.ts";
 import type { TestRunRequest } from "../schemas/test-run-request.ts";
@@ -12,6 +13,7 @@ import {
 	type RuleFault,
 	refuseFaults,
 	said,
+	tooLarge,
 } from "./fault.ts";
 import { fillWithinVolume, reliefOfClosedTank, tankDimensions } from "./tank.ts";
 import { warmUpFaults } from "./warm-up.ts";
@@ -92,6 +94,19 @@ function spoken(run: TestRunRequest["run"], { kind, row, thermometer, value, lim
 	}
 }
 
+const HOUR = 3600; // [s]
+
+/** A run of many days would be marched many times over. */
+const shortEnough: RunRule = ({ run }) => {
+	const times = runTimes(run);
+	const last = times.length - 1;
+	const hours = (times[last]! - times[0]!) / HOUR;
+	const most = LIMITS.testRunTime.value;
+	return hours > most
+		? [tooLarge(`/run/time/${last}`, `the run lasts ${said(hours)} h; send at most ${most} h at once`)]
+		: [];
+};
+
 const startFromRun: RunRule = ({ tank }) =>
 	tank.startTemperatureC === undefined
 		? []
@@ -119,7 +134,13 @@ const dishAlone: RunRule = ({ dish }) =>
 const tankAlone: RunRule = ({ tank }) =>
 	[fillWithinVolume, tankDimensions, reliefOfClosedTank].flatMap((rule) => rule({ tank }));
 
-const RULES: readonly RunRule[] = [columnsOfOneLength, soundRows, startFromRun, siteOfFixedFocus];
+const RULES: readonly RunRule[] = [
+	columnsOfOneLength,
+	soundRows,
+	shortEnough,
+	startFromRun,
+	siteOfFixedFocus,
+];
 
 /** Ends a request whose rows or plant contradict themselves, every fault at once.
  *  @param given  the request as it came */

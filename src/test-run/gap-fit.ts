@@ -15,8 +15,8 @@ export interface GapFit {
 	readonly noise: number; // of a reading, standard deviation [J]
 }
 
-const MOST_ROUNDS = 6;
-const SMALL = 0.1; // change of a departure over its interval at which the rounds end
+const MOST_ROUNDS = 4;
+const SMALL = 0.2; // change of a departure over its interval at which the rounds end
 const PROBE = 0.95; // departure at which the march's slope is taken, over the one at hand
 const BOUNDS = [0.1, 20] as const; // beyond which a plant is no longer the one drawn; our choice
 

@@ -1,3 +1,4 @@
+import { ICE_POINT } from "../constants.ts";
 import { linearInterpolation } from "../numeric/interpolate.ts";
 import { factoredDay } from "../plant/day.ts";
 import type { DayOutcome } from "../plant/outcome.ts";
@@ -37,7 +38,7 @@ export function predictedRun(plant: Plant, departures: Departures, run: TestRun,
 		seriesStep: STEP,
 		target: { temperature: Number.POSITIVE_INFINITY, at: "mean" }, // none: the march goes on to the last row
 		draws: [],
-		mains: plant.tank.startTemperatures[0]!,
+		mains: ICE_POINT, // nothing is drawn
 	};
 	const beam = Float64Array.from(time, (_, row) => (run.pumpOn?.[row] === false ? 0 : sky.beam[row]!));
 	const rows = { ...sky, beam, time, diffuse: new Float64Array(time.length), global: undefined };

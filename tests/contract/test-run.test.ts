@@ -100,6 +100,29 @@ describe("200", () => {
 		expect(flow.value / ((rate.value / (860 * 1950)) * 60_000)).toBeCloseTo(1, 1);
 	});
 
+	it("tells the tank's loss of a night, and compares it", async () => {
+		const hours = Array.from({ length: 61 }, (_, i) => i / 6);
+		const night = {
+			time: hours.map(
+				(h) => `${new Date(Date.UTC(2025, 0, 15, 19) + h * 3.6e6).toISOString().slice(0, 19)}Z`,
+			),
+			tankTemperatureC: hours.map((h) => Math.round(10 * (2 + 48 * Math.exp(-h / 90))) / 10), // 90 h towards 2 °C
+			beamIrradianceWPerM2: hours.map(() => 0),
+			ambientC: 2,
+		};
+		const answer = await assessed({ ...morning, run: night });
+		const { tankLossWPerK: loss } = answer.factors;
+		if (loss.outcome !== "determined") throw new Error(loss.reason);
+		expect(loss.value / (answer.heatCapacityKjPerK / 90 / 3.6)).toBeCloseTo(1, 1);
+		expect(answer.comparison).toMatchObject({ outcome: "compared", causes: [{ cause: "tankLoss" }] });
+		expect(answer.efficiency).toBeUndefined();
+	});
+
+	it("starts from water at the ice point", async () => {
+		const cold = (morning.run.tankTemperatureC as readonly number[]).map((t) => t - 8.6);
+		expect((await assessed(changed({ tankTemperatureC: cold }))).startTemperatureC).toBeCloseTo(0, 6);
+	});
+
 	it("cautions of more heat than the sun brings", async () => {
 		const answer = await assessed({ ...morning, dish: { diameterM: 1 } });
 		expect(answer.cautions.map(({ code }) => code)).toContain("moreHeatThanSun");
@@ -178,6 +201,12 @@ describe("422", () => {
 		expect(faults(await refused(changed({ tankTemperatureC: put(end, 96) })))).toEqual([
 			[`/run/tankTemperatureC/${end}`, "impossible"],
 		]);
+	});
+
+	it("names the end of a run of many days", async () => {
+		const days = Array.from({ length: 90 }, (_, i) => `${new Date(i * 3.6e6).toISOString().slice(0, 19)}Z`);
+		const run = { time: days, tankTemperatureC: days.map(() => 20) };
+		expect(faults(await refused({ run, tank: { volumeL: 100 } }))).toEqual([["/run/time/89", "too_large"]]);
 	});
 
 	it("names columns of other lengths", async () => {
