@@ -1,5 +1,5 @@
 import { DomainError } from "../errors.ts";
-import { circuitPressureDrop, type Segment } from "./flow.ts";
+import { circuitPressureDrop, type Segment, segmentPressureDrop } from "./flow.ts";
 import type { Loop, Pipe } from "./loop.ts";
 import { pipeHeldHeat } from "./pipe.ts";
 import { pipeSegment } from "./pipe-flow.ts";
@@ -26,6 +26,7 @@ export interface LoopLosses {
 	readonly supply: RunLosses;
 	readonly return: RunLosses;
 	readonly fittings: { readonly heatLoss: number; readonly pressureDrop: number }; // [W], [Pa]
+	readonly others: { readonly pressureDrop: number }; // [Pa]
 	readonly pump: PumpDuty & { readonly casingLoss: number }; // [W]
 	readonly heatLoss: number; // of all four [W]
 	readonly netHeatLoss: number; // less what the pump puts in [W]
@@ -68,6 +69,9 @@ export function loopLosses(loop: Loop, conditions: LoopConditions, asked: Laggin
 		fittings: {
 			heatLoss: fittings,
 			pressureDrop: circuitPressureDrop([{ ...hot, length: 0 }], loop.fittingsLossFactor, duty.flow),
+		},
+		others: {
+			pressureDrop: others.reduce((sum, segment) => sum + segmentPressureDrop(segment, duty.flow), 0),
 		},
 		pump: { ...duty, casingLoss },
 		heatLoss,

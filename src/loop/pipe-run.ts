@@ -1,7 +1,7 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { effectivenessUniform } from "../heat/exchanger.ts";
 import { bracketedRoot } from "../numeric/root.ts";
-import { type Regime, regime, segmentPressureDrop, segmentReynolds } from "./flow.ts";
+import { meanVelocity, type Regime, regime, segmentPressureDrop, segmentReynolds } from "./flow.ts";
 import type { Pipe } from "./loop.ts";
 import { type PipeHeatLoss, pipeHeatLoss } from "./pipe.ts";
 import { pipeInsideFilm, pipeSegment } from "./pipe-flow.ts";
@@ -25,6 +25,7 @@ export interface PipeRun {
 	readonly heatLoss: number; // of the whole length [W]
 	readonly loss: PipeHeatLoss; // of a metre at the mean temperature
 	readonly insideFilm: number; // [W/m²K]
+	readonly velocity: number; // mean over the bore [m/s]
 	readonly Reynolds: number; // [-]
 	readonly regime: Regime;
 	readonly pressureDrop: number; // [Pa]
@@ -55,6 +56,7 @@ export function pipeRun(pipe: Pipe, fluid: Fluid, conditions: RunConditions): Pi
 		heatLoss: massFlow * fluid.heatCapacity(mean) * temperatureDrop,
 		loss: lossAt(mean),
 		insideFilm: filmAt(mean),
+		velocity: meanVelocity(flow, pipe.innerDiameter),
 		Reynolds,
 		regime: regime(Reynolds),
 		pressureDrop: segmentPressureDrop(segment, flow),
