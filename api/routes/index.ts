@@ -2,14 +2,20 @@ import type { Document } from "../document.ts";
 import type { Operation } from "../operation.ts";
 import { boilingPoint } from "./boiling-point.ts";
 import { dishOpticsOperation } from "./dish-optics.ts";
+import { fluid } from "./fluid.ts";
+import { fluids } from "./fluids.ts";
 import { live, ready } from "./health.ts";
 import { home } from "./home.ts";
 import { instant } from "./instant-feasibility.ts";
+import { insulations } from "./insulations.ts";
+import { loopLossesOperation } from "./loop-losses.ts";
 import { meta } from "./meta.ts";
 import { contract } from "./openapi.ts";
 import { receiverLossesOperation } from "./receiver-losses.ts";
 import { sunDay } from "./sun-day.ts";
 import { sunPosition } from "./sun-position.ts";
+import { tankCoolingOperation } from "./tank-cooling.ts";
+import { tappingProfiles } from "./tapping-profiles.ts";
 import { testRun } from "./test-run.ts";
 import { warmUp } from "./warm-up.ts";
 
@@ -20,6 +26,12 @@ export const operations: readonly Operation[] = [
 	boilingPoint,
 	dishOpticsOperation,
 	receiverLossesOperation,
+	loopLossesOperation,
+	fluids,
+	fluid,
+	insulations,
+	tankCoolingOperation,
+	tappingProfiles,
 	warmUp,
 	instant,
 	testRun,

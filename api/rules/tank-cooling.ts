@@ -1,0 +1,50 @@
+import { started } from "../schemas/tank-cooling-plan.ts";
+import type { TankCoolingRequest } from "../schemas/tank-cooling-request.ts";
+import { toSi } from "../units.ts";
+import { contradictory, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
+import { mostMoisture } from "./moisture.ts";
+import {
+	fillWithinVolume,
+	nodesOfProfile,
+	reliefOfClosedTank,
+	startBelowBoiling,
+	tankDimensions,
+} from "./tank.ts";
+
+type CoolingRule = Rule<TankCoolingRequest>;
+
+const rowsWithinTime: CoolingRule = ({ durationH, seriesStepMin }) =>
+	toSi.minutes(seriesStepMin) > toSi.hours(durationH)
+		? [
+				contradictory(
+					"/seriesStepMin",
+					`a row every ${said(seriesStepMin)} min does not fit into ${said(durationH)} h`,
+				),
+			]
+		: [];
+
+const dryEnough: CoolingRule = ({ tank }) => mostMoisture("/tank/insulation", tank.insulation);
+
+const RULES: readonly CoolingRule[] = [
+	fillWithinVolume,
+	tankDimensions,
+	reliefOfClosedTank,
+	nodesOfProfile,
+	rowsWithinTime,
+	dryEnough,
+];
+
+/** A tank whose shape holds is asked whether its water is liquid. */
+function liquid(request: TankCoolingRequest): readonly RuleFault[] {
+	const tank = started(request.tank, (_, value) => value);
+	return startBelowBoiling({
+		tank,
+		site: { elevationM: request.elevationM },
+		draw: { mainsTemperatureC: 0 }, // no mains: the tank has its start temperature
+	});
+}
+
+/** Ends a request for a tank's cooling that keeps the contract but contradicts itself or asks for the impossible. */
+export function requireSoundTank(request: TankCoolingRequest): void {
+	refuseFaults([...RULES.flatMap((rule) => rule(request)), ...liquid(request)]);
+}
