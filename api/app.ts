@@ -1,6 +1,7 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
 import { DomainError } from "../src/index.ts";
+import { assetHandler } from "./asset.ts";
 import type { Config } from "./config.ts";
 import { PREFLIGHT_HEADERS, requestIdFrom, STATIC_HEADERS } from "./headers.ts";
 import { routerPath } from "./path.ts";
@@ -27,6 +28,10 @@ export function createApp(config: Config): Hono<Edge> {
 	for (const { path, say } of documents) {
 		app.get(path, (c) => say(c, config));
 		allowed.set(path, "GET, HEAD, OPTIONS");
+	}
+	for (const asset of config.assets ?? []) {
+		app.get(asset.path, assetHandler(asset));
+		allowed.set(asset.path, "GET, HEAD, OPTIONS");
 	}
 	for (const [path, methods] of allowed) {
 		app.options(path, (c) => preflight(c, methods));

@@ -26,9 +26,10 @@ export function requestIdFrom(given: string | undefined): string {
 	return given !== undefined && REQUEST_ID.test(given) ? given : crypto.randomUUID();
 }
 
-/** A strong entity tag: the first half of the text's SHA-256. */
-export async function entityTag(text: string): Promise<string> {
-	const digest = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
+/** A strong entity tag: the first half of the content's SHA-256. */
+export async function entityTag(content: string | Uint8Array<ArrayBuffer>): Promise<string> {
+	const bytes = typeof content === "string" ? new TextEncoder().encode(content) : content;
+	const digest = await crypto.subtle.digest("SHA-256", bytes);
 	return `"${Array.from(new Uint8Array(digest, 0, 16), (byte) => byte.toString(16).padStart(2, "0")).join("")}"`;
 }
 

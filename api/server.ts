@@ -1,8 +1,8 @@
-import { readFileSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { createApp } from "./app.ts";
 import { type Address, addressFrom } from "./environment.ts";
 import { createNodeServer } from "./node-server.ts";
+import { readPages } from "./pages/read.ts";
 
 const GRACE = 10_000; // [ms] for requests in flight when the process is told to end
 
@@ -17,7 +17,7 @@ function address(): Address {
 
 const { host, port } = address();
 const app = createApp({
-	indexPage: readFileSync(new URL("../api/pages/index.html", import.meta.url), "utf8"), // also from dist/
+	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
 	onFailure: (error, requestId) => console.error(`request ${requestId} failed:`, error),
 });
 const server = createNodeServer(app);

@@ -1,23 +1,5 @@
-import type { CallOptions } from "./method.ts";
+import { asked, type Call, type Input, type RaykettleOptions } from "./call.ts";
 import { OPERATIONS, type Raykettle } from "./operations.ts";
-import { RaykettleProblem } from "./problem.ts";
-import { patiently } from "./retry.ts";
-
-export interface RaykettleOptions {
-	/** Where the service runs, such as https://solar.example.org. */
-	readonly baseUrl: string;
-	/** Instead of the global fetch: for a proxy, a log or a test. */
-	readonly fetch?: (request: Request) => Promise<Response>;
-	/** Sent as X-Api-Key, where the deployment asks for one. */
-	readonly apiKey?: string;
-	/** Milliseconds for a whole call, its retries included; 0 for no limit. 30 000 unless given. */
-	readonly timeoutMs?: number;
-	/** How often a 429 or 503 is asked again, after the time that the service names. 2 unless given. */
-	readonly retries?: number;
-}
-
-type Call = CallOptions & { readonly as?: string };
-type Input = Readonly<Record<string, unknown>>;
 
 /** A client of the service: one method for each operation of the contract. */
 export function createRaykettle(options: RaykettleOptions): Raykettle {
@@ -25,54 +7,8 @@ export function createRaykettle(options: RaykettleOptions): Raykettle {
 		name,
 		(...given: unknown[]) => {
 			const [input, call] = asks ? given : [{}, given[0]];
-			return answer(options, method, path, (input ?? {}) as Input, (call ?? {}) as Call);
+			return asked(options, method, path, (input ?? {}) as Input, (call ?? {}) as Call);
 		},
 	]);
 	return Object.fromEntries(methods) as Raykettle;
-}
-
-async function answer(
-	options: RaykettleOptions,
-	method: string,
-	path: string,
-	input: Input,
-	call: Call,
-): Promise<unknown> {
-	const { baseUrl, apiKey, fetch = (request) => globalThis.fetch(request) } = options;
-	const isQuery = method === "get";
-	const url = baseUrl.replace(/\/+$/, "") + (isQuery ? withQuery(path, input) : path);
-	const form = call.as ?? "application/json";
-	const signal = limited(call.signal, call.timeoutMs ?? options.timeoutMs ?? 30_000);
-	const request = () =>
-		new Request(url, {
-			method,
-			signal,
-			headers: {
-				Accept: form,
-				...(!isQuery && { "Content-Type": "application/json" }),
-				...(apiKey !== undefined && { "X-Api-Key": apiKey }),
-				...(call.requestId !== undefined && { "X-Request-Id": call.requestId }),
-			},
-			...(!isQuery && { body: JSON.stringify(input) }),
-		});
-	const response = await patiently(() => fetch(request()), call.retries ?? options.retries ?? 2, signal);
-	const text = await response.text();
-	if (!response.ok) throw new RaykettleProblem(response, text);
-	return form === "application/json" ? JSON.parse(text) : text;
-}
-
-/** A signal that fires with the caller's own, or when the time is up. */
-function limited(own: AbortSignal | undefined, timeout: number): AbortSignal {
-	const signals = [...(own ? [own] : []), ...(timeout > 0 ? [AbortSignal.timeout(timeout)] : [])];
-	return AbortSignal.any(signals);
-}
-
-/** A path with its `{parameters}` filled in, the rest of the input behind it as a query; a list repeats its name. */
-function withQuery(path: string, input: Input): string {
-	const query = new URLSearchParams();
-	const filled = path.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(String(input[name])));
-	for (const [name, value] of Object.entries(input))
-		if (value !== undefined && !path.includes(`{${name}}`))
-			for (const one of Array.isArray(value) ? value : [value]) query.append(name, String(one));
-	return query.size > 0 ? `${filled}?${query}` : filled;
 }

@@ -1,4 +1,5 @@
-export { createRaykettle, type RaykettleOptions } from "./client.ts";
+export type { RaykettleOptions } from "./call.ts";
+export { createRaykettle } from "./client.ts";
 export type { Answer, Body, CallOptions, Method, Name, OtherForm, Query } from "./method.ts";
 export type { Raykettle } from "./operations.ts";
 export { type FieldFault, type Problem, RaykettleProblem } from "./problem.ts";

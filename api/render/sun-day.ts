@@ -1,10 +1,10 @@
+import { dayAxis } from "../../sdk/chart/day-axis.ts";
+import { drawDay } from "../../sdk/chart/day-chart.ts";
+import { svgText } from "../../sdk/chart/svg.ts";
+import { clockTime } from "../../sdk/chart/warm-up-chart.ts";
 import type { SunDayResponse } from "../schemas/sun-day.ts";
-import { dayAxis } from "./day-axis.ts";
-import { drawDay } from "./day-chart.ts";
 import { seriesTable } from "./series-table.ts";
-import { svgText } from "./svg.ts";
 import { HOURS, PAPER } from "./warm-up.ts";
-import { clockTime } from "./warm-up-chart.ts";
 
 const whole = (value: number) => String(Math.round(value));
 

@@ -1,9 +1,9 @@
 import type { z } from "@hono/zod-openapi";
+import { svgText } from "../../sdk/chart/svg.ts";
+import { clockTime, warmUpChart } from "../../sdk/chart/warm-up-chart.ts";
 import type { WarmUpRequest } from "../schemas/warm-up-request.ts";
 import type { WarmUpResponse } from "../schemas/warm-up-response.ts";
 import { seriesTable } from "./series-table.ts";
-import { svgText } from "./svg.ts";
-import { clockTime, warmUpChart } from "./warm-up-chart.ts";
 
 type Answer = z.output<typeof WarmUpResponse>;
 

@@ -1,17 +1,28 @@
 import { acceptable } from "../accept.ts";
-import { VERSIONS } from "../config.ts";
+import { PAGE_POLICY } from "../asset.ts";
+import { type Config, VERSIONS } from "../config.ts";
 import type { Document } from "../document.ts";
 import { ProblemError } from "../problem.ts";
 import { fixedText } from "../respond.ts";
 
-const index = JSON.stringify({
+const LINKS = {
 	name: "Raykettle",
 	description: "Sizes solar water heaters driven by a tracking dish.",
 	version: VERSIONS.service,
 	contract: "/openapi.json",
 	meta: "/v1/meta",
 	health: ["/health/live", "/health/ready"],
-});
+};
+
+/** Links for programs; those to files for browsers only where there are such files. */
+function index({ assets = [] }: Config): string {
+	const there = (path: string) => assets.some((asset) => asset.path === path);
+	return JSON.stringify({
+		...LINKS,
+		...(there("/docs") && { docs: "/docs" }),
+		...(there("/widget.js") && { widget: "/widget.js" }),
+	});
+}
 
 /** Where to begin: a page for people, links for programs. */
 export const home: Document = {
@@ -19,15 +30,16 @@ export const home: Document = {
 	operationId: "getIndex",
 	summary: "Where to begin",
 	mediaTypes: ["application/json", "text/html"],
-	say: (c, { indexPage }) => {
+	say: (c, config) => {
+		const { indexPage } = config;
 		const type = acceptable(
 			c.req.header("accept"),
 			indexPage === undefined ? ["application/json"] : ["application/json", "text/html"],
 		);
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
-		return type === "application/json"
-			? fixedText(c, index, type, 3600)
-			: fixedText(c, indexPage ?? "", "text/html; charset=utf-8", 3600);
+		if (type === "application/json") return fixedText(c, index(config), type, 3600);
+		c.header("Content-Security-Policy", PAGE_POLICY);
+		return fixedText(c, indexPage ?? "", "text/html; charset=utf-8", 300);
 	},
 };

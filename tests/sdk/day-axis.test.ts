@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dayAxis } from "../../../api/render/day-axis.ts";
+import { dayAxis } from "../../sdk/chart/day-axis.ts";
 
 describe("hours of the local clock", () => {
 	it("stand where the clock shows them", () => {

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { area, curveMonotoneX, line } from "d3-shape";
+import { line } from "d3-shape";
 import type { DayAxis } from "./day-axis.ts";
 import { type Shape, shape } from "./svg.ts";
 
@@ -134,10 +134,11 @@ export function drawDay(chart: DayChart, { width, height }: Size): Shape {
 			x(chart.axis.minutes[i]!),
 			scales[side](value),
 		]);
-		const outline = line().curve(curveMonotoneX)(points) ?? "";
+		const outline = line()(points) ?? "";
 		if (!filled) return [shape("path", { ...strokeOf(role), d: outline })];
-		const body = area().curve(curveMonotoneX).y0(scales[side](0))(points) ?? "";
-		return [shape("path", { class: `fill ${role}`, d: body, fill: INK[role], "fill-opacity": 0.4 })];
+		const ground = scales[side](0);
+		const d = `${outline}L${x(end)},${ground}L${x(0)},${ground}Z`;
+		return [shape("path", { class: `fill ${role}`, d, fill: INK[role], "fill-opacity": 0.4 })];
 	});
 	const levels = chart.levels.flatMap(({ value, label }) => [
 		shape("line", {

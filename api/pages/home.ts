@@ -1,0 +1,68 @@
+import { createRaykettle, RaykettleProblem } from "../../sdk/index.ts";
+
+/** The demo page's own few lines: the calculator's language, and live calls through the SDK. */
+const raykettle = createRaykettle({ baseUrl: location.origin });
+const HOSTEL = { latitude: 31.2, longitude: -7.9, elevationM: 2350 };
+
+interface Asked {
+	readonly address: string;
+	readonly words: string;
+}
+
+const QUESTIONS: Readonly<Record<string, (form: FormData) => Promise<Asked>>> = {
+	async boiling(form) {
+		const elevationM = Number(form.get("elevationM"));
+		const { boilingPointC, pressureKpa } = await raykettle.boilingPoint({ elevationM });
+		return {
+			address: `/v1/boiling-point?elevationM=${elevationM}`,
+			words: `At ${boilingPointC.toFixed(1)} °C, under ${pressureKpa.toFixed(1)} kPa of air.`,
+		};
+	},
+	async sun() {
+		const time = new Date().toISOString().slice(0, 19) + "Z";
+		const { positions } = await raykettle.sunPosition({ ...HOSTEL, time: [time] });
+		const { apparentAltitudeDeg: altitude, azimuthDeg: azimuth } = positions[0]!;
+		return {
+			address: `/v1/sun/position?latitude=31.2&longitude=-7.9&elevationM=2350&time=${time}`,
+			words:
+				altitude > 0
+					? `${altitude.toFixed(1)}° above the horizon, ${azimuth.toFixed(0)}° clockwise from north.`
+					: `It is night there: ${Math.abs(altitude).toFixed(1)}° below the horizon.`,
+		};
+	},
+	async limits() {
+		const { service, contract, limits } = await raykettle.meta();
+		return {
+			address: "/v1/meta",
+			words: `Service ${service}, contract ${contract}, ${limits.length} limits: ${limits[0]!.meaning} up to ${limits[0]!.value.toLocaleString("en")} ${limits[0]!.unit}, and more.`,
+		};
+	},
+};
+
+for (const form of document.querySelectorAll<HTMLFormElement>("form[data-ask]")) {
+	const [output, code] = [form.querySelector("output")!, form.querySelector("code")!];
+	const question = QUESTIONS[form.dataset.ask ?? ""];
+	form.addEventListener("submit", async (event) => {
+		event.preventDefault();
+		output.textContent = "…";
+		try {
+			const { address, words } = await question!(new FormData(form));
+			output.textContent = words;
+			code.textContent = `GET ${address}`;
+		} catch (error) {
+			output.textContent =
+				error instanceof RaykettleProblem ? error.message : "The service could not be reached.";
+			code.textContent = "";
+		}
+	});
+}
+
+const sizer = document.querySelector("raykettle-sizer");
+const languages = document.querySelectorAll<HTMLButtonElement>("button[data-lang]");
+for (const button of languages)
+	button.addEventListener("click", () => {
+		sizer?.setAttribute("lang", button.dataset.lang ?? "en");
+		for (const other of languages) other.setAttribute("aria-pressed", String(other === button));
+	});
+
+for (const place of document.querySelectorAll(".origin")) place.textContent = location.origin;

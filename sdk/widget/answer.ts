@@ -1,0 +1,116 @@
+import { warmUpChart } from "../chart/warm-up-chart.ts";
+import type { Answer } from "../method.ts";
+import type { Catalogue } from "./catalogue.ts";
+import { type Choice, litresNeeded, litresPerPerson, target } from "./choice.ts";
+import { drawn, element } from "./dom.ts";
+import type { Voice } from "./voice.ts";
+
+type WarmUp = Answer<"warmUpTank">;
+
+/** One answer and the question that it belongs to. */
+export interface Answered {
+	readonly answer: WarmUp;
+	readonly choice: Choice;
+	readonly catalogue: Catalogue;
+}
+
+/** The answer in words: the headline, and the sentences under it. */
+export function words(
+	{ answer, choice, catalogue }: Answered,
+	voice: Voice,
+): [headline: string, ...sentences: string[]] {
+	const { texts, say } = voice;
+	const month = voice.month(choice.month);
+	const usable = answer.usableLitresAt40C;
+	const share = litresPerPerson(catalogue);
+	const needed = litresNeeded(choice, catalogue);
+	const [first, reached] =
+		answer.targetTime === undefined
+			? [say(texts.notHot, { month }), reasonIn(answer.reason, voice)]
+			: [say(texts.hot, { time: voice.clock(answer.targetTime), month }), undefined];
+	const temperatures = { endTemperatureC: answer.endTemperatureC, targetTemperatureC: target(catalogue) };
+	const showers = voice.plural(texts.showers, Math.floor(usable / share));
+	const enough = usable >= needed ? texts.enough : texts.short;
+	return [
+		first,
+		...(reached === undefined ? [] : [reached]),
+		`${say(texts.gives, { usableL: usable, warmC: 40, litresL: share, showers })} ${say(enough, { neededL: needed, missingL: needed - usable })}`,
+		say(reached === undefined ? texts.hotEnds : texts.ends, temperatures),
+		...(answer.boilTime === undefined
+			? []
+			: [say(texts.boils, { boilingPointC: answer.boilingPointC, time: voice.clock(answer.boilTime) })]),
+	];
+}
+
+function reasonIn(reason: WarmUp["reason"], { texts, say }: Voice): string {
+	if (!reason) return "";
+	const template: string | undefined = texts.reasons[reason.code];
+	return template === undefined ? reason.message : say(template, reason.parameters);
+}
+
+/** The chart at a given width. */
+export function chart({ answer, catalogue }: Answered, voice: Voice, width: number): SVGElement {
+	const { texts, say } = voice;
+	const { time, tankMeanC } = answer.series;
+	const targetC = target(catalogue);
+	const description = say(texts.chartSays, {
+		...{
+			startC: tankMeanC[0],
+			start: voice.clock(time[0]!),
+			endC: tankMeanC.at(-1),
+			end: voice.clock(time.at(-1)!),
+		},
+		targetC,
+	});
+	const said = {
+		...{ title: texts.chart, description, beam: texts.beam, mean: texts.mean, top: texts.top },
+		target: say(texts.targetLine, { targetC }),
+		boiling: say(texts.boilLine, { boilC: answer.boilingPointC }),
+		reached:
+			answer.targetTime === undefined ? "" : say(texts.hotAt, { time: voice.clock(answer.targetTime) }),
+		temperature: { unit: voice.symbol("C"), from: (celsius: number) => voice.shown("C", celsius) },
+		irradiance: { unit: voice.symbol("WPerM2"), from: (flux: number) => voice.shown("WPerM2", flux) },
+		number: (value: number) => voice.number(value),
+		clock: voice.hour,
+	};
+	return drawn(warmUpChart(answer, targetC, said, { width, height: width < 440 ? 280 : 340 }));
+}
+
+/** What to be careful of, the most serious first and the dangers open. */
+export function cautions({ answer }: Answered, voice: Voice): HTMLElement {
+	const { texts, say } = voice;
+	const hazards: Readonly<Record<string, string>> = texts.hazards;
+	const items = answer.cautions.map(({ code, severity, parameters, message }) => {
+		const template = hazards[code];
+		const sentence =
+			template === undefined
+				? element("span", { lang: "en", dir: "ltr" }, message)
+				: say(template, parameters);
+		return element("li", { class: severity }, element("strong", {}, texts[severity]), " ", sentence);
+	});
+	return element(
+		"section",
+		{ class: "cautions" },
+		element("h3", {}, texts.cautions),
+		element("ul", {}, ...items),
+	);
+}
+
+/** What the service filled in, for whoever wants to know. */
+export function assumptions({ answer }: Answered, { texts, plural }: Voice): HTMLElement {
+	const rows = answer.assumed.flatMap(({ pointer, value, why }) => [
+		element(
+			"dt",
+			{},
+			`${pointer.slice(1).replaceAll("/", " › ")}: ${typeof value === "object" ? JSON.stringify(value) : String(value)}`,
+		),
+		element("dd", {}, why),
+	]);
+	return element(
+		"details",
+		{},
+		element("summary", {}, plural(texts.assumed, answer.assumed.length)),
+		element("p", { class: "hint" }, texts.assumedHint),
+		element("dl", { lang: "en", dir: "ltr" }, ...rows),
+	);
+}

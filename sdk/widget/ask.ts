@@ -1,0 +1,35 @@
+import { asked, type RaykettleOptions } from "../call.ts";
+import type { Answer, Body } from "../method.ts";
+import { RaykettleProblem } from "../problem.ts";
+
+/** Why there is no answer. */
+export type Trouble = "refused" | "busy" | "failed" | "offline" | "timeout";
+
+export type Outcome =
+	| { readonly kind: "answer"; readonly answer: Answer<"warmUpTank"> }
+	| { readonly kind: "trouble"; readonly trouble: Trouble; readonly problem: RaykettleProblem | undefined };
+
+const PATIENCE = 20_000; // [ms] that a visitor waits before the widget gives up
+
+/** Asks the service, and sorts what can go wrong by what the visitor can do about it. */
+export async function ask(
+	options: RaykettleOptions,
+	body: Body<"warmUpTank">,
+	signal: AbortSignal,
+): Promise<Outcome> {
+	try {
+		const answer = await asked({ timeoutMs: PATIENCE, ...options }, "post", "/v1/tank/warm-up", body, {
+			signal,
+		});
+		return { kind: "answer", answer: answer as Answer<"warmUpTank"> };
+	} catch (error) {
+		if (signal.aborted) throw error;
+		if (!(error instanceof RaykettleProblem))
+			return { kind: "trouble", trouble: isTimeout(error) ? "timeout" : "offline", problem: undefined };
+		const { status } = error;
+		const trouble = status === 429 || status === 503 ? "busy" : status >= 500 ? "failed" : "refused";
+		return { kind: "trouble", trouble, problem: error };
+	}
+}
+
+const isTimeout = (error: unknown) => error instanceof DOMException && error.name === "TimeoutError";

@@ -1,0 +1,43 @@
+import { readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { build, type Plugin, transform } from "esbuild";
+
+const beside = (name: string) => fileURLToPath(new URL(name, import.meta.url));
+
+/** A style sheet as a string, without its blanks. */
+const sheets: Plugin = {
+	name: "sheets",
+	setup({ onLoad }) {
+		onLoad({ filter: /\.css$/ }, async ({ path }) => {
+			const { code } = await transform(await readFile(path, "utf8"), {
+				loader: "css",
+				minify: true,
+				target: "es2022",
+			});
+			return { contents: code.trim(), loader: "text" };
+		});
+	},
+};
+
+/** d3-array makes blurs and bisectors as it loads; told that this has no effect, the bundler leaves out what nobody uses. */
+const pure: Plugin = {
+	name: "pure",
+	setup({ onLoad }) {
+		onLoad({ filter: /d3-array\W.*\.m?js$/ }, async ({ path }) => ({
+			contents: (await readFile(path, "utf8")).replace(/= (\w+\()/g, "= /* @__PURE__ */ $1"),
+			loader: "js",
+		}));
+	},
+};
+
+/** The widget as one script, as the service serves it and the package carries it. */
+export async function widgetBundle(): Promise<string> {
+	const numbersOnly = beside("numbers-only.ts");
+	const { outputFiles } = await build({
+		entryPoints: [beside("widget.ts")],
+		...{ bundle: true, minify: true, write: false, format: "esm", target: "es2022", charset: "utf8" },
+		alias: { "d3-interpolate": numbersOnly, "d3-format": numbersOnly },
+		plugins: [sheets, pure],
+	});
+	return outputFiles[0]!.text;
+}

@@ -1,0 +1,77 @@
+import type { Body } from "../method.ts";
+import type { Catalogue } from "./catalogue.ts";
+
+/** What the visitor has chosen so far. Numbers stand in the service's units, whatever the page shows. */
+export interface Choice {
+	placeId: string; // of the supplier's list, or "" for a place of the visitor's own
+	latitude: number | undefined;
+	longitude: number | undefined;
+	elevationM: number | undefined;
+	dishId: string;
+	tankId: string;
+	month: number; // 1 to 12
+	need: "people" | "litres";
+	people: number | undefined;
+	litres: number | undefined;
+}
+
+export const litresPerPerson = ({ litresPerPerson: litres = 35 }: Catalogue) => litres;
+export const target = ({ targetTemperatureC = 60 }: Catalogue) => targetTemperatureC;
+
+/** Water at 40 °C that is asked for [L]. */
+export function litresNeeded({ need, people, litres }: Choice, catalogue: Catalogue): number {
+	return need === "people" ? (people ?? 0) * litresPerPerson(catalogue) : (litres ?? 0);
+}
+
+/** The month with the least sun at a latitude. */
+export const darkestMonth = (latitude: number | undefined) => ((latitude ?? 0) < 0 ? 7 : 1);
+
+type Field = "latitude" | "longitude" | "elevationM" | "people" | "litres";
+
+/** Least and most that a field takes, in the service's units. */
+export const BOUNDS: Readonly<Record<Field, readonly [least: number, most: number]>> = {
+	latitude: [-90, 90],
+	longitude: [-180, 180],
+	elevationM: [-430, 6000],
+	people: [1, 1000],
+	litres: [10, 50_000],
+};
+
+/** The fields that must be filled in before the service can be asked, and are not or lie out of bounds. */
+export function openFields(choice: Choice): Field[] {
+	const asked: Field[] = [
+		...(choice.placeId === "" ? (["latitude", "longitude", "elevationM"] as const) : []),
+		choice.need,
+	];
+	return asked.filter((field) => {
+		const [least, most] = BOUNDS[field];
+		const value = choice[field];
+		return value === undefined || !(value >= least && value <= most);
+	});
+}
+
+export type { Field };
+
+/** What the service is asked. The day is the fifteenth of the month, of the year in which the page is read. */
+export function request(choice: Choice, catalogue: Catalogue, year: number): Body<"warmUpTank"> {
+	const { plant = {}, dishes, tanks, places = [] } = catalogue;
+	const place = places.find(({ id }) => id === choice.placeId);
+	const dish = dishes.find(({ id }) => id === choice.dishId) ?? dishes[0]!;
+	const tank = tanks.find(({ id }) => id === choice.tankId) ?? tanks[0]!;
+	const { latitude, longitude, elevationM } = place ?? choice;
+	const { receiver = plant.receiver, loop = plant.loop } = dish;
+	const { coil = plant.coil } = tank;
+	const sky = place?.sky ?? plant.sky;
+	return {
+		...plant,
+		site: { latitude: latitude!, longitude: longitude!, elevationM: elevationM! },
+		date: `${year}-${String(choice.month).padStart(2, "0")}-15`,
+		targetTemperatureC: target(catalogue),
+		dish: dish.dish,
+		tank: tank.tank,
+		...(receiver && { receiver }),
+		...(loop && { loop }),
+		...(coil && { coil }),
+		...(sky && { sky }),
+	};
+}
