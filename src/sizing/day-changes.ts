@@ -1,0 +1,120 @@
+import { water } from "../fluids/water.ts";
+import type { ModelFactors } from "../plant/factors.ts";
+import type { ClearSky } from "../sky/clear-weather.ts";
+import type { MeasuredSky } from "../sky/measured-weather.ts";
+import type { DayCase } from "./day-case.ts";
+import type { DaySpreads } from "./day-spreads.ts";
+import { betweenLimits, byFactor } from "./spread.ts";
+
+/** A case with one input off by a score of its standard deviation. */
+export type Change = (stated: DayCase, deviation: number, score: number) => DayCase;
+
+type Limits = readonly [low: number, high: number];
+
+const SHARE: Limits = [0, 1];
+const TURBIDITY: Limits = [1, 12]; // what `clearSky` answers for
+const IRRADIANCE: Limits = [0, 2000]; // [W/m²] what `measuredWeather` takes
+const WIND: Limits = [0, 100]; // [m/s] what `receiverLosses` answers for
+const USABLE = 313.15; // [K] usable litres are counted at it, so mains are colder
+
+/** What a departure of each input makes of a case. */
+export const CHANGES: Readonly<Record<keyof DaySpreads, Change>> = {
+	turbidity: (of, deviation, score) =>
+		withClearSky(of, (sky) => ({
+			...sky,
+			turbidity: betweenLimits(sky.turbidity, TURBIDITY, deviation, score),
+		})),
+	measuredBeam: (of, deviation, score) => {
+		const off = (reading: number) => betweenLimits(reading, IRRADIANCE, deviation * reading, score);
+		return withMeasuredSky(of, (sky) => ({
+			...sky,
+			beam: sky.beam && Float64Array.from(sky.beam, off),
+			diffuse: sky.diffuse && Float64Array.from(sky.diffuse, off),
+			global: sky.global && Float64Array.from(sky.global, off),
+		}));
+	},
+	reflectance: (of, deviation, score) =>
+		withDish(of, { reflectance: betweenLimits(of.plant.dish.reflectance, SHARE, deviation, score) }),
+	cleanliness: (of, deviation, score) =>
+		withDish(of, { cleanliness: betweenLimits(of.plant.dish.cleanliness, SHARE, deviation, score) }),
+	slopeError: (of, deviation, score) =>
+		withDish(of, { slopeError: byFactor(of.plant.dish.slopeError, deviation, score) }),
+	absorptance: (of, deviation, score) => {
+		const { receiver } = of.plant;
+		if (receiver.kind === "efficiencyLine") return of;
+		const absorptance = betweenLimits(receiver.absorptance, SHARE, deviation, score);
+		return { ...of, plant: { ...of.plant, receiver: { ...receiver, absorptance } } };
+	},
+	opticalEfficiency: (of, deviation, score) => {
+		const { receiver } = of.plant;
+		if (receiver.kind !== "efficiencyLine") return of;
+		const opticalEfficiency = betweenLimits(receiver.opticalEfficiency, SHARE, deviation, score);
+		return { ...of, plant: { ...of.plant, receiver: { ...receiver, opticalEfficiency } } };
+	},
+	lossCoefficient: (of, deviation, score) => {
+		const { receiver } = of.plant;
+		if (receiver.kind !== "efficiencyLine") return of;
+		const lossCoefficient = byFactor(receiver.lossCoefficient, deviation, score);
+		return { ...of, plant: { ...of.plant, receiver: { ...receiver, lossCoefficient } } };
+	},
+	receiverConvection: factor("receiverConvection"),
+	coilFilm: factor("coilFilm"),
+	laggingLoss: factor("laggingLoss"),
+	tankLoss: factor("tankLoss"),
+	pumpFlow: (of, deviation, score) => {
+		const { pump } = of.plant.loop;
+		const flow = byFactor(pump.flow, deviation, score);
+		return { ...of, plant: { ...of.plant, loop: { ...of.plant.loop, pump: { ...pump, flow } } } };
+	},
+	ambient: (of, deviation, score) => {
+		const off = deviation * score;
+		return of.sky.kind === "clear"
+			? withClearSky(of, (sky) => ({
+					...sky,
+					ambientMinimum: sky.ambientMinimum + off,
+					ambientMaximum: sky.ambientMaximum + off,
+				}))
+			: withMeasuredSky(of, (sky) => ({ ...sky, ambient: Float64Array.from(sky.ambient, (t) => t + off) }));
+	},
+	wind: (of, deviation, score) => {
+		const off = (wind: number) => betweenLimits(wind, WIND, deviation * wind, score);
+		return of.sky.kind === "clear"
+			? withClearSky(of, (sky) => ({ ...sky, wind: off(sky.wind) }))
+			: withMeasuredSky(of, (sky) => ({ ...sky, wind: Float64Array.from(sky.wind, off) }));
+	},
+	coldWater: (of, deviation, score) => {
+		const { plant, task } = of;
+		const coldestUse = task.draws.reduce((least, { temperature }) => Math.min(least, temperature), USABLE);
+		const mains = betweenLimits(task.mains, [water.range[0], coldestUse], deviation, score);
+		const startTemperatures = plant.tank.startTemperatures.map((t) =>
+			betweenLimits(t, water.range, deviation, score),
+		);
+		return {
+			...of,
+			plant: { ...plant, tank: { ...plant.tank, startTemperatures } },
+			task: { ...task, mains },
+		};
+	},
+};
+
+function factor(name: keyof ModelFactors): Change {
+	return (of, deviation, score) => ({
+		...of,
+		factors: { ...of.factors, [name]: byFactor(of.factors[name], deviation, score) },
+	});
+}
+
+function withDish(
+	of: DayCase,
+	change: { readonly [K in "reflectance" | "cleanliness" | "slopeError"]?: number },
+) {
+	return { ...of, plant: { ...of.plant, dish: { ...of.plant.dish, ...change } } };
+}
+
+function withClearSky(of: DayCase, change: (sky: ClearSky) => ClearSky): DayCase {
+	return of.sky.kind === "clear" ? { ...of, sky: { kind: "clear", sky: change(of.sky.sky) } } : of;
+}
+
+function withMeasuredSky(of: DayCase, change: (sky: MeasuredSky) => MeasuredSky): DayCase {
+	return of.sky.kind === "measured" ? { ...of, sky: { kind: "measured", sky: change(of.sky.sky) } } : of;
+}

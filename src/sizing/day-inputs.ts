@@ -1,0 +1,51 @@
+import { dishOptics } from "../dish/optics.ts";
+import { receiverAbsorptance } from "../receiver/absorption.ts";
+import { declination } from "../sun/position.ts";
+import type { DayCase } from "./day-case.ts";
+import { CHANGES } from "./day-changes.ts";
+import type { DaySpreads } from "./day-spreads.ts";
+import type { UncertainInput } from "./question.ts";
+
+export interface DayInput extends UncertainInput<DayCase> {
+	readonly name: keyof DaySpreads;
+}
+
+const MIRROR = ["reflectance", "cleanliness", "slopeError", "absorptance"] as const;
+const MEASURED_DISH = ["opticalEfficiency", "lossCoefficient"] as const;
+const EVERYWHERE = [
+	"coilFilm",
+	"laggingLoss",
+	"tankLoss",
+	"pumpFlow",
+	"ambient",
+	"wind",
+	"coldWater",
+] as const;
+const OPTICAL: readonly (keyof DaySpreads)[] = [...MIRROR, "opticalEfficiency"];
+
+/** The inputs of a case that have a spread. What only moves how much light is absorbed acts through that alone, so that one march
+ *  tells for all of it: with both a sky and ten inputs at most eleven marches are needed beside the two that tell the bend. */
+export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonly DayInput[] {
+	const names: readonly (keyof DaySpreads)[] = [
+		sky.kind === "clear" ? "turbidity" : "measuredBeam",
+		...(plant.receiver.kind === "efficiencyLine"
+			? MEASURED_DISH
+			: ([...MIRROR, "receiverConvection"] as const)),
+		...EVERYWHERE,
+	];
+	return names
+		.filter((name) => spreads[name] > 0)
+		.map((name) => ({
+			name,
+			at: (stated, score) => CHANGES[name](stated, spreads[name], score),
+			through: OPTICAL.includes(name) ? absorbedLight : undefined,
+		}));
+}
+
+/** Logarithm of the share of the beam that the absorber takes up: what mirror, spill and surface do to it adds up. */
+function absorbedLight({ plant: { dish, receiver, site }, task }: DayCase): number {
+	if (receiver.kind === "efficiencyLine") return Math.log(receiver.opticalEfficiency);
+	const sun = declination((task.start + task.end) / 2);
+	const { shares } = dishOptics(dish, receiver.apertureDiameter, site.latitude, sun);
+	return Math.log(shares.toReceiver * receiverAbsorptance(receiver));
+}
