@@ -48,6 +48,48 @@ export interface Raykettle {
 	 */
 	readonly receiverLosses: Method<"getReceiverLosses">;
 	/**
+	 * What pipes, fittings and pump lose (`POST /v1/loop/losses`)
+	 *
+	 * Heat, pressure and electricity of the loop between receiver and tank, per metre and whole: supply, return, fittings and pump.
+	 * What each further centimetre of lagging saves, what rain costs with and without a cover, and what the pump gives when the fluid is cold and thick.
+	 * Only the temperature of the fluid is needed. The losses of a metre hold within 10 % dry.
+	 */
+	readonly loopLosses: Method<"getLoopLosses">;
+	/**
+	 * What can fill a loop (`GET /v1/fluids`)
+	 *
+	 * Water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil: how hot and how cold each may get, with the source.
+	 * Kinds of fluid, not products: a maker's data sheet comes before these figures.
+	 */
+	readonly fluids: Method<"getFluids">;
+	/**
+	 * A fluid's properties over temperature (`GET /v1/fluids/{id}`)
+	 *
+	 * Density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits, each with its source.
+	 */
+	readonly fluid: Method<"getFluid">;
+	/**
+	 * Lagging of the trade (`GET /v1/insulations`)
+	 *
+	 * Conductivity over temperature, service limit, what moisture does to it, and what it does to whoever cuts it.
+	 * Kinds of lagging, not products. The conductivities lie in the middle of what products of the named standard declare: ± 8 %.
+	 * Above 60 °C vapour carries further heat through wet open-cell lagging, two to four times as much in all (common practice, no source).
+	 */
+	readonly insulations: Method<"getInsulations">;
+	/**
+	 * How a tank cools while it stands (`POST /v1/tank/cooling`)
+	 *
+	 * The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,
+	 * and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.
+	 */
+	readonly tankCooling: Method<"getTankCooling">;
+	/**
+	 * Published days of hot water use (`GET /v1/tapping-profiles`)
+	 *
+	 * The load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL, row by row, with the day's heat and the litres that carry it. Name one in `draw.profile`.
+	 */
+	readonly tappingProfiles: Method<"getTappingProfiles">;
+	/**
 	 * When is the tank hot? (`POST /v1/tank/warm-up`)
 	 *
 	 * One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,
@@ -109,6 +151,12 @@ export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: stri
 	boilingPoint: ["get", "/v1/boiling-point", 1],
 	dishOptics: ["post", "/v1/dish/optics", 1],
 	receiverLosses: ["post", "/v1/receiver/losses", 1],
+	loopLosses: ["post", "/v1/loop/losses", 1],
+	fluids: ["get", "/v1/fluids", 0],
+	fluid: ["get", "/v1/fluids/{id}", 1],
+	insulations: ["get", "/v1/insulations", 0],
+	tankCooling: ["post", "/v1/tank/cooling", 1],
+	tappingProfiles: ["get", "/v1/tapping-profiles", 0],
 	warmUpTank: ["post", "/v1/tank/warm-up", 1],
 	assessInstantHeater: ["post", "/v1/instant/feasibility", 1],
 	assessTestRun: ["post", "/v1/test-run", 1],

@@ -114,6 +114,132 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/loop/losses": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * What pipes, fittings and pump lose
+         * @description Heat, pressure and electricity of the loop between receiver and tank, per metre and whole: supply, return, fittings and pump.
+         *     What each further centimetre of lagging saves, what rain costs with and without a cover, and what the pump gives when the fluid is cold and thick.
+         *     Only the temperature of the fluid is needed. The losses of a metre hold within 10 % dry.
+         */
+        readonly post: operations["getLoopLosses"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/fluids": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * What can fill a loop
+         * @description Water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil: how hot and how cold each may get, with the source.
+         *     Kinds of fluid, not products: a maker's data sheet comes before these figures.
+         */
+        readonly get: operations["getFluids"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/fluids/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * A fluid's properties over temperature
+         * @description Density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits, each with its source.
+         */
+        readonly get: operations["getFluid"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/insulations": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * Lagging of the trade
+         * @description Conductivity over temperature, service limit, what moisture does to it, and what it does to whoever cuts it.
+         *     Kinds of lagging, not products. The conductivities lie in the middle of what products of the named standard declare: ± 8 %.
+         *     Above 60 °C vapour carries further heat through wet open-cell lagging, two to four times as much in all (common practice, no source).
+         */
+        readonly get: operations["getInsulations"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/tank/cooling": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * How a tank cools while it stands
+         * @description The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,
+         *     and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.
+         */
+        readonly post: operations["getTankCooling"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/tapping-profiles": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * Published days of hot water use
+         * @description The load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL, row by row, with the day's heat and the litres that carry it. Name one in `draw.profile`.
+         */
+        readonly get: operations["getTappingProfiles"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/tank/warm-up": {
         readonly parameters: {
             readonly query?: never;
@@ -1211,6 +1337,708 @@ export interface components {
              */
             readonly tiltDeg?: number;
         };
+        readonly LoopLossesResponse: {
+            /** @description Of pipes, fittings and pump together. */
+            readonly lossW: number;
+            /** @description The same less what the pump puts into the fluid. */
+            readonly netLossW: number;
+            /** @description Of all together in the pump's hours of a year. */
+            readonly lossKwhPerYear: number;
+            /** @description Around the loop at the flow that the pump gives. */
+            readonly pressureDropKpa: number;
+            readonly supply: components["schemas"]["PipeLosses"];
+            readonly return: components["schemas"]["PipeLosses"];
+            readonly fittings: {
+                /** @description Of bare fittings and supports. */
+                readonly lossW: number;
+                /** @description Of bends and valves. */
+                readonly pressureDropKpa: number;
+            };
+            readonly furtherTubes: {
+                /** @description Of what the pump drives besides pipes and fittings. */
+                readonly pressureDropKpa: number;
+            };
+            readonly pump: {
+                /** @description That it gives: its set flow, or what its power and head allow. */
+                readonly flowLPerMin: number;
+                /** @description Of what it is set to. */
+                readonly shareOfSetFlow: number;
+                /** @description Electric power drawn. */
+                readonly pumpPowerW: number;
+                /** @description Of flow times pressure. */
+                readonly hydraulicPowerW: number;
+                /** @description Of its power, what ends in the fluid. */
+                readonly heatToFluidW: number;
+                /** @description Of its casing to the air. */
+                readonly lossW: number;
+                /** @description Electricity in its hours of a year. */
+                readonly pumpKwhPerYear: number;
+            };
+            /** @description What the pump gives when the fluid is cold and thick. */
+            readonly coldStart: readonly components["schemas"]["ColdStart"][];
+            /** @description What to be careful of, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value that the request left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description One pipe in steady flow. `inWeather` is absent where it is bare. */
+        readonly PipeLosses: {
+            /** @description Of the whole pipe. */
+            readonly lossW: number;
+            /** @description Of a metre at the mean temperature. */
+            readonly lossWPerM: number;
+            /** @description Of a metre, fluid over air. */
+            readonly lossCoefficientWPerMK: number;
+            /** @description In the pump's hours of a year. */
+            readonly lossKwhPerYear: number;
+            /** @description Of the outside. */
+            readonly surfaceTemperatureC: number;
+            /** @description Of the fluid. */
+            readonly enteringC: number;
+            /** @description Of the fluid. */
+            readonly leavingC: number;
+            /** @description From end to end. */
+            readonly temperatureDropK: number;
+            /** @description Mean over the bore. */
+            readonly flowVelocityMPerS: number;
+            /** @description Reynolds number inside. */
+            readonly reynolds: number;
+            /**
+             * @description Of the flow: laminar below Re 2300, turbulent above 4000.
+             * @enum {string}
+             */
+            readonly regime: "laminar" | "transitional" | "turbulent";
+            /** @description Film coefficient inside. */
+            readonly insideFilmWPerM2K: number;
+            /** @description From end to end. */
+            readonly pressureDropKpa: number;
+            /** @description Heat that fluid and metal hold: lost each night, warmed each morning. */
+            readonly heldHeatKjPerK: number;
+            /** @description Of the film inside. */
+            readonly insideResistanceMKPerW: number;
+            /** @description Of the pipe's wall. */
+            readonly wallResistanceMKPerW: number;
+            /** @description Of the lagging at its mean temperature. */
+            readonly laggingResistanceMKPerW: number;
+            /** @description Of wind, buoyancy and radiation outside. */
+            readonly outsideResistanceMKPerW: number;
+            /** @description Of pipe and lagging as laid. */
+            readonly outerRadiusMm: number;
+            /** @description Outer radius at which a metre loses most, with the conductivity and the outside film as laid: their ratio k/h. Lagging a pipe thinner than that begins by losing more. */
+            readonly criticalRadiusMm: number;
+            /** @description What the first millimetre of this lagging saves on the bare pipe, each film worked out anew; below 0 it costs. */
+            readonly firstMillimetreSavesWPerM: number;
+            /** @description With more of the same lagging. */
+            readonly thicker: readonly components["schemas"]["ThickerLagging"][];
+            readonly inWeather?: components["schemas"]["LaggingInWeather"];
+        };
+        readonly ThickerLagging: {
+            /** @description Of lagging, over what is laid. */
+            readonly addedThicknessMm: number;
+            /** @description Of the whole pipe, then. */
+            readonly lossW: number;
+            /** @description Against what is laid. */
+            readonly savedW: number;
+            /** @description Against the row before: what this step brings. */
+            readonly furtherSavedW: number;
+            /** @description Against what is laid, in the pump's hours of a year. */
+            readonly savedKwhPerYear: number;
+            /** @description Against the row before, in the pump's hours of a year. */
+            readonly furtherSavedKwhPerYear: number;
+        };
+        /** @description The same pipe with its lagging dry, wet, covered and in rain. */
+        readonly LaggingInWeather: {
+            /** @description With dry lagging. */
+            readonly dryLossW: number;
+            /** @description With lagging at `wetMoistFraction`, its skin dry. */
+            readonly wetLossW: number;
+            /** @description With a weatherproof cover: lagging dry, and the cover's own skin. */
+            readonly coveredLossW: number;
+            /** @description Without one, in rain: lagging at `wetMoistFraction`, and its skin washed down to the air's temperature. An upper limit but for vapour: above 60 °C that drives further heat through wet open-cell lagging. */
+            readonly uncoveredInRainLossW: number;
+        };
+        readonly ColdStart: {
+            /** @description Of all the fluid in the loop. */
+            readonly temperatureC: number;
+            /** @description Of the fluid. */
+            readonly kinematicViscosityMm2PerS: number;
+            /** @description That the pump gives: its set flow, or what its power and head allow. */
+            readonly flowLPerMin: number;
+            /** @description Of what the pump is set to. */
+            readonly shareOfSetFlow: number;
+            /** @description Around the loop at that flow. */
+            readonly pressureDropKpa: number;
+            /** @description Electric power drawn. */
+            readonly pumpPowerW: number;
+            /** @description In the supply pipe. */
+            readonly reynolds: number;
+            /**
+             * @description Of the flow: laminar below Re 2300, turbulent above 4000.
+             * @enum {string}
+             */
+            readonly regime: "laminar" | "transitional" | "turbulent";
+        };
+        /** @description A loop on its own, and the temperatures that it runs at. `loop.control` and `loop.expansionL` may stand in it and play no part. */
+        readonly LoopLossesRequest: {
+            readonly loop?: components["schemas"]["Loop"];
+            /** @description Of the fluid that leaves the receiver. */
+            readonly supplyTemperatureC: number;
+            /** @description Of the fluid that leaves the coil. Left out: 15 K below the supply, no colder than the air. */
+            readonly returnTemperatureC?: number;
+            /**
+             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @default 20
+             */
+            readonly ambientC?: number;
+            /**
+             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @default 0
+             */
+            readonly elevationM?: number;
+            /**
+             * @description Wind across the pipes. Default: a light breeze; common practice, no source.
+             * @default 2
+             */
+            readonly windMPerS?: number;
+            /**
+             * @description What else the pump pushes the fluid through: the receiver's tube and the coil. They count for flow and pressure, not for heat, and are taken half-way between supply and return. Default: the pipes alone; receiver and coil add to the pump's work.
+             * @default []
+             */
+            readonly furtherTubes?: readonly components["schemas"]["FurtherTube"][];
+            /**
+             * @description Thicker lagging to compare with, on both pipes, rising. Default: each further centimetre.
+             * @default [
+             *       10,
+             *       20,
+             *       30,
+             *       40
+             *     ]
+             */
+            readonly addedThicknessMm?: readonly number[];
+            /**
+             * @description Water in the lagging, by volume, once rain has been at it. Default: rained on for a season without a cover; common practice, no source.
+             * @default 0.05
+             */
+            readonly wetMoistFraction?: number;
+            /**
+             * @description Of the outside of a weatherproof cover, for heat radiation. Default: weathered sheet aluminium; bright it has 0.05, painted 0.9; common practice, no source.
+             * @default 0.3
+             */
+            readonly coverEmittance?: number;
+            /** @description Temperatures of the fluid to start the pump at. Left out: −10 to 60 °C, as far as the fluid is known. */
+            readonly coldStartTemperatureC?: readonly number[];
+            /**
+             * @description That the pump runs in a year. Default: five or six hours of sun a day; common practice, no source.
+             * @default 2000
+             */
+            readonly pumpHoursPerYear?: number;
+        };
+        /** @description The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil. */
+        readonly Loop: {
+            /**
+             * @description What carries the heat. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil; common practice, no source.
+             * @default mineralOilVg32
+             * @enum {string}
+             */
+            readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            readonly supply?: components["schemas"]["Pipe"];
+            readonly return?: components["schemas"]["Pipe"];
+            /**
+             * @description Flow resistance of bends and valves: sum of their ζ. Default: eight bends and two valves; common practice, no source.
+             * @default 10
+             */
+            readonly fittingsLossFactor?: number;
+            /**
+             * @description Heat loss of bare fittings and supports. Default: four unions and two valves under lagging; common practice, no source.
+             * @default 0.3
+             */
+            readonly fittingsLossWPerK?: number;
+            readonly pump?: components["schemas"]["Pump"];
+            readonly control?: components["schemas"]["Control"];
+            /** @description Room for the fluid to expand. Left out: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L. */
+            readonly expansionL?: number;
+        };
+        /** @description One run of pipe, with its lagging. */
+        readonly Pipe: {
+            /**
+             * @description From end to end. Default: dish beside the tank's house; common practice, no source.
+             * @default 4
+             */
+            readonly lengthM?: number;
+            /**
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 13
+             */
+            readonly innerDiameterMm?: number;
+            /**
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @default 15
+             */
+            readonly outerDiameterMm?: number;
+            /**
+             * @description What the pipe is made of. Default: bends and solders easily; common practice, no source.
+             * @default copper
+             * @enum {string}
+             */
+            readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            readonly insulation?: components["schemas"]["PipeInsulation"];
+        };
+        /** @description Lagging around a pipe. */
+        readonly PipeInsulation: {
+            /**
+             * @description What it is made of. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
+             * @default mineralWool
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
+             * @default 25
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        readonly Pump: {
+            /**
+             * @description What it is set to. Thick cold oil may keep it from that. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @default 4
+             */
+            readonly flowLPerMin?: number;
+            /**
+             * @description Electric power that it draws, at most. Default: a small gear pump; common practice, no source.
+             * @default 30
+             */
+            readonly powerW?: number;
+            /**
+             * @description Hydraulic power over electric. Default: a small gear pump with a direct-current motor; common practice, no source.
+             * @default 0.3
+             */
+            readonly efficiency?: number;
+            /**
+             * @description Share of its electric losses that ends in the fluid. Default: wetted gears, motor outside; common practice, no source.
+             * @default 0.5
+             */
+            readonly heatToFluid?: number;
+            /**
+             * @description Most that it can raise. Default: a small gear pump; common practice, no source.
+             * @default 400
+             */
+            readonly maximumPressureKpa?: number;
+            /**
+             * @description Whether its casing is lagged. Default: a foam shell; common practice, no source.
+             * @default true
+             */
+            readonly insulated?: boolean;
+            /** @description Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged. */
+            readonly casingLossWPerK?: number;
+            /**
+             * @description Heat that casing and content hold. Default: 2 kg of metal; common practice, no source.
+             * @default 1
+             */
+            readonly heldHeatKjPerK?: number;
+        };
+        /** @description What starts and stops the pump, and what turns the dish away. */
+        readonly Control: {
+            /**
+             * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt; common practice, no source.
+             * @default 8
+             */
+            readonly startDifferenceK?: number;
+            /**
+             * @description And at which it stops. Default: what is left is not worth the pump; common practice, no source.
+             * @default 3
+             */
+            readonly stopDifferenceK?: number;
+            /** @description Temperature of the tank's top at which the dish turns away. Left out: 5 K below boiling, at most 90 °C. */
+            readonly highLimitC?: number;
+            /** @description Temperature of the fluid leaving the receiver at which the dish turns away. Left out: 20 K below the fluid's limit in bulk; where the fluid holds water, 3 K below its boiling in the open. */
+            readonly oilLimitC?: number;
+            /**
+             * @description How far below a limit the dish turns back to the sun. Default: common practice, no source.
+             * @default 5
+             */
+            readonly hysteresisK?: number;
+        };
+        /**
+         * @description A tube that the pump pushes the fluid through besides the two pipes.
+         * @example {
+         *       "lengthM": 12,
+         *       "innerDiameterMm": 10,
+         *       "helixDiameterM": 0.35
+         *     }
+         */
+        readonly FurtherTube: {
+            /** @description Along the tube. */
+            readonly lengthM: number;
+            /** @description Bore. */
+            readonly innerDiameterMm: number;
+            /** @description Of the helix that it is wound to, centre to centre. Absent where it is straight. */
+            readonly helixDiameterM?: number;
+            /**
+             * @description What it is made of: how rough it is inside. Default: bends easily; common practice, no source.
+             * @default copper
+             * @enum {string}
+             */
+            readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+        };
+        readonly Fluids: {
+            readonly fluids: readonly components["schemas"]["Fluid"][];
+        };
+        /** @description A liquid that can fill a loop. */
+        readonly Fluid: {
+            /**
+             * @description Its name in requests.
+             * @enum {string}
+             */
+            readonly id: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            readonly name: string;
+            /** @description Coldest for which its properties are known. */
+            readonly validFromC: number;
+            /** @description Hottest for which its properties are known. */
+            readonly validToC: number;
+            /** @description Whether it may leak into drinking water unharmed. */
+            readonly potable: boolean;
+            /** @description Whether it bursts a pipe when it freezes. */
+            readonly freezes: boolean;
+            readonly limits: {
+                readonly bulk: components["schemas"]["FluidLimit"];
+                readonly film: components["schemas"]["FluidLimit"] & unknown;
+                readonly flash?: components["schemas"]["FluidLimit"] & unknown;
+                readonly coldest: components["schemas"]["FluidLimit"] & unknown;
+            };
+            /** @description Of its properties. */
+            readonly source: string;
+        };
+        /** @description Hottest that it bears in the loop, in long service. */
+        readonly FluidLimit: {
+            /** @description Of the limit. */
+            readonly temperatureC: number;
+            /** @description Where the figure comes from. */
+            readonly source: string;
+        };
+        readonly FluidProperties: {
+            readonly fluid: components["schemas"]["Fluid"];
+            readonly table: components["schemas"]["FluidTable"];
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the columns rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description Properties in columns, one row per temperature. Between rows viscosity does not run straight: ask for closer rows instead of interpolating. */
+        readonly FluidTable: {
+            readonly temperatureC: readonly number[];
+            readonly densityKgPerM3: readonly number[];
+            readonly heatCapacityJPerKgK: readonly number[];
+            readonly conductivityWPerMK: readonly number[];
+            readonly dynamicViscosityPaS: readonly number[];
+            readonly kinematicViscosityMm2PerS: readonly number[];
+            readonly prandtl: readonly number[];
+        };
+        readonly Insulations: {
+            readonly insulations: readonly components["schemas"]["InsulationMaterial"][];
+        };
+        /** @description A kind of lagging, generic for the trade. */
+        readonly InsulationMaterial: {
+            /**
+             * @description Its name in requests.
+             * @enum {string}
+             */
+            readonly id: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            readonly name: string;
+            /** @description Coldest mean temperature of the layer that its conductivity was fitted to. */
+            readonly validFromC: number;
+            /** @description Hottest mean temperature of the layer that its conductivity was fitted to. */
+            readonly validToC: number;
+            /** @description Hottest that its inner face bears in long service. */
+            readonly serviceLimitC: number;
+            /** @description Thermal conductivity in columns, within the valid range. */
+            readonly conductivity: {
+                readonly meanTemperatureC: readonly number[];
+                readonly conductivityWPerMK: readonly number[];
+            };
+            /** @description Of the layer as sold. */
+            readonly densityKgPerM3: number;
+            /** @description f of ISO 10456: damp lagging conducts e^(f·ψ) times as well as dry, ψ the water in it by volume. 0 where it takes up none. */
+            readonly moistureFactor: number;
+            /** @description Water by volume up to which the factor holds. */
+            readonly mostMoistFraction: number;
+            /** @description Conductivity with 5 % of water by volume, over dry. */
+            readonly wetOverDry: number;
+            /**
+             * @description To whoever cuts it: nothing, dust of fibres, or fibres that may cause cancer.
+             * @enum {string}
+             */
+            readonly hazard: "none" | "fibreDust" | "carcinogenicFibre";
+            /** @description Of its conductivity and its moisture factor. */
+            readonly source: string;
+        };
+        readonly TankCoolingResponse: {
+            /** @description Of the shell and its fittings at the start, where it stands. */
+            readonly lossCoefficientWPerK: number;
+            /** @description In which its excess over the surroundings would fall to 37 %. */
+            readonly timeConstantH: number;
+            /** @description Of water and shell. */
+            readonly heatCapacityKjPerK: number;
+            /** @description Of its outside at the start. */
+            readonly surfaceTemperatureC: number;
+            /** @description Of the air around it. */
+            readonly surroundingsC: number;
+            /** @description Over the whole time. */
+            readonly lossKwh: number;
+            /** @description The same, as a mean over a day. */
+            readonly lossKwhPerDay: number;
+            /** @description Mean at the end. */
+            readonly endTemperatureC: number;
+            /** @description At the end, top first. */
+            readonly layerTemperaturesC: readonly number[];
+            /** @description When it falls under each temperature asked for. */
+            readonly hoursUntilC: readonly components["schemas"]["HoursUntil"][];
+            readonly standing: components["schemas"]["StandingLoss"];
+            readonly series: components["schemas"]["CoolingSeries"];
+            /** @description What to be careful of, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value that the request left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        readonly HoursUntil: {
+            /** @description As asked. */
+            readonly temperatureC: number;
+            /**
+             * @description Whether the tank falls under it in this time, later than that, or never, because its surroundings are as warm.
+             * @enum {string}
+             */
+            readonly outcome: "reached" | "later" | "never";
+            /** @description From the start until it is first under it; 0 if it starts so. Absent unless reached. */
+            readonly hours?: number;
+        };
+        /** @description The tank under the conditions of its label, wherever it stands. */
+        readonly StandingLoss: {
+            /** @description At 65 °C inside and 20 °C in still air around: 45 K. */
+            readonly standingLossW: number;
+            /** @description The same over a day. */
+            readonly standingLossKwhPerDay: number;
+            /** @description At those temperatures. */
+            readonly lossCoefficientWPerK: number;
+            /** @description Of the vessel, which the class goes by. */
+            readonly storageVolumeL: number;
+            /**
+             * @description Of EU 812/2013, the letter on the label. From 500 L up no label is asked: see `methods`.
+             * @enum {string}
+             */
+            readonly energyClass: "A+" | "A" | "B" | "C" | "D" | "E" | "F" | "G";
+            /** @description Standing losses that part the classes at this volume, the best first; above the last is G. */
+            readonly classLimits: readonly {
+                /** @enum {string} */
+                readonly energyClass: "A+" | "A" | "B" | "C" | "D" | "E" | "F" | "G";
+                /** @description Most standing loss, not itself in the class. */
+                readonly belowW: number;
+            }[];
+            /** @description Most that EU 814/2013, Annex II, 2.1 allows a new tank up to 2000 L: the end of class C. */
+            readonly ecodesignLimitW: number;
+            /** @description Whether it loses no more than that. */
+            readonly withinEcodesignLimit: boolean;
+        };
+        /** @description The tank in columns, one row per step. */
+        readonly CoolingSeries: {
+            /** @description Between one row and the next; the last may be nearer. */
+            readonly stepMin: number;
+            readonly elapsedMin: readonly number[];
+            readonly tankMeanC: readonly number[];
+            readonly tankTopC: readonly number[];
+            readonly tankBottomC: readonly number[];
+            readonly tankLossW: readonly number[];
+        };
+        /** @description A tank on its own, standing: nothing is drawn, the loop rests. Its start temperature is 60 °C unless given. */
+        readonly TankCoolingRequest: {
+            readonly tank: components["schemas"]["Tank"];
+            /**
+             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @default 20
+             */
+            readonly ambientC?: number;
+            /**
+             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @default 0
+             */
+            readonly elevationM?: number;
+            /**
+             * @description Wind at the tank; a tank in a room stands in still air. Default: a light breeze; common practice, no source.
+             * @default 2
+             */
+            readonly windMPerS?: number;
+            /**
+             * @description How long it stands. Default: a day and a night without sun.
+             * @default 24
+             */
+            readonly durationH?: number;
+            /**
+             * @description Between rows of the answer's series. Default: 48 rows a day.
+             * @default 30
+             */
+            readonly seriesStepMin?: number;
+            /**
+             * @description Temperatures whose hour is asked for: one, or many. Default: from safe against Legionella down to a warm shower.
+             * @default [
+             *       60,
+             *       55,
+             *       50,
+             *       45,
+             *       40
+             *     ]
+             */
+            readonly untilC?: number | readonly number[];
+            /**
+             * @description Which of the tank's temperatures counts. Default: what the whole tank holds.
+             * @default mean
+             * @enum {string}
+             */
+            readonly untilAt?: "mean" | "top";
+        };
+        /**
+         * @description The store: an upright cylinder of water. Heights are shares of the filled height, 0 at the bottom.
+         * @example {
+         *       "volumeL": 200,
+         *       "insulation": {
+         *         "material": "polyurethane",
+         *         "thicknessMm": 80
+         *       }
+         *     }
+         */
+        readonly Tank: {
+            /** @description What the tank holds when full. */
+            readonly volumeL: number;
+            /** @description Water in it. Left out, the tank is full. */
+            readonly fillL?: number;
+            /** @description Of the vessel. Left out, it follows from diameter or proportion. */
+            readonly heightM?: number;
+            /** @description Inside. Left out, it follows from height or proportion. */
+            readonly diameterM?: number;
+            /**
+             * @description What the tank is made of. Default: does not rust in hot water; common practice, no source.
+             * @default stainlessSteel
+             * @enum {string}
+             */
+            readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            /**
+             * @description Of its wall. Default: common practice, no source.
+             * @default 2
+             */
+            readonly wallThicknessMm?: number;
+            readonly insulation?: components["schemas"]["TankInsulation"];
+            /**
+             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging; common practice, no source.
+             * @default 1.3
+             */
+            readonly fittingsFactor?: number;
+            /**
+             * @description Where cold water enters, as a share of the height. Default: cold in at the bottom keeps layers apart.
+             * @default 0.05
+             */
+            readonly inletHeight?: number;
+            /**
+             * @description Where hot water leaves, as a share of the height. Default: hot out at the top, where it is hottest.
+             * @default 1
+             */
+            readonly outletHeight?: number;
+            /** @description Layers in which the tank is reckoned. Left out: as many as the start profile has, else 10. */
+            readonly nodes?: number;
+            /** @description At the start: one value, or one per layer from the top down. Left out, all is at the mains' temperature. */
+            readonly startTemperatureC?: number | readonly number[];
+            /**
+             * @description Open to the air, or closed under pressure. Default: an open vent cannot burst.
+             * @default true
+             */
+            readonly vented?: boolean;
+            /** @description Set pressure of the relief valve of a closed tank, above the air's. Left out: 600 kPa. Not for a vented tank. */
+            readonly reliefPressureKpa?: number;
+            /**
+             * @description Where it stands: the temperature of a room, or `outdoors` in the day's air and wind. Default: the harder case.
+             * @default outdoors
+             */
+            readonly surroundingsC?: number | "outdoors";
+        };
+        /** @description Lagging around the tank, ends included. */
+        readonly TankInsulation: {
+            /**
+             * @description What it is made of. Default: foamed in place between tank and jacket; common practice, no source.
+             * @default polyurethane
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: foamed in place between tank and jacket; common practice, no source.
+             * @default 80
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
+        };
+        readonly TappingProfiles: {
+            readonly profiles: readonly components["schemas"]["TappingProfile"][];
+        };
+        /** @description A published day of hot water use. */
+        readonly TappingProfile: {
+            /**
+             * @description Its name in requests.
+             * @enum {string}
+             */
+            readonly id: "3XS" | "XXS" | "XS" | "S" | "M" | "L" | "XL" | "XXL" | "3XL" | "4XL";
+            /** @description Heat of the day: Q_ref, the sum of the draws. */
+            readonly referenceEnergyKwh: number;
+            /** @description Mixed water of 40 °C that carries that heat, mains of 10 °C. */
+            readonly litresAt40C: number;
+            /** @description Hot water of 60 °C that carries it, mains of 10 °C. */
+            readonly litresAt60C: number;
+            readonly draws: readonly components["schemas"]["ProfileDraw"][];
+            /** @description What it stands for, and for what it does not. */
+            readonly validFor: string;
+            readonly source: string;
+        };
+        readonly ProfileDraw: {
+            /**
+             * @description When the tap opens, local time.
+             * @example 07:00
+             */
+            readonly time: string;
+            /** @description Heat above the mains. */
+            readonly energyKwh: number;
+            /** @description Least flow. */
+            readonly flowLPerMin: number;
+            /** @description From which heat counts. */
+            readonly usefulTemperatureC: number;
+            /** @description To be reached during the draw. Absent where the regulation names none. */
+            readonly peakTemperatureC?: number;
+        };
         readonly WarmUpResponse: {
             /**
              * @description Whether the water reached the target.
@@ -1575,146 +2403,6 @@ export interface components {
              */
             readonly windMPerS?: number | readonly number[];
         };
-        /** @description The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil. */
-        readonly Loop: {
-            /**
-             * @description What carries the heat. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil; common practice, no source.
-             * @default mineralOilVg32
-             * @enum {string}
-             */
-            readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
-            readonly supply?: components["schemas"]["Pipe"];
-            readonly return?: components["schemas"]["Pipe"];
-            /**
-             * @description Flow resistance of bends and valves: sum of their ζ. Default: eight bends and two valves; common practice, no source.
-             * @default 10
-             */
-            readonly fittingsLossFactor?: number;
-            /**
-             * @description Heat loss of bare fittings and supports. Default: four unions and two valves under lagging; common practice, no source.
-             * @default 0.3
-             */
-            readonly fittingsLossWPerK?: number;
-            readonly pump?: components["schemas"]["Pump"];
-            readonly control?: components["schemas"]["Control"];
-            /** @description Room for the fluid to expand. Left out: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L. */
-            readonly expansionL?: number;
-        };
-        /** @description One run of pipe, with its lagging. */
-        readonly Pipe: {
-            /**
-             * @description From end to end. Default: dish beside the tank's house; common practice, no source.
-             * @default 4
-             */
-            readonly lengthM?: number;
-            /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
-             * @default 13
-             */
-            readonly innerDiameterMm?: number;
-            /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
-             * @default 15
-             */
-            readonly outerDiameterMm?: number;
-            /**
-             * @description What the pipe is made of. Default: bends and solders easily; common practice, no source.
-             * @default copper
-             * @enum {string}
-             */
-            readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
-            readonly insulation?: components["schemas"]["PipeInsulation"];
-        };
-        /** @description Lagging around a pipe. */
-        readonly PipeInsulation: {
-            /**
-             * @description What it is made of. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
-             * @default mineralWool
-             * @enum {string}
-             */
-            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
-            /**
-             * @description Of the layer; 0 for none. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
-             * @default 25
-             */
-            readonly thicknessMm?: number;
-            /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
-             * @default 0
-             */
-            readonly moistFraction?: number;
-            /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
-             * @default true
-             */
-            readonly weatherproof?: boolean;
-            /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
-             * @default 0.9
-             */
-            readonly surfaceEmittance?: number;
-        };
-        readonly Pump: {
-            /**
-             * @description What it is set to. Thick cold oil may keep it from that. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
-             * @default 4
-             */
-            readonly flowLPerMin?: number;
-            /**
-             * @description Electric power that it draws, at most. Default: a small gear pump; common practice, no source.
-             * @default 30
-             */
-            readonly powerW?: number;
-            /**
-             * @description Hydraulic power over electric. Default: a small gear pump with a direct-current motor; common practice, no source.
-             * @default 0.3
-             */
-            readonly efficiency?: number;
-            /**
-             * @description Share of its electric losses that ends in the fluid. Default: wetted gears, motor outside; common practice, no source.
-             * @default 0.5
-             */
-            readonly heatToFluid?: number;
-            /**
-             * @description Most that it can raise. Default: a small gear pump; common practice, no source.
-             * @default 400
-             */
-            readonly maximumPressureKpa?: number;
-            /**
-             * @description Whether its casing is lagged. Default: a foam shell; common practice, no source.
-             * @default true
-             */
-            readonly insulated?: boolean;
-            /** @description Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged. */
-            readonly casingLossWPerK?: number;
-            /**
-             * @description Heat that casing and content hold. Default: 2 kg of metal; common practice, no source.
-             * @default 1
-             */
-            readonly heldHeatKjPerK?: number;
-        };
-        /** @description What starts and stops the pump, and what turns the dish away. */
-        readonly Control: {
-            /**
-             * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt; common practice, no source.
-             * @default 8
-             */
-            readonly startDifferenceK?: number;
-            /**
-             * @description And at which it stops. Default: what is left is not worth the pump; common practice, no source.
-             * @default 3
-             */
-            readonly stopDifferenceK?: number;
-            /** @description Temperature of the tank's top at which the dish turns away. Left out: 5 K below boiling, at most 90 °C. */
-            readonly highLimitC?: number;
-            /** @description Temperature of the fluid leaving the receiver at which the dish turns away. Left out: 20 K below the fluid's limit in bulk; where the fluid holds water, 3 K below its boiling in the open. */
-            readonly oilLimitC?: number;
-            /**
-             * @description How far below a limit the dish turns back to the sun. Default: common practice, no source.
-             * @default 5
-             */
-            readonly hysteresisK?: number;
-        };
         /**
          * @description The helical tube in the tank that gives the heat to the water.
          * @example {
@@ -1761,98 +2449,6 @@ export interface components {
              * @default false
              */
             readonly doubleWall?: boolean;
-        };
-        /**
-         * @description The store: an upright cylinder of water. Heights are shares of the filled height, 0 at the bottom.
-         * @example {
-         *       "volumeL": 200,
-         *       "insulation": {
-         *         "material": "polyurethane",
-         *         "thicknessMm": 80
-         *       }
-         *     }
-         */
-        readonly Tank: {
-            /** @description What the tank holds when full. */
-            readonly volumeL: number;
-            /** @description Water in it. Left out, the tank is full. */
-            readonly fillL?: number;
-            /** @description Of the vessel. Left out, it follows from diameter or proportion. */
-            readonly heightM?: number;
-            /** @description Inside. Left out, it follows from height or proportion. */
-            readonly diameterM?: number;
-            /**
-             * @description What the tank is made of. Default: does not rust in hot water; common practice, no source.
-             * @default stainlessSteel
-             * @enum {string}
-             */
-            readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
-            /**
-             * @description Of its wall. Default: common practice, no source.
-             * @default 2
-             */
-            readonly wallThicknessMm?: number;
-            readonly insulation?: components["schemas"]["TankInsulation"];
-            /**
-             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging; common practice, no source.
-             * @default 1.3
-             */
-            readonly fittingsFactor?: number;
-            /**
-             * @description Where cold water enters, as a share of the height. Default: cold in at the bottom keeps layers apart.
-             * @default 0.05
-             */
-            readonly inletHeight?: number;
-            /**
-             * @description Where hot water leaves, as a share of the height. Default: hot out at the top, where it is hottest.
-             * @default 1
-             */
-            readonly outletHeight?: number;
-            /** @description Layers in which the tank is reckoned. Left out: as many as the start profile has, else 10. */
-            readonly nodes?: number;
-            /** @description At the start: one value, or one per layer from the top down. Left out, all is at the mains' temperature. */
-            readonly startTemperatureC?: number | readonly number[];
-            /**
-             * @description Open to the air, or closed under pressure. Default: an open vent cannot burst.
-             * @default true
-             */
-            readonly vented?: boolean;
-            /** @description Set pressure of the relief valve of a closed tank, above the air's. Left out: 600 kPa. Not for a vented tank. */
-            readonly reliefPressureKpa?: number;
-            /**
-             * @description Where it stands: the temperature of a room, or `outdoors` in the day's air and wind. Default: the harder case.
-             * @default outdoors
-             */
-            readonly surroundingsC?: number | "outdoors";
-        };
-        /** @description Lagging around the tank, ends included. */
-        readonly TankInsulation: {
-            /**
-             * @description What it is made of. Default: foamed in place between tank and jacket; common practice, no source.
-             * @default polyurethane
-             * @enum {string}
-             */
-            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
-            /**
-             * @description Of the layer; 0 for none. Default: foamed in place between tank and jacket; common practice, no source.
-             * @default 80
-             */
-            readonly thicknessMm?: number;
-            /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
-             * @default 0
-             */
-            readonly moistFraction?: number;
-            /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
-             * @default true
-             */
-            readonly weatherproof?: boolean;
-            /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
-             * @default 0.9
-             */
-            readonly surfaceEmittance?: number;
         };
         /** @description The cold feed, and what is drawn at the taps. */
         readonly Draw: {
@@ -2598,6 +3194,17 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
+        /** @description There is nothing of that name. */
+        readonly NotFound: {
+            headers: {
+                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                readonly "X-Request-Id"?: string;
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
         /** @description The Accept header rules out every form of the answer. */
         readonly NotAcceptable: {
             headers: {
@@ -2926,6 +3533,232 @@ export interface operations {
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getLoopLosses: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LoopLossesRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LoopLossesResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getFluids: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Fluids"];
+                };
+            };
+            /** @description The caller holds this answer already. */
+            readonly 304: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getFluid: {
+        readonly parameters: {
+            readonly query?: {
+                /**
+                 * @description Coldest row. Left out: the coldest that is known of the fluid.
+                 * @example 0
+                 */
+                readonly fromC?: number;
+                /**
+                 * @description Hottest row. Left out: the hottest that is known of it.
+                 * @example 160
+                 */
+                readonly toC?: number;
+                /**
+                 * @description Between rows; the last may be nearer. Default: a page of rows.
+                 * @example 20
+                 */
+                readonly stepK?: number;
+            };
+            readonly header?: never;
+            readonly path: {
+                /**
+                 * @description Name of the fluid; `GET /v1/fluids` lists them.
+                 * @example mineralOilVg32
+                 */
+                readonly id: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["FluidProperties"];
+                };
+            };
+            /** @description The caller holds this answer already. */
+            readonly 304: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getInsulations: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Insulations"];
+                };
+            };
+            /** @description The caller holds this answer already. */
+            readonly 304: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getTankCooling: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["TankCoolingRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TankCoolingResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly getTappingProfiles: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TappingProfiles"];
+                };
+            };
+            /** @description The caller holds this answer already. */
+            readonly 304: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
             readonly 500: components["responses"]["Internal"];
         };
     };

@@ -113,7 +113,7 @@ export const fluid = operation({
 	},
 });
 
-const DECIMALS = 6; // of a degree: rounds off what 273.15 leaves behind
+const DECIMALS = 6; // of a degree: rounds off what the way to kelvins and back leaves behind
 
 /** The range of a fluid as a person would say it [°C], and a way back into it for what rounding puts beside it [K]. */
 function knownOf({ range: [low, high] }: Fluid) {

@@ -43,12 +43,10 @@ const Standing = z
 		energyClass: z.enum(CLASSES).meta({
 			description: "Of EU 812/2013, the letter on the label. From 500 L up no label is asked: see `methods`.",
 		}),
-		classLimits: z
-			.array(ClassLimit)
-			.meta({
-				description:
-					"Standing losses that part the classes at this volume, the best first; above the last is G.",
-			}),
+		classLimits: z.array(ClassLimit).meta({
+			description:
+				"Standing losses that part the classes at this volume, the best first; above the last is G.",
+		}),
 		ecodesignLimitW: watts(
 			"Most that EU 814/2013, Annex II, 2.1 allows a new tank up to 2000 L: the end of class C.",
 		),
