@@ -8,11 +8,10 @@ import { widgetBundle } from "../../sdk/widget/bundle.ts";
 import { FILES } from "./files.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
-const out = fileURLToPath(new URL("../../dist/pages/", import.meta.url));
 const swagger = dirname(createRequire(import.meta.url).resolve("swagger-ui-dist/package.json"));
 
-/** Writes everything that browsers are served to dist/pages. */
-export async function buildPages(): Promise<URL> {
+/** Writes everything that browsers are served into a folder. */
+export async function buildPages(out: string): Promise<void> {
 	mkdirSync(out, { recursive: true });
 	for (const name of ["index.html", "home.css", "docs.html", "docs.css", "cedar-row.json", "icon.svg"])
 		copyFileSync(join(here, name), join(out, name));
@@ -25,7 +24,7 @@ export async function buildPages(): Promise<URL> {
 	writeFileSync(join(out, "widget.js"), await widgetBundle());
 	for (const { name } of FILES)
 		writeFileSync(join(out, `${name}.gz`), gzipSync(readFileSync(join(out, name)), { level: 9 }));
-	return new URL("../../dist/pages/", import.meta.url);
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await buildPages();
+if (process.argv[1] === fileURLToPath(import.meta.url))
+	await buildPages(fileURLToPath(new URL("../../dist/pages/", import.meta.url)));

@@ -11,11 +11,10 @@ SwaggerUIBundle({
 	dom_id: "#docs",
 	presets: [SwaggerUIBundle.presets.apis],
 	layout: "BaseLayout",
-	deepLinking: true,
 	validatorUrl: null, // no outside request
 	tryItOutEnabled: true,
 	displayRequestDuration: true,
 	defaultModelsExpandDepth: 0,
 	docExpansion: "list",
-	requestSnippetsEnabled: false,
+	onComplete: () => document.querySelector("#servers")?.setAttribute("aria-label", "Server"), // the renderer names it not
 });

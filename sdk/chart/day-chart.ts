@@ -153,25 +153,17 @@ export function drawDay(chart: DayChart, { width, height }: Size): Shape {
 		haloed({ x: edge.left + 6, y: left(value) - 6 }, label),
 	]);
 	const moments = chart.moments.flatMap(({ at, value, label }) => {
-		const late = x(at) > width * 0.72; // the free corner below a rising curve, while there is room
+		const room = width - edge.right - label.length * LETTER; // the free corner below a rising curve, kept off the axis
 		return [
 			shape("line", { class: "level", stroke: INK.ink, x1: x(at), x2: x(at), y1: left(value), y2: bottom }),
 			shape("circle", {
-				class: "moment",
-				cx: x(at),
-				cy: left(value),
-				r: 5,
-				fill: INK.ground,
-				stroke: INK.water,
-				"stroke-width": 2.5,
+				...{ class: "moment", cx: x(at), cy: left(value), r: 5 },
+				...{ fill: INK.ground, stroke: INK.water, "stroke-width": 2.5 },
 			}),
 			haloed(
-				{
-					x: x(at) + (late ? -9 : 9),
-					y: left(value) + 24,
-					"text-anchor": late ? "end" : "start",
-					"font-weight": 600,
-				},
+				x(at) + 9 <= room
+					? { x: x(at) + 9, y: left(value) + 24, "font-weight": 600 }
+					: { x: room, y: bottom - 12, "font-weight": 600 },
 				label,
 			),
 		];

@@ -50,7 +50,7 @@ function reasonIn(reason: WarmUp["reason"], { texts, say }: Voice): string {
 
 /** The chart at a given width. */
 export function chart({ answer, catalogue }: Answered, voice: Voice, width: number): SVGElement {
-	const { texts, say } = voice;
+	const { texts, say, isolated } = voice;
 	const { time, tankMeanC } = answer.series;
 	const targetC = target(catalogue);
 	const description = say(texts.chartSays, {
@@ -64,10 +64,12 @@ export function chart({ answer, catalogue }: Answered, voice: Voice, width: numb
 	});
 	const said = {
 		...{ title: texts.chart, description, beam: texts.beam, mean: texts.mean, top: texts.top },
-		target: say(texts.targetLine, { targetC }),
-		boiling: say(texts.boilLine, { boilC: answer.boilingPointC }),
+		target: isolated(say(texts.targetLine, { targetC })),
+		boiling: isolated(say(texts.boilLine, { boilC: answer.boilingPointC })),
 		reached:
-			answer.targetTime === undefined ? "" : say(texts.hotAt, { time: voice.clock(answer.targetTime) }),
+			answer.targetTime === undefined
+				? ""
+				: isolated(say(texts.hotAt, { time: voice.clock(answer.targetTime) })),
 		temperature: { unit: voice.symbol("C"), from: (celsius: number) => voice.shown("C", celsius) },
 		irradiance: { unit: voice.symbol("WPerM2"), from: (flux: number) => voice.shown("WPerM2", flux) },
 		number: (value: number) => voice.number(value),

@@ -14,6 +14,8 @@ export interface Voice {
 	readonly number: (value: number, digits?: number) => string;
 	/** A sentence with its `{names}` filled in; a name that ends in a unit is spoken in the visitor's units. */
 	readonly say: (template: string, values?: Values) => string;
+	/** Keeps words in their own order within a text that runs from right to left. */
+	readonly isolated: (text: string) => string;
 	readonly plural: (forms: Plural, count: number) => string;
 	/** A local time of the service, by its own clock. */
 	readonly clock: (time: string) => string;
@@ -44,12 +46,14 @@ export function voice(language: string, units: Units): Voice {
 	const shown = (suffix: Suffix, value: number) => (units === "us" ? usUnits[suffix].from(value) : value);
 	const meant = (suffix: Suffix, value: number) => (units === "us" ? usUnits[suffix].to(value) : value);
 
+	const isolated = (text: string) => (language === "ar" ? `\u2068${text}\u2069` : text);
+
 	function spoken(name: string, value: number | string): string {
 		if (typeof value === "string") return isolated(named(value, texts));
 		const suffix = SUFFIX.exec(name)?.[1];
 		if (suffix === undefined) return number(value, 2);
 		if (suffix === "Deg") return isolated(`${number(value, 1)}°`);
-		if (suffix === "Min") return number(Math.round(value)) + "\u00a0min";
+		if (suffix === "Min") return isolated(`${number(Math.round(value))}\u00a0min`);
 		const inUnit = shown(suffix as Suffix, value);
 		const digits = Math.abs(inUnit) < 10 && suffix !== "C" ? 1 : 0;
 		return isolated(`${number(inUnit, digits)}\u00a0${symbol(suffix as Suffix)}`);
@@ -61,7 +65,7 @@ export function voice(language: string, units: Units): Voice {
 			return value === undefined ? whole : spoken(name, value);
 		});
 	return {
-		...{ language, units, texts, number, say, symbol, shown, meant },
+		...{ language, units, texts, number, say, isolated, symbol, shown, meant },
 		plural: (forms, count) =>
 			(forms[new Intl.PluralRules(language).select(count)] ?? forms.other).replace("{count}", number(count)),
 		clock: (iso) => time.format(Date.parse(`${iso.slice(0, 16)}Z`)),
@@ -69,9 +73,6 @@ export function voice(language: string, units: Units): Voice {
 		month: (month) => date({ month: "long" }).format(Date.UTC(2000, month - 1, 15)),
 	};
 }
-
-/** Keeps a value in its own order within right-to-left text. */
-const isolated = (text: string) => `\u2068${text}\u2069`;
 
 /** What the service names in English, in the visitor's words where the dictionary has them. */
 function named(value: string, { names }: Texts): string {

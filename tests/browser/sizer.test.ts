@@ -1,0 +1,334 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { createRaykettle } from "../../sdk/index.ts";
+import { barriers, overflow, stage, supplierSite } from "./stage.ts";
+
+const visit = stage();
+const FAILED = /Failed to load resource/; // the browser's own note of an answer that is not 2xx
+const headline = (page: Page) => page.locator("raykettle-sizer .headline");
+const ask = (page: Page) => page.locator("#ask").click();
+
+/** Words without the signs that keep numbers in their order. */
+const plain = (text: string | null) =>
+	(text ?? "")
+		.replace(/[\u2066-\u2069]/g, "")
+		.replaceAll("\u00a0", " ")
+		.replaceAll("\u202f", " ");
+
+async function answered(page: Page, home: string): Promise<void> {
+	await page.goto(home);
+	await ask(page);
+	await headline(page).waitFor();
+}
+
+/** The page's list of events that the widget sent, from now on. */
+async function listened(page: Page, name: string): Promise<() => Promise<Record<string, unknown>[]>> {
+	await page.evaluate((type) => {
+		const heard: unknown[] = [];
+		Object.assign(globalThis, { heard });
+		document.addEventListener(type, (event) =>
+			heard.push(JSON.parse(JSON.stringify((event as CustomEvent).detail))),
+		);
+	}, name);
+	return () => page.evaluate(() => (globalThis as unknown as { heard: Record<string, unknown>[] }).heard);
+}
+
+describe("a visitor", () => {
+	it("gets the service's own answer, in words", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			const events = await listened(page, "raykettle-answer");
+			await ask(page);
+			await headline(page).waitFor();
+			const [{ request }] = (await events()) as [{ request: never }];
+			const day = await createRaykettle({ baseUrl: home }).warmUpTank(request);
+			expect(request).toMatchObject({
+				site: { elevationM: 2350 },
+				dish: { diameterM: 2 },
+				tank: { volumeL: 200 },
+			});
+			expect(await headline(page).textContent()).toContain(
+				`Hot at ${day.targetTime!.slice(11, 16)} on a clear January day`,
+			);
+			const said = plain(await page.locator("raykettle-sizer .said").textContent());
+			expect(said).toContain(
+				`It gives ${Math.round(day.usableLitresAt40C)} L at 40 °C: ${Math.floor(day.usableLitresAt40C / 35)} showers of 35 L each.`,
+			);
+			expect(await page.locator("raykettle-sizer .cautions li").count()).toBe(day.cautions.length);
+			expect(plain(await page.locator("raykettle-sizer svg desc").textContent())).toContain(
+				"Hot means 60 °C",
+			);
+		}));
+
+	it("can do all of it with a keyboard", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			const focused = () => page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.id ?? "");
+			const tabTo = async (id: string) => {
+				for (let i = 0; i < 40 && (await focused()) !== id; i++) await page.keyboard.press("Tab");
+				expect(await focused()).toBe(id);
+			};
+			await tabTo("place");
+			await page.keyboard.press("End");
+			await tabTo("latitude");
+			await page.keyboard.type("31.2");
+			await tabTo("longitude");
+			await page.keyboard.type("-7.9");
+			await tabTo("ask");
+			await page.keyboard.press("Enter");
+			await expect.poll(focused).toBe("elevationM"); // the one that is still open
+			await page.keyboard.type("2350");
+			await tabTo("need-people");
+			await page.keyboard.press("ArrowRight");
+			await expect.poll(focused).toBe("need-litres");
+			await tabTo("litres");
+			await page.keyboard.type("300");
+			await page.keyboard.press("Enter");
+			await headline(page).waitFor();
+			expect(plain(await page.locator("raykettle-sizer .said").textContent())).toContain(
+				"enough for the 300 L you need",
+			);
+		}));
+
+	it("is never given an answer for sea level by silence", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			const asked: string[] = [];
+			page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+			await page.locator("#place").selectOption("");
+			await page.locator("#latitude").fill("31.2");
+			await page.locator("#longitude").fill("-7.9");
+			await ask(page);
+			await page.locator("#elevationM-fault").waitFor();
+			await page.waitForTimeout(200);
+			expect(await page.locator("#elevationM").getAttribute("aria-invalid")).toBe("true");
+			expect(asked).not.toContain("/v1/tank/warm-up");
+		}));
+
+	it("can give the browser's location, and is asked for the elevation that it lacks", () =>
+		visit(
+			{ geolocation: { latitude: -16.9, longitude: -68.3 }, permissions: ["geolocation"] },
+			async ({ page, home }) => {
+				await page.goto(home);
+				await page.locator("#place").selectOption("");
+				await page.locator("#locate").click();
+				await page.getByText("Your device knows no elevation").waitFor();
+				expect(await page.locator("#latitude").inputValue()).toBe("-16.9");
+				expect(await page.locator("#elevationM").inputValue()).toBe("");
+				expect(await page.locator("#month").inputValue()).toBe("7"); // the dark half of the year, down there
+			},
+		));
+
+	it("reads US units", () =>
+		visit({}, async ({ page, home }) => {
+			await answered(page, home);
+			await page.locator("#units-us").check();
+			const said = plain(await page.locator("raykettle-sizer .said").textContent());
+			expect(said).toMatch(/Hot at \d+:\d\d PM/);
+			expect(said).toContain("140 °F"); // 60 °C
+			expect(said).toContain("showers of 9.2 gal each"); // 35 L
+			expect(await page.locator("raykettle-sizer svg").textContent()).toContain("BTU/h·ft²");
+			await page.locator("#place").selectOption("");
+			await page.locator("#elevationM").fill("1000");
+			await page.locator("#units-metric").check();
+			expect(await page.locator("#elevationM").inputValue()).toBe("305"); // 1000 ft
+		}));
+
+	it("learns why the water stays cold", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			await page.locator("#dish").selectOption("one-four");
+			await page.locator("#tank").selectOption("three-hundred");
+			await ask(page);
+			await headline(page).waitFor();
+			expect(await headline(page).textContent()).toBe("Not hot enough on a clear January day");
+			expect(plain(await page.locator("raykettle-sizer .said").textContent())).toMatch(
+				/The day's heat brings the tank to \d+ °C/,
+			);
+		}));
+
+	it("sees that figures belong to an earlier choice", () =>
+		visit({}, async ({ page, home }) => {
+			await answered(page, home);
+			await page.locator("#tank").selectOption("one-hundred");
+			await page.getByText("These figures belong to the earlier choice").waitFor();
+		}));
+});
+
+describe.each([
+	["320 px", { viewport: { width: 320, height: 700 } }],
+	["1280 px", { viewport: { width: 1280, height: 900 } }],
+	["dark", { colorScheme: "dark" as const }],
+	["320 px, dark", { viewport: { width: 320, height: 700 }, colorScheme: "dark" as const }],
+])("%s", (_, options) => {
+	it("has no barrier, runs over no edge and writes large enough", () =>
+		visit(options, async ({ page, home }) => {
+			await answered(page, home);
+			expect(await barriers(page)).toEqual([]);
+			expect(await overflow(page)).toBeLessThanOrEqual(0);
+			const [inside, letter] = await page
+				.locator("raykettle-sizer svg")
+				.evaluate((svg) => [
+					svg.getBoundingClientRect().right <= svg.parentElement!.getBoundingClientRect().right + 0.5,
+					13 * (svg.getBoundingClientRect().width / Number(svg.getAttribute("width"))),
+				]);
+			expect(inside).toBe(true);
+			expect(letter).toBeGreaterThanOrEqual(12.5);
+			const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+			const isDark = Number(/\d+/.exec(ground)?.[0]) < 100;
+			expect(isDark).toBe("colorScheme" in options);
+		}));
+});
+
+describe.each([
+	["es", "ltr", /^Caliente a las \d\d:\d\d en un día despejado de enero$/],
+	["ar", "rtl", /^يسخن عند .+ في يوم صافٍ من شهر .+$/],
+])("in %s", (language, direction, words) => {
+	it("speaks, cautions and reads in its own direction", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			await page.locator(`button[data-lang="${language}"]`).click();
+			await ask(page);
+			await headline(page).waitFor();
+			expect(plain(await headline(page).textContent())).toMatch(words);
+			const frame = page.locator("raykettle-sizer .frame");
+			expect(await frame.evaluate((element) => getComputedStyle(element).direction)).toBe(direction);
+			expect(await page.locator('raykettle-sizer .cautions [lang="en"]').count()).toBe(0);
+			expect(await page.locator("raykettle-sizer .told").textContent()).not.toMatch(/\{\w+\}|undefined|NaN/);
+			expect(await barriers(page)).toEqual([]);
+			expect(await overflow(page)).toBeLessThanOrEqual(0);
+		}));
+});
+
+describe("when things go wrong", () => {
+	it("a service that is down is no mystery", () =>
+		visit(
+			{},
+			async ({ page, home, endService }) => {
+				await page.goto(home);
+				const events = await listened(page, "raykettle-trouble");
+				await endService();
+				await ask(page);
+				await page.getByText("No connection to the service").waitFor();
+				expect(await events()).toMatchObject([{ trouble: "offline" }]);
+				expect(
+					await page.locator("raykettle-sizer").getByRole("button", { name: "Try again" }).isVisible(),
+				).toBe(true);
+			},
+			FAILED,
+		));
+
+	it("a 422 says what does not fit", () =>
+		visit(
+			{},
+			async ({ page, home }) => {
+				await page.goto(home);
+				await page.locator("raykettle-sizer").evaluate((sizer) => {
+					const given = (sizer as unknown as { catalogue: { plant: object } }).catalogue;
+					Object.assign(sizer, {
+						catalogue: { ...given, plant: { ...given.plant, coil: { lengthM: 400 } } },
+					});
+				});
+				await ask(page);
+				await headline(page).waitFor();
+				expect(await headline(page).textContent()).toBe("The service can't answer this");
+				const told = await page.locator("raykettle-sizer .said").textContent();
+				expect(told).toMatch(/coil/i);
+				expect(told).toMatch(/Request [\w-]{36}/);
+				expect(await barriers(page)).toEqual([]);
+			},
+			FAILED,
+		));
+
+	it("a slow answer is waited for, and the wait is told", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			await page.route("**/v1/tank/warm-up", async (route) => {
+				await new Promise((later) => setTimeout(later, 3600));
+				await route.continue();
+			});
+			await ask(page);
+			await page.getByText("Working it out").waitFor();
+			expect(await page.locator("raykettle-sizer .frame").getAttribute("aria-busy")).toBe("true");
+			await page.getByText("Still working on it").waitFor();
+			await headline(page).waitFor();
+			expect(await page.locator("raykettle-sizer .frame").getAttribute("aria-busy")).toBe("false");
+		}));
+
+	it("a busy service is asked again, and then said to be busy", () =>
+		visit(
+			{},
+			async ({ page, home }) => {
+				await page.goto(home);
+				let asked = 0;
+				await page.route("**/v1/tank/warm-up", (route) => {
+					asked++;
+					return route.fulfill({ status: 503, headers: { "Retry-After": "0" }, body: "{}" });
+				});
+				await ask(page);
+				await page.getByText("The service is busy").waitFor();
+				expect(asked).toBe(3);
+			},
+			FAILED,
+		));
+
+	it.each([
+		[{ dishes: [], tanks: [] }, "dishes is empty"],
+		[
+			{
+				dishes: [{ id: "d", name: "D", dish: {} }],
+				tanks: [{ id: "t", name: "T", tank: {} }],
+				places: [{ id: "p", name: "P", latitude: 1, longitude: 2 }],
+			},
+			"places[0] (p) lacks elevationM",
+		],
+	])("a faulty list %# is told to whoever wrote it", (list, fault) =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			await page
+				.locator("raykettle-sizer")
+				.evaluate((sizer, given) => Object.assign(sizer, { catalogue: given }), list);
+			await page.getByText(fault).waitFor();
+		}),
+	);
+});
+
+describe("on a supplier's own site, under a strict policy", () => {
+	const readme = readFileSync(new URL("../../sdk/README.md", import.meta.url), "utf8");
+	const snippet = /```html\n([\s\S]*?)```/.exec(readme)![1]!;
+
+	it("the markup that the README prints works", () =>
+		visit({}, async ({ page, home }) => {
+			await supplierSite(home, snippet.replaceAll("https://solar.example.org", home), async (url) => {
+				await page.goto(url);
+				await ask(page);
+				await headline(page).waitFor();
+				expect(await headline(page).textContent()).toMatch(/^Hot at/);
+				const ground = await page
+					.locator("#ask")
+					.evaluate((button) => getComputedStyle(button).backgroundColor);
+				expect(ground).toBe("rgb(11, 110, 117)"); // its style sheet is at work
+			});
+		}));
+
+	it("a list may stand in the page itself, and colours are the supplier's", () =>
+		visit({}, async ({ page, home }) => {
+			const list = readFileSync(new URL("../../api/pages/cedar-row.json", import.meta.url), "utf8");
+			const body = `<script type="module" src="${home}/widget.js"></script><raykettle-sizer units="us"><script type="application/json">${list}</script></raykettle-sizer>`;
+			await supplierSite(home, body, async (url) => {
+				await page.goto(url);
+				await page.evaluate(() =>
+					document
+						.querySelector<HTMLElement>("raykettle-sizer")!
+						.style.setProperty("--raykettle-water", "rgb(90, 0, 90)"),
+				);
+				await ask(page);
+				await headline(page).waitFor();
+				expect(
+					await page.locator("#ask").evaluate((button) => getComputedStyle(button).backgroundColor),
+				).toBe("rgb(90, 0, 90)");
+				expect(await page.locator("#units-us").isChecked()).toBe(true);
+			});
+		}));
+});
