@@ -64,6 +64,8 @@ export function standingLoss(tank: Tank): StandingLoss {
 	return { power, coefficient, volume, energyClass: energyClass(power, volume) };
 }
 
+const AT_LIMIT = 1e-9; // [K] a tank that starts at a limit is under it at once, whatever the last bit of its mean
+
 /** How a tank cools while nothing is drawn and the loop rests: its curve, its loss, when it falls under a limit.
  *  The loss coefficient follows the tank's temperature. The coil's loop is taken as still and as warm as the tank.
  *  Error   first order in the step of 300 s at most; that of the shell's coefficient, about ± 10 %, rules
@@ -78,7 +80,7 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 	const shell = settledShellLoss(tank, mean(state), ambient, air.wind, air.pressure);
 	const counts = task.limitAt === "top" ? top : mean;
 	const belowAfter: (number | undefined)[] = task.limits.map((limit) =>
-		counts(state) < limit ? 0 : undefined,
+		counts(state) <= limit + AT_LIMIT ? 0 : undefined,
 	);
 	let now: Standing = { time: 0, state, surface: shell.surfaceTemperature, loss: 0 };
 	const curve = {
