@@ -1,5 +1,14 @@
 import { execFile } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+	cpSync,
+	mkdirSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	symlinkSync,
+	writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
@@ -13,6 +22,14 @@ const root = new URL("../../", import.meta.url).pathname;
 const bin = (name: string) => join(root, "node_modules/.bin", name);
 
 const PROGRAM = `import { createRaykettle, RaykettleProblem } from "@raykettle/sdk";
+import type { Catalogue, RaykettleSizer } from "@raykettle/sdk/widget";
+
+export function filled(sizer: RaykettleSizer): void {
+	sizer.catalogue = {
+		dishes: [{ id: "d", name: "Dish", dish: { kind: "twoAxis", diameterM: 2 } }],
+		tanks: [{ id: "t", name: { en: "Tank", es: "Depósito" }, tank: { volumeL: 200 } }],
+	} satisfies Catalogue;
+}
 
 export async function asked(baseUrl: string): Promise<string> {
 	const raykettle = createRaykettle({ baseUrl, timeoutMs: 5000 });
@@ -33,6 +50,7 @@ beforeAll(async () => {
 	for (const name of readdirSync(join(root, "sdk")))
 		if (name !== "dist" && name !== "node_modules")
 			cpSync(join(root, "sdk", name), join(copy, name), { recursive: true });
+	symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
 	cpSync(join(root, "tsconfig.json"), join(project, "tsconfig.base.json"));
 	const config = readFileSync(join(copy, "tsconfig.json"), "utf8").replace(
 		"../tsconfig.json",
@@ -104,6 +122,27 @@ describe("the packed SDK in an empty project", () => {
 		expect(text).not.toContain("import");
 		const manifest = JSON.parse(readFileSync(join(root, "sdk/package.json"), "utf8")) as object;
 		expect(manifest).not.toHaveProperty("dependencies");
+	});
+
+	it("carries the widget with its types, and nothing that nobody imports", () => {
+		const packed = join(project, "node_modules/@raykettle/sdk");
+		const files = readdirSync(packed, { recursive: true, encoding: "utf8" });
+		const scripts = files.filter((name) => name.endsWith(".js")).map((name) => name.replace("dist/", ""));
+		expect(scripts.toSorted()).toEqual([
+			"call.js",
+			"client.js",
+			"index.js",
+			"method.js",
+			"operations.js",
+			"problem.js",
+			"retry.js",
+			"us-units.js",
+			"widget.js",
+		]);
+		expect(gzipSync(readFileSync(join(packed, "dist/widget.js")), { level: 9 }).length).toBeLessThanOrEqual(
+			25_000,
+		);
+		expect(readFileSync(join(packed, "dist/widget.js"), "utf8")).not.toMatch(/^import|\bimport\(/m);
 	});
 
 	it("keeps the words of the contract beside its types", () => {
