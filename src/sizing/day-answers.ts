@@ -26,7 +26,7 @@ export function dayAnswers(outcome: DayOutcome, task: Task): DayAnswers {
 export function answersOfDay(layers: number): readonly (Answer & { readonly name: DayAnswer })[] {
 	const limits = ["boiling", "limit"];
 	return [
-		{ name: "timeToTarget", margins: ["target", "limitBefore"] },
+		{ name: "timeToTarget", margins: ["target", "timeLeft", "limitBefore"] },
 		{ name: "endTemperature", margins: limits },
 		{ name: "usableVolume", margins: [...limits, ...Array.from({ length: layers }, (_, i) => layer(i))] },
 		{ name: "toWater", margins: limits },
@@ -35,7 +35,7 @@ export function answersOfDay(layers: number): readonly (Answer & { readonly name
 
 const USABLE = 313.15; // [K] as usable litres are counted
 const NEAR = 1; // [K] below a limit the controller already counts as at it
-const SHORT = -1e-3; // [K] of a target not reached although the series comes as near
+const HAIR = 1e-3; // [K] by which a target counts as reached, or as missed, where the series' rows don't show it
 
 const layer = (i: number) => `layer${i}`;
 
@@ -45,6 +45,7 @@ export function dayValues(plant: Plant, task: Task, outcome: DayOutcome): Values
 	const { highLimit, oilLimit } = plant.loop.control;
 	const { series, boilingPoint } = outcome;
 	const watched = hottest(task.target.at === "mean" ? series.tankMean : series.tankTop);
+	const above = watched - task.target.temperature;
 	const top = hottest(series.tankTop);
 	const before = outcome.reached
 		? hottest(series.tankTop.filter((_, row) => series.time[row]! <= outcome.targetTime))
@@ -52,9 +53,8 @@ export function dayValues(plant: Plant, task: Task, outcome: DayOutcome): Values
 	const oil = outcome.maximumOil - oilLimit;
 	return {
 		...dayAnswers(outcome, task),
-		target: outcome.reached
-			? task.end - outcome.targetTime
-			: Math.min(SHORT, watched - task.target.temperature),
+		target: outcome.reached ? Math.max(HAIR, above) : Math.min(-HAIR, above),
+		timeLeft: outcome.reached ? task.end - outcome.targetTime : -1,
 		limitBefore: Math.max(before - Math.min(boilingPoint, highLimit), oil) + NEAR,
 		boiling: outcome.boils ? outcome.balance.vented : top - boilingPoint,
 		limit: outcome.turnedAwayTime > 0 ? outcome.turnedAwayTime : Math.max(top - highLimit, oil),

@@ -5,6 +5,8 @@ import type { Plant, Task } from "../plant/plant.ts";
 import { marchTimes } from "../plant/times.ts";
 import { type ClearSky, clearWeather } from "../sky/clear-weather.ts";
 import { type MeasuredSky, measuredWeather } from "../sky/measured-weather.ts";
+import type { Site } from "../sky/site.ts";
+import type { Weather } from "../sky/weather.ts";
 
 /** A sky by what it is made from, so that it can be varied. */
 export type DaySky =
@@ -19,12 +21,12 @@ export interface DayCase {
 	readonly task: Task;
 }
 
+/** Weather that a sky brings at these instants. */
+export function weatherUnder(sky: DaySky, site: Site, times: Float64Array): Weather {
+	return sky.kind === "clear" ? clearWeather(site, sky.sky, times) : measuredWeather(site, sky.sky, times);
+}
+
 /** The day of a case: one march. */
 export function dayOf({ plant, factors, sky, task }: DayCase): DayOutcome {
-	const times = marchTimes(task);
-	const weather =
-		sky.kind === "clear"
-			? clearWeather(plant.site, sky.sky, times)
-			: measuredWeather(plant.site, sky.sky, times);
-	return factoredDay(plant, factors, weather, task);
+	return factoredDay(plant, factors, weatherUnder(sky, plant.site, marchTimes(task)), task);
 }

@@ -69,7 +69,7 @@ function reaching(without: DayOutcome, withIt: DayOutcome) {
 }
 
 /** Negative where a is worth more than b: what reaches the target first of all, then by the answer asked, then by heat; idle ones last. */
-function worthOrder(a: Improvement, b: Improvement, by: DayAnswer): number {
+export function worthOrder(a: Improvement, b: Improvement, by: DayAnswer): number {
 	if (a.outcome === "idle" || b.outcome === "idle")
 		return Number(a.outcome === "idle") - Number(b.outcome === "idle");
 	const byReach = by === "timeToTarget" ? REACH[b.reaches] - REACH[a.reaches] : 0;
