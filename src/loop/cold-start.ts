@@ -16,7 +16,7 @@ export interface ColdStart {
 /** Duty of the pump with the whole circuit at one temperature: cold oil is thick, and the flow what power and head allow.
  *  @param further  tubes besides the two pipes     @param temperature  of all the fluid [K]
  *  Error  of viscosity, 10–30 % in the cold; in laminar flow the flow that power allows goes with its square root
- *  Check  VG 32 in 20 m of 13 mm, tests/reference/loop-operation.reference.ts */
+ *  Check  VG 32 in 20 m of 13 mm, tests/reference/cold-start.reference.ts */
 export function coldStart(loop: Loop, further: readonly FurtherTube[], temperature: number): ColdStart {
 	const { fluid, supply, fittingsLossFactor, pump } = loop;
 	const first = pipeSegment(supply, fluid, temperature);

@@ -33,7 +33,7 @@ const FIRST = 0.001; // [m]
 /** Heat that a metre loses while rain keeps its skin at the temperature of the air: film inside, wall and lagging alone
  *  stand in the way [W/m]. A limit that no weather passes: rain colder than the air is left out, as is the heat that
  *  vapour carries through wet open-cell lagging.
- *  @param insideFilm  [W/m²K] */
+ *  @param insideFilm  [W/m²K]     Check  conduction alone, tests/reference/cold-start.reference.ts */
 export function washedHeatLoss(
 	pipe: Pipe,
 	insideFilm: number,
