@@ -33,7 +33,7 @@ export function coolingMethods(tank: Tank, cooling: TankCooling, ambient: number
 		{
 			name: "Energy class of a hot water storage tank",
 			source: "Regulation (EU) 812/2013, Annex II, table 2",
-			outsideRange: cooling.standing.volume > LARGEST_LABELLED,
+			outsideRange: cooling.standing.volume > LARGEST_LABELLED * (1 + 1e-9), // a volume found from rounded dimensions
 		},
 	];
 }
