@@ -32,11 +32,11 @@ const pure: Plugin = {
 
 /** The widget as one script, as the service serves it and the package carries it. */
 export async function widgetBundle(): Promise<string> {
-	const numbersOnly = beside("numbers-only.ts");
+	const lean = beside("lean.ts");
 	const { outputFiles } = await build({
 		entryPoints: [beside("widget.ts")],
 		...{ bundle: true, minify: true, write: false, format: "esm", target: "es2022", charset: "utf8" },
-		alias: { "d3-interpolate": numbersOnly, "d3-format": numbersOnly },
+		alias: { "d3-interpolate": lean, "d3-format": lean, "d3-path": lean },
 		plugins: [sheets, pure],
 	});
 	return outputFiles[0]!.text;
