@@ -13,18 +13,18 @@ export function absorbedLight(heater: Heater, conditions: Conditions): number {
 	return conditions.altitude < heater.lowestAltitude ? 0 : heater.absorbingArea * conditions.beam;
 }
 
-/** What is left of the light when the absorber stands at a temperature [W]; negative where it loses more than it takes up. */
+/** What is left of the light when the absorber stands at a temperature [W]; negative where it loses more than it takes up.
+ *  @param convection  of the heater, over what the correlations say [-] */
 export function gainAtWall(
 	receiver: TubeReceiver,
+	convection: number,
 	absorbed: number,
 	conditions: Conditions,
 	wallTemperature: number,
 ): number {
 	const { ambient, wind, pressure, altitude } = conditions;
-	return (
-		absorbed -
-		totalReceiverLoss(receiverLosses(receiver, { wallTemperature, ambient, wind, pressure, altitude }))
-	);
+	const losses = receiverLosses(receiver, { wallTemperature, ambient, wind, pressure, altitude });
+	return absorbed - totalReceiverLoss(losses) - (convection - 1) * losses.convected;
 }
 
 /** Whether a wall can be so hot or cold: a search that strays beyond gives up. */

@@ -24,10 +24,11 @@ export function directFlow(heater: Heater, duty: Duty, conditions: Conditions): 
 		return power > 0 && absorbed > 0 ? flows(power, rise, undefined) : { kind: "none" };
 	}
 	const mean = (duty.cold + duty.wanted) / 2;
-	if (!(absorbed > 0 && gainAtWall(receiver, absorbed, conditions, mean) > 0)) return { kind: "none" };
+	if (!(absorbed > 0 && gainAtWall(receiver, heater.convection, absorbed, conditions, mean) > 0))
+		return { kind: "none" };
 	const density = water.density(mean);
 	const at = (guess: number) => {
-		const power = gainAtWall(receiver, absorbed, conditions, guess);
+		const power = gainAtWall(receiver, heater.convection, absorbed, conditions, guess);
 		const flow = Math.max(0, power) / (rise * density); // beyond the root the bracket's wall may lose more than it takes up
 		const conductance = receiverFilmConductance(receiver, water, mean, flow);
 		return { power, conductance, wall: mean + power / conductance };

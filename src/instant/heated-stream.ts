@@ -35,7 +35,7 @@ export function heatedStream(heater: Heater, stream: Stream, conditions: Conditi
 	const { receiver } = heater;
 	return receiver.kind === "efficiencyLine"
 		? byLine(receiver, absorbed, stream, conditions)
-		: byTube(receiver, absorbed, stream, conditions);
+		: byTube(receiver, heater.convection, absorbed, stream, conditions);
 }
 
 function byLine(
@@ -59,15 +59,16 @@ function byLine(
 
 function byTube(
 	receiver: TubeReceiver,
+	convection: number,
 	absorbed: number,
 	stream: Stream,
 	conditions: Conditions,
 ): HeatedStream {
 	const { fluid, inlet, massFlow } = stream;
-	if (!(gainAtWall(receiver, absorbed, conditions, inlet) > 0)) return { kind: "noGain" };
+	if (!(gainAtWall(receiver, convection, absorbed, conditions, inlet) > 0)) return { kind: "noGain" };
 	const cold = fluid.enthalpy(inlet);
 	const at = (guess: number) => {
-		const power = gainAtWall(receiver, absorbed, conditions, guess);
+		const power = gainAtWall(receiver, convection, absorbed, conditions, guess);
 		const outlet = fluid.temperatureAtEnthalpy(cold + power / massFlow);
 		const mean = (inlet + outlet) / 2;
 		const conductance = receiverFilmConductance(receiver, fluid, mean, massFlow / fluid.density(mean));

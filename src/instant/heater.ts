@@ -9,7 +9,10 @@ export interface Heater {
 	readonly apertureArea: number; // facing the sun [m²]
 	readonly absorbingArea: number; // light absorbed per W/m² of beam [m²]
 	readonly lowestAltitude: number; // of the sun that the dish can face [rad]
+	readonly convection: number; // heat the receiver gives the air by convection, over what its correlations say; 1 as they have it
 }
+
+const AS_CORRELATED = 1; // [-] the correlations taken at their word
 
 /** @param latitude,declination  [rad]; only a fixed-focus dish, reshaped by season, asks for them */
 export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, declination: number): Heater {
@@ -17,11 +20,11 @@ export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, decli
 	const { lowestAltitude } = dish;
 	if (receiver.kind === "efficiencyLine") {
 		const absorbingArea = area * receiver.opticalEfficiency;
-		return { receiver, apertureArea: area, absorbingArea, lowestAltitude };
+		return { receiver, apertureArea: area, absorbingArea, lowestAltitude, convection: AS_CORRELATED };
 	}
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, latitude, declination);
 	const absorbingArea = area * shares.toReceiver * receiverAbsorptance(receiver);
-	return { receiver, apertureArea: area, absorbingArea, lowestAltitude };
+	return { receiver, apertureArea: area, absorbingArea, lowestAltitude, convection: AS_CORRELATED };
 }
 
 /** The same heater larger or smaller: every length of dish, receiver and tube grows alike, so that rim angle, spill and
@@ -33,6 +36,7 @@ export function scaledHeater(heater: Heater, factor: number): Heater {
 		apertureArea: heater.apertureArea * factor,
 		absorbingArea: heater.absorbingArea * factor,
 		lowestAltitude: heater.lowestAltitude,
+		convection: heater.convection,
 	};
 }
 

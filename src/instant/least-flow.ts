@@ -20,7 +20,7 @@ export function leastFlow(heater: Heater, duty: Duty, conditions: Conditions): n
 	if (!(absorbed > 0 && duty.cold < duty.boiling)) return 0;
 	return heater.receiver.kind === "efficiencyLine"
 		? byLine(heater.receiver, absorbed, duty, conditions)
-		: byTube(heater.receiver, absorbed, duty, conditions);
+		: byTube(heater.receiver, heater.convection, absorbed, duty, conditions);
 }
 
 function byLine(
@@ -35,13 +35,14 @@ function byLine(
 
 function byTube(
 	receiver: TubeReceiver,
+	convection: number,
 	absorbed: number,
 	{ cold, boiling }: Duty,
 	conditions: Conditions,
 ): number {
 	const feed = water.enthalpy(cold);
 	const at = (outlet: number) => {
-		const power = gainAtWall(receiver, absorbed, conditions, boiling - (outlet - cold) / 2);
+		const power = gainAtWall(receiver, convection, absorbed, conditions, boiling - (outlet - cold) / 2);
 		const massFlow = Math.max(0, power) / (water.enthalpy(outlet) - feed);
 		const mean = (cold + outlet) / 2;
 		const conductance = receiverFilmConductance(receiver, water, mean, massFlow / water.density(mean));

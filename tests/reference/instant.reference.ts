@@ -19,6 +19,7 @@ const ideal = {
 	apertureArea: 1,
 	absorbingArea: 1,
 	lowestAltitude: 0,
+	convection: 1,
 } as const;
 
 const MIXING = "first law, m = P/(cp ΔT) with cp 4186 J/kgK and a kilogram a litre, evaluated independently";
@@ -80,7 +81,13 @@ const lineEfficiency = (opticalEfficiency: number, perArea: number): number => {
 		lossCoefficient: perArea,
 		heldHeatCapacity: 1,
 	} as const;
-	const heater = { receiver: line, apertureArea: 1, absorbingArea: opticalEfficiency, lowestAltitude: 0 };
+	const heater = {
+		receiver: line,
+		apertureArea: 1,
+		absorbingArea: opticalEfficiency,
+		lowestAltitude: 0,
+		convection: 1,
+	};
 	return (
 		powerOf(directFlow(heater, { cold: 293.15, wanted: 333.15, boiling: FAR }, { ...air, beam: 800 })) / 800
 	);
@@ -116,7 +123,13 @@ const mawire: ReferenceRow = {
 			lossCoefficient: 4.6,
 			heldHeatCapacity: 1,
 		} as const;
-		const heater = { receiver: line, apertureArea: 1.539, absorbingArea: 0.52 * 1.539, lowestAltitude: 0 };
+		const heater = {
+			receiver: line,
+			apertureArea: 1.539,
+			absorbingArea: 0.52 * 1.539,
+			lowestAltitude: 0,
+			convection: 1,
+		};
 		return powerOf(directFlow(heater, { cold: 293.15, wanted: 393.15, boiling: FAR }, { ...air, beam: 900 }));
 	},
 	tolerance: { absolute: 0.5, reason: "half of the last digit given" },

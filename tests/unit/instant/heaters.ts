@@ -19,6 +19,7 @@ export const ideal: Heater = {
 	apertureArea: 1,
 	absorbingArea: 1,
 	lowestAltitude: 0,
+	convection: 1,
 };
 
 export const pressureAt = standardPressure;
