@@ -2084,7 +2084,7 @@ export interface components {
             readonly usableLitresAt40C: number;
             /** @description From the start to the target, or to the end. */
             readonly meanPowerToWaterW: number;
-            /** @description Heat to the water over beam on the aperture, from the start to the target, or to the end. */
+            /** @description Heat to the water over beam on the aperture, from the start to the target, or to the end. The pump's heat counts with the sun's: a tiny dish with a strong pump can pass 1. */
             readonly overallEfficiency: number;
             /** @description Hottest fluid that left the receiver. */
             readonly maximumOilTemperatureC: number;
@@ -2105,6 +2105,7 @@ export interface components {
             /** @description Heat asked at the taps and not given: left to a backup. */
             readonly unmetKwh: number;
             readonly energyBalance: components["schemas"]["EnergyBalance"];
+            readonly range?: components["schemas"]["Range"];
             readonly series: components["schemas"]["DaySeries"];
             readonly design: components["schemas"]["Design"];
             /** @description What to be careful of, the most serious first. */
@@ -2186,6 +2187,90 @@ export interface components {
             readonly residualKwh: number;
             /** @description Drawn by the pump; stands beside the balance. */
             readonly pumpElectricityKwh: number;
+        };
+        /** @description Between what the answer lies, by what is not known exactly of sky, plant and correlations. */
+        readonly Range: {
+            /** @description Share of plants as stated whose answer falls between low and high. */
+            readonly coverage: number;
+            readonly timeToTargetMin: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly endTemperatureC: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly usableLitresAt40C: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly toWaterKwh: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            /** @description Share of plants that reach the target at all. Absent where all do, or none. */
+            readonly shareReached?: number;
+            /** @description What was varied. */
+            readonly inputs: readonly {
+                /**
+                 * @description Which input, as in `spreads`.
+                 * @enum {string}
+                 */
+                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "coilFilm" | "laggingLoss" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK";
+                /** @description Its standard deviation, in the unit of `spreads`. */
+                readonly spread: number;
+                /** @description Why so much. */
+                readonly why: string;
+                /** @description What one standard deviation more of it alone changes. */
+                readonly effect: {
+                    /** @description To the target. Absent where it is not reached either way. */
+                    readonly timeToTargetMin?: number;
+                    /** @description Of the tank at the end. */
+                    readonly endTemperatureK: number;
+                    /** @description At the tap. */
+                    readonly usableLitresAt40C: number;
+                    /** @description Of heat to the water. */
+                    readonly toWaterKwh: number;
+                };
+            }[];
+            /** @description How many days were worked out for it, this one included. */
+            readonly days: number;
         };
         /** @description The run in columns, one row per step: temperatures, sun and weather at the row's instant, powers and flow as the mean since the row before. */
         readonly DaySeries: {
@@ -2303,6 +2388,12 @@ export interface components {
             readonly coil?: components["schemas"]["Coil"];
             readonly tank: components["schemas"]["Tank"];
             readonly draw?: components["schemas"]["Draw"];
+            /**
+             * @description Whether to tell between what the answer lies, by what is not known exactly. It takes 13 to 40 times as long. Default: the answer for the plant as stated comes fastest.
+             * @default false
+             */
+            readonly withRange?: boolean;
+            readonly spreads?: components["schemas"]["Spreads"];
             /**
              * @description Between rows of the answer's series. Default: about forty rows a day.
              * @default 15
@@ -2502,6 +2593,89 @@ export interface components {
              * @default 6
              */
             readonly flowLPerMin?: number;
+        };
+        /** @description How well each input of a range is known: one standard deviation either way; two plants in three lie within it. 0 takes it as known exactly. */
+        readonly Spreads: {
+            /**
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: half the step between neighbouring classes of clear sky; common practice, no source.
+             * @default 0.5
+             */
+            readonly linkeTurbidity?: number;
+            /**
+             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %: ISO 9060 and WMO-No. 8 (from memory).
+             * @default 0.03
+             */
+            readonly measuredIrradiance?: number;
+            /**
+             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age; NREL/TP-255-2091 (1983) (from memory).
+             * @default 0.02
+             */
+            readonly reflectance?: number;
+            /**
+             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings (from memory).
+             * @default 0.03
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot; common practice, no source.
+             * @default 0.3
+             */
+            readonly slopeError?: number;
+            /**
+             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.02
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %; common practice, no source.
+             * @default 0.03
+             */
+            readonly opticalEfficiency?: number;
+            /**
+             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start; common practice, no source.
+             * @default 0.15
+             */
+            readonly lossCoefficient?: number;
+            /**
+             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind; Leibfried & Ortjohann, J. Sol. Energy Eng. 117 (1995) 75 (from memory).
+             * @default 0.25
+             */
+            readonly receiverConvection?: number;
+            /**
+             * @description Film coefficient inside the coil. Standard deviation, relative: 0.1 is a tenth of the value. Default: published formulas for oil in a helix lie from −40 to +70 % of one another, taken as 5 and 95 %: Schmidt 1967, Janssen & Hoogendoorn 1978, Manlapaz & Churchill 1981.
+             * @default 0.32
+             */
+            readonly coilFilm?: number;
+            /**
+             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports; common practice, no source.
+             * @default 0.2
+             */
+            readonly laggingLoss?: number;
+            /**
+             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging; common practice, no source.
+             * @default 0.2
+             */
+            readonly tankLoss?: number;
+            /**
+             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike; common practice, no source.
+             * @default 0.1
+             */
+            readonly pumpFlow?: number;
+            /**
+             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof; common practice, no source.
+             * @default 1.5
+             */
+            readonly ambientK?: number;
+            /**
+             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof; common practice, no source.
+             * @default 0.4
+             */
+            readonly wind?: number;
+            /**
+             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean; common practice, no source.
+             * @default 1
+             */
+            readonly coldWaterK?: number;
         };
         /** @description Each row is steady: the minute or so in which the heater itself warms up is left out. All flows are litres at the cold feed. */
         readonly InstantResponse: {

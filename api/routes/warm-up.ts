@@ -1,6 +1,6 @@
 import type { z } from "@hono/zod-openapi";
 import { type Build, cautionsOf, type DayOutcome, warmUpDay } from "../../src/index.ts";
-import { type Assumed, defaultsTaken, filling } from "../assumed.ts";
+import { defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { warmUpForms } from "../render/warm-up.ts";
 import { requireSound } from "../rules/warm-up.ts";
@@ -10,8 +10,9 @@ import { wireCaution } from "../schemas/caution.ts";
 import { wireSeries } from "../schemas/day-series.ts";
 import { wireDesign } from "../schemas/design.ts";
 import { wireBalance } from "../schemas/energy-balance.ts";
+import { answeredDay } from "../schemas/range.ts";
 import { wireReason } from "../schemas/reason.ts";
-import { type WarmUpPlan, warmUpPlan } from "../schemas/warm-up-plan.ts";
+import { dayCaseOf, type WarmUpPlan, warmUpPlan } from "../schemas/warm-up-plan.ts";
 import { WarmUpRequest } from "../schemas/warm-up-request.ts";
 import { WarmUpResponse } from "../schemas/warm-up-response.ts";
 import { skyMethods } from "../schemas/weather.ts";
@@ -49,18 +50,22 @@ export const warmUp = operation({
 		requireSound(request);
 		const { fill, filled } = filling();
 		const plan = warmUpPlan(request, fill);
-		const outcome = warmUpDay(plan.plant, plan.weather, plan.task);
-		const methods = [...skyMethods(request.sky, plan.plant.site), ...outcome.methods];
-		return wireOutcome(plan, buildOf(request), { ...outcome, methods }, [
-			...defaultsTaken(WarmUpRequest, given, request),
-			...filled,
-		]);
+		const day = answeredDay(request, given, {
+			stated: dayCaseOf(plan),
+			outcome: () => warmUpDay(plan.plant, plan.weather, plan.task),
+		});
+		const methods = [...skyMethods(request.sky, plan.plant.site), ...day.outcome.methods, ...day.methods];
+		return {
+			...wireOutcome(plan, buildOf(request), { ...day.outcome, methods }),
+			...(day.range && { range: day.range }),
+			assumed: [...defaultsTaken(WarmUpRequest, given, request), ...day.assumed, ...filled],
+		};
 	},
 });
 
 type Answer = z.input<typeof WarmUpResponse>;
 
-function wireOutcome(plan: WarmUpPlan, build: Build, outcome: DayOutcome, assumed: Assumed[]): Answer {
+function wireOutcome(plan: WarmUpPlan, build: Build, outcome: DayOutcome): Omit<Answer, "assumed"> {
 	const { run, plant, task, weather } = plan;
 	const circumstances = { plant, build, task, weather, outcome };
 	return {
@@ -76,7 +81,6 @@ function wireOutcome(plan: WarmUpPlan, build: Build, outcome: DayOutcome, assume
 		series: wireSeries(outcome.series, run.zone, task.seriesStep),
 		design: wireDesign(plant, task),
 		cautions: cautionsOf(circumstances).map(wireCaution),
-		assumed,
 		methods: outcome.methods.map((method) => ({ ...method })),
 	};
 }

@@ -4,6 +4,7 @@ import { limitsAboveStart, oilLimitWithinFluid, startAboveStop } from "./control
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { drawDemand, scaleOfProfile, tapAboveMains } from "./draw.ts";
 import { type Rule, type RuleFault, refuseFaults } from "./fault.ts";
+import { spreadsOfRange } from "./range.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { drawsWithinRun, endAfterStart } from "./run.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, rowsCoverRun, timesRise } from "./sky.ts";
@@ -43,6 +44,7 @@ const RULES: readonly Rule[] = [
 	scaleOfProfile,
 	tapAboveMains,
 	drawsWithinRun,
+	spreadsOfRange,
 ];
 
 /** Every fault that the rules find in a request, at once. */

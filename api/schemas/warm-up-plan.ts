@@ -1,11 +1,15 @@
 import {
+	AS_CORRELATED,
 	boilingPoint,
+	type DayCase,
+	type DaySky,
 	fluidById,
 	marchTimes,
 	type Plant,
 	standardPressure,
 	type Task,
 	type Weather,
+	weatherUnder,
 } from "../../src/index.ts";
 import type { Fill } from "../assumed.ts";
 import { toSi } from "../units.ts";
@@ -18,13 +22,14 @@ import { type Run, runOf } from "./run.ts";
 import { coreSite } from "./site.ts";
 import { coreTank, tankBoilingPoint } from "./tank.ts";
 import type { WarmUpRequest } from "./warm-up-request.ts";
-import { weatherOf } from "./weather.ts";
+import { coreSky } from "./weather.ts";
 
 /** A request as the core wants it. */
 export interface WarmUpPlan {
 	readonly run: Run;
 	readonly plant: Plant;
 	readonly task: Task;
+	readonly sky: DaySky;
 	readonly weather: Weather;
 }
 
@@ -40,8 +45,17 @@ export function warmUpPlan(request: WarmUpRequest, fill: Fill): WarmUpPlan {
 		draws: coreDraws(request.draw, request.date, run, fill),
 		mains: toSi.celsius(request.draw.mainsTemperatureC),
 	};
-	return { run, plant, task, weather: weatherOf(request.sky, plant.site, marchTimes(task), fill) };
+	const sky = coreSky(request.sky, fill);
+	return { run, plant, task, sky, weather: weatherUnder(sky, plant.site, marchTimes(task)) };
 }
+
+/** The day of a plan as ranges and improvements vary it. */
+export const dayCaseOf = ({ plant, sky, task }: WarmUpPlan): DayCase => ({
+	plant,
+	factors: AS_CORRELATED,
+	sky,
+	task,
+});
 
 /** Everything that stands still while the day passes. */
 export function plantOf(request: WarmUpRequest, fill: Fill): Plant {

@@ -6,6 +6,7 @@ import { DaySeries } from "./day-series.ts";
 import { Design } from "./design.ts";
 import { EnergyBalance } from "./energy-balance.ts";
 import { Method } from "./method.ts";
+import { Range } from "./range.ts";
 import { Reason } from "./reason.ts";
 
 const localTime = (description: string) => z.string().openapi({ description, format: "date-time" });
@@ -28,7 +29,7 @@ export const WarmUpResponse = z
 		usableLitresAt40C: litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
 		meanPowerToWaterW: watts("From the start to the target, or to the end."),
 		overallEfficiency: ratio(
-			"Heat to the water over beam on the aperture, from the start to the target, or to the end.",
+			"Heat to the water over beam on the aperture, from the start to the target, or to the end. The pump's heat counts with the sun's: a tiny dish with a strong pump can pass 1.",
 		),
 		maximumOilTemperatureC: celsius("Hottest fluid that left the receiver."),
 		maximumFilmTemperatureC: celsius("Hottest fluid at the receiver's wall."),
@@ -40,6 +41,7 @@ export const WarmUpResponse = z
 		deliveredKwh: kilowattHours("Heat given at the taps, above the mains."),
 		unmetKwh: kilowattHours("Heat asked at the taps and not given: left to a backup."),
 		energyBalance: EnergyBalance,
+		range: Range.optional(),
 		series: DaySeries,
 		design: Design,
 		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
@@ -49,3 +51,5 @@ export const WarmUpResponse = z
 		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
 	})
 	.openapi("WarmUpResponse");
+
+export type WarmUpResponse = z.output<typeof WarmUpResponse>;

@@ -1,32 +1,36 @@
 import {
 	type MeasuredSky as CoreMeasuredSky,
 	clearSkyMethods,
-	clearWeather,
+	type DaySky,
 	type Method,
 	measuredSkyMethods,
-	measuredWeather,
 	type Site,
 	TURBIDITY_CLASSES,
 	type Weather,
+	weatherUnder,
 } from "../../src/index.ts";
 import type { Fill } from "../assumed.ts";
 import { toSi } from "../units.ts";
 import type { MeasuredSky, Sky } from "./sky.ts";
 
-/** Weather at the instants of the march. */
-export function weatherOf(sky: Sky, site: Site, times: Float64Array, fill: Fill): Weather {
-	if (sky.kind === "measured") return measuredWeather(site, coreMeasuredSky(sky, fill), times);
+/** A sky by what its weather is made from. */
+export function coreSky(sky: Sky, fill: Fill): DaySky {
+	if (sky.kind === "measured") return { kind: "measured", sky: coreMeasuredSky(sky, fill) };
 	const turbidity = sky.linkeTurbidity;
-	return clearWeather(
-		site,
-		{
+	return {
+		kind: "clear",
+		sky: {
 			turbidity: typeof turbidity === "number" ? turbidity : TURBIDITY_CLASSES[turbidity].turbidity,
 			ambientMinimum: toSi.celsius(sky.ambientMinC),
 			ambientMaximum: toSi.celsius(sky.ambientMaxC),
 			wind: sky.windMPerS,
 		},
-		times,
-	);
+	};
+}
+
+/** Weather at the instants of the march. */
+export function weatherOf(sky: Sky, site: Site, times: Float64Array, fill: Fill): Weather {
+	return weatherUnder(coreSky(sky, fill), site, times);
 }
 
 /** The models that this sky rests on. */

@@ -122,6 +122,6 @@ function orderStatistic(sorted: readonly number[], count: number, probability: n
 	const place = Math.min(Math.max(probability * count - 0.5, 0), count - 1);
 	const below = Math.floor(place);
 	const low = sorted[below] ?? Number.NaN;
-	if (place === below) return low;
-	return low + (place - below) * ((sorted[below + 1] ?? Number.NaN) - low);
+	const last = sorted.length >= probability * count ? low : Number.NaN; // few enough lack an answer: the last that has one
+	return low + (place - below) * ((sorted[below + 1] ?? last) - low);
 }

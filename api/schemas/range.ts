@@ -1,0 +1,145 @@
+import { z } from "@hono/zod-openapi";
+import {
+	type AnswerRange,
+	type DayCase,
+	type DayOutcome,
+	dayOf,
+	type Method,
+	type RangeReport,
+	rangedDay,
+	rangeMethods,
+} from "../../src/index.ts";
+import { type Assumed, defaultsTaken } from "../assumed.ts";
+import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../units.ts";
+import { coreSpreads, SPREAD_NAMES, Spreads, spreadName } from "./spread.ts";
+
+const METHODS = ["propagation", "sample"] as const satisfies readonly AnswerRange["method"][];
+
+const ranged = (field: z.ZodNumber) =>
+	z.strictObject({
+		low: field.meta({ description: "Absent where too few plants come to an answer." }).optional(),
+		central: field.meta({ description: "Of the plant as stated. Absent where it has no answer." }).optional(),
+		high: field
+			.meta({
+				description: "Absent where more plants than are left out above never come to an answer.",
+			})
+			.optional(),
+		method: z.enum(METHODS).meta({
+			description:
+				"`propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.",
+		}),
+	});
+
+const Effect = z
+	.strictObject({
+		timeToTargetMin: minutes("To the target. Absent where it is not reached either way.").optional(),
+		endTemperatureK: kelvinDifference("Of the tank at the end."),
+		usableLitresAt40C: litres("At the tap."),
+		toWaterKwh: kilowattHours("Of heat to the water."),
+	})
+	.meta({ description: "What one standard deviation more of it alone changes." });
+
+export const Range = z
+	.strictObject({
+		coverage: ratio("Share of plants as stated whose answer falls between low and high."),
+		timeToTargetMin: ranged(minutes("From the start to the target.")),
+		endTemperatureC: ranged(celsius("Mean of the tank at the end.")),
+		usableLitresAt40C: ranged(
+			litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
+		),
+		toWaterKwh: ranged(kilowattHours("Heat to the water.")),
+		shareReached: ratio(
+			"Share of plants that reach the target at all. Absent where all do, or none.",
+		).optional(),
+		inputs: z
+			.array(
+				z.strictObject({
+					name: z.enum(SPREAD_NAMES).meta({ description: "Which input, as in `spreads`." }),
+					spread: z.number().meta({ description: "Its standard deviation, in the unit of `spreads`." }),
+					why: z.string().meta({ description: "Why so much." }),
+					effect: Effect,
+				}),
+			)
+			.meta({ description: "What was varied." }),
+		days: z.number().int().meta({ description: "How many days were worked out for it, this one included." }),
+	})
+	.openapi("Range", {
+		description: "Between what the answer lies, by what is not known exactly of sky, plant and correlations.",
+	});
+
+type Wire = z.input<typeof Range>;
+
+/** Whether a range is asked for, and with which spreads. */
+export interface RangeAsked {
+	readonly withRange: boolean;
+	readonly spreads?: Spreads | undefined;
+}
+
+/** A day, and its range if one was asked for. */
+export interface AnsweredDay {
+	readonly outcome: DayOutcome;
+	readonly range: Wire | undefined;
+	readonly methods: readonly Method[]; // of the range
+	readonly assumed: readonly Assumed[]; // spreads that nobody gave
+}
+
+/** Works out a day, and its range with it where that is asked for.
+ *  @param given  the request as it came     @param day  the case, and its outcome by one march */
+export function answeredDay(
+	asked: RangeAsked,
+	given: unknown,
+	day: { readonly stated: DayCase; readonly outcome: () => DayOutcome },
+): AnsweredDay {
+	if (!asked.withRange) return { outcome: day.outcome(), range: undefined, methods: [], assumed: [] };
+	const spreads = asked.spreads ?? Spreads.parse({});
+	const mine = (given as { readonly spreads?: unknown }).spreads ?? {};
+	const taken = defaultsTaken(Spreads, mine, spreads);
+	const { outcome, range } = rangedDay(day.stated, coreSpreads(spreads), dayOf);
+	const varied = range.effects.map(({ input }) => `/${spreadName(input)}`);
+	const unsaid = asked.spreads ? [] : taken.filter(({ pointer }) => varied.includes(pointer));
+	return {
+		outcome,
+		range: wireRange(range, spreads, taken),
+		methods: rangeMethods(range),
+		assumed: unsaid.map((one) => ({ ...one, pointer: `/spreads${one.pointer}` })),
+	};
+}
+
+function wireRange(report: RangeReport, spreads: Spreads, taken: readonly Assumed[]): Wire {
+	const { answered } = answerNamed(report, "timeToTarget");
+	return {
+		coverage: report.coverage,
+		timeToTargetMin: wireAnswer(answerNamed(report, "timeToTarget"), fromSi.minutes),
+		endTemperatureC: wireAnswer(answerNamed(report, "endTemperature"), fromSi.celsius),
+		usableLitresAt40C: wireAnswer(answerNamed(report, "usableVolume"), fromSi.litres),
+		toWaterKwh: wireAnswer(answerNamed(report, "toWater"), fromSi.kilowattHours),
+		...(answered > 0 && answered < 1 && { shareReached: answered }),
+		inputs: report.effects.map(({ input, effects }) => {
+			const name = spreadName(input);
+			const why = taken.find(({ pointer }) => pointer === `/${name}`)?.why ?? "as the request states";
+			return { name, spread: spreads[name], why, effect: wireEffect(effects) };
+		}),
+		days: report.cases,
+	};
+}
+
+const answerNamed = ({ ranges }: RangeReport, wanted: string) => ranges.find(({ name }) => name === wanted)!;
+
+function wireAnswer({ low, central, high, method }: AnswerRange, wire: (si: number) => number) {
+	return {
+		...(!Number.isNaN(low) && { low: wire(low) }),
+		...(!Number.isNaN(central) && { central: wire(central) }),
+		...(!Number.isNaN(high) && { high: wire(high) }),
+		method,
+	};
+}
+
+function wireEffect(effects: Readonly<Record<string, number>>): z.input<typeof Effect> {
+	const { timeToTarget, endTemperature, usableVolume, toWater } = effects;
+	return {
+		...(!Number.isNaN(timeToTarget) && { timeToTargetMin: fromSi.minutes(timeToTarget!) }),
+		endTemperatureK: endTemperature!,
+		usableLitresAt40C: fromSi.litres(usableVolume!),
+		toWaterKwh: fromSi.kilowattHours(toWater!),
+	};
+}

@@ -1,0 +1,21 @@
+import type { Method } from "../methods.ts";
+import type { RangeReport } from "./range.ts";
+
+const PROPAGATION: Method = {
+	name: "second-order propagation of independent uncertainties, quantiles by Cornish and Fisher",
+	source: "ISO/IEC Guide 98-3 (GUM); Cornish & Fisher, Rev. Inst. Int. Stat. 5 (1937) 307–320 (from memory)",
+	outsideRange: false,
+};
+
+const SAMPLE: Method = {
+	name: "seeded Latin hypercube of all uncertain inputs at once",
+	source: "McKay, Beckman & Conover, Technometrics 21 (1979) 239–245",
+	outsideRange: false,
+};
+
+/** How the ranges of a report were found. */
+export function rangeMethods({ ranges }: RangeReport): readonly Method[] {
+	const used = (method: RangeReport["ranges"][number]["method"]) =>
+		ranges.some((range) => range.method === method);
+	return [...(used("propagation") ? [PROPAGATION] : []), ...(used("sample") ? [SAMPLE] : [])];
+}
