@@ -34,7 +34,8 @@ export function caseHeater({ dish, receiver, latitude, declination, convection }
 }
 
 /** The answers under one sun: flow [kg/s] and power [W], 0 where none flows, and the aperture that the wanted flow takes [m²], NaN
- *  where no dish up to the bound gives it. Margins: whether water flows, whether oil stands at its limit, whether a dish is found. */
+ *  where no dish up to the bound gives it. Margins: flow, oil below its limit, aperture below the bound; NaN beyond, where how far
+ *  is not known and only a sample helps. */
 export function instantValues(of: InstantCase): Values {
 	const { arrangement, duty, conditions, wantedFlow } = of;
 	const heater = caseHeater(of);
@@ -46,9 +47,9 @@ export function instantValues(of: InstantCase): Values {
 		flow: flowOf(steady),
 		power: powerOf(steady),
 		neededAperture: area,
-		flowing: flowOf(steady) > 0 ? flowOf(steady) : -Number.MIN_VALUE,
-		atLimit: oil === undefined ? -1 : oil.atLimit ? Number.MIN_VALUE : oil.temperature - limit,
-		found: Number.isNaN(area) ? -Number.MIN_VALUE : of.largestAperture - area,
+		flowing: flowOf(steady) > 0 ? flowOf(steady) : Number.NaN,
+		belowLimit: oil === undefined ? 1 : oil.atLimit ? Number.NaN : limit - oil.temperature,
+		found: of.largestAperture - area,
 	};
 }
 
