@@ -1,7 +1,7 @@
 import { started } from "../schemas/tank-cooling-plan.ts";
 import type { TankCoolingRequest } from "../schemas/tank-cooling-request.ts";
 import { toSi } from "../units.ts";
-import { contradictory, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
+import { contradictory, type Rule, type RuleFault, refuseFaults, said, tooLarge } from "./fault.ts";
 import { mostMoisture } from "./moisture.ts";
 import {
 	fillWithinVolume,
@@ -23,6 +23,14 @@ const rowsWithinTime: CoolingRule = ({ durationH, seriesStepMin }) =>
 			]
 		: [];
 
+const MOST_ROWS = 1008; // a week by ten minutes
+
+const rowsBounded: CoolingRule = ({ durationH, seriesStepMin }) => {
+	const rows = Math.ceil(toSi.hours(durationH) / toSi.minutes(seriesStepMin));
+	const detail = `${rows} rows are more than the ${MOST_ROWS} that one request may ask: take longer steps or less time`;
+	return rows > MOST_ROWS ? ["durationH", "seriesStepMin"].map((name) => tooLarge(`/${name}`, detail)) : [];
+};
+
 const dryEnough: CoolingRule = ({ tank }) => mostMoisture("/tank/insulation", tank.insulation);
 
 const RULES: readonly CoolingRule[] = [
@@ -31,6 +39,7 @@ const RULES: readonly CoolingRule[] = [
 	reliefOfClosedTank,
 	nodesOfProfile,
 	rowsWithinTime,
+	rowsBounded,
 	dryEnough,
 ];
 

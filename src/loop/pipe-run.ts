@@ -1,6 +1,6 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { effectivenessUniform } from "../heat/exchanger.ts";
-import { bracketedRoot } from "../numeric/root.ts";
+import { fixedPoint } from "../numeric/fixed-point.ts";
 import { meanVelocity, type Regime, regime, segmentPressureDrop, segmentReynolds } from "./flow.ts";
 import type { Pipe } from "./loop.ts";
 import { type PipeHeatLoss, pipeHeatLoss } from "./pipe.ts";
@@ -44,8 +44,8 @@ export function pipeRun(pipe: Pipe, fluid: Fluid, conditions: RunConditions): Pi
 		const ntu = (lossAt(mean).coefficientPerMetre * pipe.length) / (massFlow * fluid.heatCapacity(mean));
 		return (inletTemperature - ambient) * effectivenessUniform(ntu);
 	};
-	const miss = (drop: number): number => dropAt(inletTemperature - drop / 2) - drop;
-	const temperatureDrop = bracketedRoot(miss, 0, inletTemperature - ambient, OUTLET_TOLERANCE);
+	const again = (drop: number): number => dropAt(inletTemperature - drop / 2);
+	const temperatureDrop = fixedPoint(again, 0, 0, inletTemperature - ambient, OUTLET_TOLERANCE);
 	const mean = inletTemperature - temperatureDrop / 2;
 	const segment = pipeSegment(pipe, fluid, mean);
 	const Reynolds = segmentReynolds(segment, flow);

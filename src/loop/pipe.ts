@@ -1,7 +1,7 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { insulationConductivity, insulationMaterial } from "../heat/insulation.ts";
 import { cylinderFilm } from "../heat/outer-film.ts";
-import { bracketedRoot } from "../numeric/root.ts";
+import { fixedPoint } from "../numeric/fixed-point.ts";
 import type { Pipe } from "./loop.ts";
 
 const SURFACE_TOLERANCE = 1e-6; // [K] far below any measurement
@@ -94,11 +94,10 @@ export function pipeLossPass(pipe: Pipe, conditions: PipeConditions, surfaceGues
  *           7 % bare in still air; its film for wind, made for large pipes, runs 21 % lower on a bare 15 mm pipe
  *  Check    bare and lagged pipes, tests/reference/pipe.reference.ts */
 export function pipeHeatLoss(pipe: Pipe, conditions: PipeConditions): PipeHeatLoss {
-	const miss = (skin: number): number => resistances(pipe, conditions, skin).surfaceTemperature - skin;
-	const low = Math.min(conditions.ambient, conditions.fluidTemperature);
-	const high = Math.max(conditions.ambient, conditions.fluidTemperature);
-	if (high - low <= SURFACE_TOLERANCE) return resistances(pipe, conditions, low);
-	return resistances(pipe, conditions, bracketedRoot(miss, low, high, SURFACE_TOLERANCE));
+	const { ambient, fluidTemperature } = conditions;
+	const pass = (skin: number): number => resistances(pipe, conditions, skin).surfaceTemperature;
+	const skin = fixedPoint(pass, ambient, ambient, fluidTemperature, SURFACE_TOLERANCE);
+	return resistances(pipe, conditions, skin);
 }
 
 /** Heat capacity of what a metre of pipe holds [J/mK]; the lagging's own, a tenth of these or less, is dropped.

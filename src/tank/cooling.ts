@@ -51,7 +51,9 @@ export interface TankCooling {
 
 const TEST_WATER = 338.15; // [K] Regulation (EU) 812/2013: standing loss at 65 °C
 const TEST_AIR = 293.15; // [K] in a room at 20 °C
-const LONGEST_STEP = 300; // [s] 0.05 % of the loss of a tank with a time constant of 100 h
+const SHORT_STEP = 300; // [s] 0.05 % of the loss of a tank with a time constant of 100 h
+const LONG_STEP = 900; // [s] the most that a slow tank is marched by
+const STEPS_PER_TIME_CONSTANT = 1000; // 0.05 % of the loss, which is first order in the step
 const MOST_STEPS = 200_000;
 
 /** Standing loss under the conditions of its label: 65 °C inside, still air of 20 °C around, sea level.
@@ -68,10 +70,10 @@ const AT_LIMIT = 1e-9; // [K] a tank that starts at a limit is under it at once,
 
 /** How a tank cools while nothing is drawn and the loop rests: its curve, its loss, when it falls under a limit.
  *  The loss coefficient follows the tank's temperature. The coil's loop is taken as still and as warm as the tank.
- *  Error   first order in the step of 300 s at most; that of the shell's coefficient, about ± 10 %, rules
+ *  Error   first order in the step: 0.05 % of the loss, more on a tank that cools within two days; that of the shell's coefficient, about ± 10 %, rules
  *  Check   exponential cooling, tests/reference/tank.reference.ts */
 export function tankCooling(tank: Tank, conditions: StandingConditions, task: StandingTask): TankCooling {
-	requireWithin("cooling time", task.duration, 1, MOST_STEPS * LONGEST_STEP);
+	requireWithin("cooling time", task.duration, 1, MOST_STEPS * SHORT_STEP);
 	requireWithin("step of the cooling curve", task.rowStep, task.duration / MOST_STEPS, task.duration);
 	const ambient = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : conditions.ambient;
 	const air = { ...conditions, ambient };
@@ -82,6 +84,9 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 	const belowAfter: (number | undefined)[] = task.limits.map((limit) =>
 		counts(state) <= limit + AT_LIMIT ? 0 : undefined,
 	);
+	const heatCapacity = state.temperatures.reduce((sum, t) => sum + layerHeatCapacity(model, t), 0);
+	const longest = longestStep(heatCapacity / shell.coefficient);
+	const coilHeat = new Float64Array(model.layers);
 	let now: Standing = { time: 0, state, surface: shell.surfaceTemperature, loss: 0 };
 	const curve = {
 		...{ time: [0], mean: [mean(state)], top: [top(state)], bottom: [bottom(state)] },
@@ -89,14 +94,12 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 	};
 	for (let row = 1; now.time < task.duration; row++) {
 		const rowEnd = (row + 1e-9) * task.rowStep >= task.duration ? task.duration : row * task.rowStep;
-		const steps = Math.ceil((rowEnd - now.time) / LONGEST_STEP);
+		const steps = Math.ceil((rowEnd - now.time) / longest);
 		const { time: rowStart, loss: lossBefore } = now;
 		for (let i = 1; i <= steps; i++) {
 			const before = now;
-			now = stood(tank, model, before, air, rowStart + ((rowEnd - rowStart) * i) / steps);
-			task.limits.forEach((limit, which) => {
-				belowAfter[which] ??= crossing(limit, counts, before, now);
-			});
+			now = stood(tank, model, coilHeat, before, air, rowStart + ((rowEnd - rowStart) * i) / steps);
+			noteCrossings(task.limits, belowAfter, counts, before, now);
 		}
 		curve.time.push(now.time);
 		curve.mean.push(mean(now.state));
@@ -109,7 +112,7 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 		endTemperatures: now.state.temperatures,
 		lossCoefficient: shell.coefficient,
 		surfaceTemperature: shell.surfaceTemperature,
-		heatCapacity: state.temperatures.reduce((sum, t) => sum + layerHeatCapacity(model, t), 0),
+		heatCapacity,
 		loss: now.loss,
 		belowAfter,
 		standing: standingLoss(tank),
@@ -128,13 +131,14 @@ interface Standing {
 function stood(
 	tank: Tank,
 	model: TankModel,
+	coilHeat: Float64Array, // none
 	now: Standing,
 	air: StandingConditions,
 	until: number,
 ): Standing {
 	const shell = shellLossCoefficient(tank, mean(now.state), air.ambient, air.wind, air.pressure, now.surface);
 	const inputs = {
-		coilHeat: new Float64Array(model.layers),
+		coilHeat,
 		lossCoefficient: shell.coefficient,
 		surroundings: air.ambient,
 		boilingPoint: Number.POSITIVE_INFINITY, // a tank that only loses heat boils no more than it did at the start
@@ -143,17 +147,24 @@ function stood(
 	return { time: until, state, surface: shell.surfaceTemperature, loss: now.loss + loss };
 }
 
-/** When a temperature of the tank fell under the limit between two instants, by straight line [s]; undefined if it did not. */
-function crossing(
-	limit: number,
+/** Step that keeps the error of the loss small, at a time constant of the tank [s]. */
+function longestStep(timeConstant: number): number {
+	return Math.min(Math.max(timeConstant / STEPS_PER_TIME_CONSTANT, SHORT_STEP), LONG_STEP);
+}
+
+/** Enters when a temperature of the tank fell under each limit between two instants, by straight line [s]. */
+function noteCrossings(
+	limits: readonly number[],
+	belowAfter: (number | undefined)[],
 	counts: (state: TankState) => number,
 	before: Standing,
 	after: Standing,
-): number | undefined {
+): void {
 	const from = counts(before.state);
 	const to = counts(after.state);
-	if (!(from >= limit && to < limit)) return undefined;
-	return before.time + ((after.time - before.time) * (from - limit)) / (from - to);
+	for (let i = 0; i < limits.length; i++)
+		if (from >= limits[i]! && to < limits[i]!)
+			belowAfter[i] ??= before.time + ((after.time - before.time) * (from - limits[i]!)) / (from - to);
 }
 
 /** Mean of the layers as the shell sees them, the first and the last through their ends as well [K]. */

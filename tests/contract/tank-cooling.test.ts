@@ -261,6 +261,7 @@ describe("422", () => {
 			"/seriesStepMin",
 			"contradictory",
 		],
+		["a week by minutes", { tank: cellar, durationH: 168, seriesStepMin: 5 }, "/seriesStepMin", "too_large"],
 		[
 			"sodden foam",
 			{ tank: { ...cellar, insulation: { material: "polyethyleneFoam", moistFraction: 0.12 } } },

@@ -18,7 +18,7 @@ const fullLoop = {
 const fullTank = {
 	tank: { volumeL: 300, nodes: 50, startTemperatureC: Array.from({ length: 50 }, (_, i) => 90 - i) },
 	durationH: 168,
-	seriesStepMin: 5,
+	seriesStepMin: 10,
 	untilC: twenty((i) => 80 - i),
 };
 
@@ -26,7 +26,7 @@ const jobs: readonly (readonly [name: string, path: string, body: object | undef
 	["loop losses", "/v1/loop/losses", { supplyTemperatureC: 120 }, PART],
 	["loop losses, every list full", "/v1/loop/losses", fullLoop, CURVE],
 	["tank cooling, a day", "/v1/tank/cooling", { tank: { volumeL: 200 } }, PART],
-	["tank cooling, a week by 50 layers and 5 min", "/v1/tank/cooling", fullTank, CURVE],
+	["tank cooling, a week by 50 layers and 10 min", "/v1/tank/cooling", fullTank, CURVE],
 	["fluids", "/v1/fluids", undefined, PART],
 	["one fluid, half kelvins", "/v1/fluids/mineralOilVg32?stepK=0.5", undefined, PART],
 	["insulations", "/v1/insulations", undefined, PART],
