@@ -12,12 +12,15 @@ import { fire } from "./fire.ts";
 import { freezing } from "./freezing.ts";
 import { laggingLimit } from "./lagging-limit.ts";
 import { legionella } from "./legionella.ts";
+import { loopBoils } from "./loop-boils.ts";
 import { metals } from "./metals.ts";
 import { pressure } from "./pressure.ts";
 import { pumpStops } from "./pump-stops.ts";
+import { receiverShade } from "./receiver-shade.ts";
 import { scald } from "./scald.ts";
 import { starvedFlow } from "./starved-flow.ts";
 import { structure } from "./structure.ts";
+import { tankFrost } from "./tank-frost.ts";
 import { wetInsulation } from "./wet-insulation.ts";
 
 const RULES: readonly CautionRule[] = [
@@ -25,6 +28,7 @@ const RULES: readonly CautionRule[] = [
 	scald,
 	pressure,
 	boiling,
+	loopBoils,
 	bulkLimit,
 	filmLimit,
 	fire,
@@ -32,6 +36,7 @@ const RULES: readonly CautionRule[] = [
 	expansion,
 	electricity,
 	freezing,
+	tankFrost,
 	legionella,
 	drinkingWater,
 	laggingLimit,
@@ -40,6 +45,7 @@ const RULES: readonly CautionRule[] = [
 	structure,
 	fibres,
 	starvedFlow,
+	receiverShade,
 	elevation,
 ];
 

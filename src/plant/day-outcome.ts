@@ -1,3 +1,4 @@
+import { receiverTilt } from "../dish/receiver-tilt.ts";
 import { stagnationTemperature } from "../receiver/balance.ts";
 import type { Weather } from "../sky/weather.ts";
 import { usableVolume } from "../tap/usable.ts";
@@ -81,6 +82,6 @@ function stagnation({ model, weather }: MarchedDay): number {
 		ambient: STAGNATION_AIR,
 		wind: 0,
 		pressure: model.airPressure,
-		altitude,
+		altitude: receiverTilt(model.plant.dish, model.plant.site.latitude, altitude),
 	});
 }

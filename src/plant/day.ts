@@ -1,6 +1,8 @@
 import type { Weather } from "../sky/weather.ts";
+import { layerHeatCapacity } from "../tank/model.ts";
 import { tapDemand } from "../tap/demand.ts";
 import { serveTap } from "../tap/serve.ts";
+import type { ControlState } from "./control.ts";
 import { dayOutcome } from "./day-outcome.ts";
 import type { Conditions } from "./exchange.ts";
 import { AS_CORRELATED, type ModelFactors } from "./factors.ts";
@@ -10,7 +12,7 @@ import type { DayOutcome } from "./outcome.ts";
 import type { Plant, Task } from "./plant.ts";
 import { type DayRecords, emptyRecords, recordRow, recordStep } from "./records.ts";
 import { type PlantState, restedState } from "./state.ts";
-import { plantStep } from "./step.ts";
+import { decided, plantStep, whereDishFaces } from "./step.ts";
 import { crossing, type Sight, sight } from "./target.ts";
 
 /** A plant's day: when the tank reaches the target, how hot it ends, and where the sun's energy went.
@@ -86,27 +88,38 @@ function marchedStep(
 		wind: (weather.wind[i]! + weather.wind[i + 1]!) / 2,
 		altitude: (weather.sunAltitude[i]! + weather.sunAltitude[i + 1]!) / 2,
 	};
-	const shortest = (to - from) / MOST_INNER_STEPS;
 	let time = from;
 	let current = state;
 	while (time < to) {
-		const wanted = current.control.pump === "on" ? to - time : restingStepLength(model, current, now);
-		const dt = Math.min(to - time, Math.max(shortest, wanted));
+		const control = decided(model, current);
+		const dt = Math.min(to - time, innerStep(model, current, control, now));
 		time = to - time - dt < 1e-6 ? to : time + dt;
-		const report = plantStep(model, current, now, dt, records.ledger);
+		const report = plantStep(model, current, control, now, dt, records.ledger);
 		recordStep(records, report, model.plant.loop.pump.flow, time, dt);
 		current = report.state;
 	}
 	return current;
 }
 
-const FASTEST_RISE = 5; // [K] of a resting receiver in one inner step, so that the pump does not start late
-const MOST_INNER_STEPS = 12; // in one step of the march
+const RESTING_RISE = 5; // [K] of a resting receiver in one inner step, so that the pump does not start late
+const AWAY = 10; // [s] of an inner step while the fluid's limit keeps the dish away
+const SHORTEST = 4; // [s] of any inner step
 
-/** How long a receiver at rest may be marched before it has risen too far [s]. */
-function restingStepLength(model: PlantModel, state: PlantState, now: Conditions): number {
-	const capacity = nodeCapacity(model.nodes, RECEIVER, state.loop.temperatures[RECEIVER]!);
+/** How long the plant may be marched in one go, so that neither pump nor dish acts late [s]: a lit receiver at rest rises by a
+ *  few kelvin; one with flow, and the tank, by no more than what parts them from the limits that turn the dish away. */
+function innerStep(model: PlantModel, state: PlantState, control: ControlState, now: Conditions): number {
 	const power = now.beam * model.apertureArea * model.light.absorbed;
-	const rising = state.wall > state.loop.temperatures[RECEIVER]! || state.wall <= now.ambient;
-	return rising && power > 0 ? (FASTEST_RISE * capacity) / power : Number.POSITIVE_INFINITY;
+	if (power === 0) return Number.POSITIVE_INFINITY;
+	const facing = whereDishFaces(model, control, now);
+	if (facing === "oilLimit") return AWAY; // the fluid cools within seconds, and the dish must not come back late
+	if (facing !== "onSun") return Number.POSITIVE_INFINITY;
+	const { oilLimit, highLimit } = model.plant.loop.control;
+	const oil = state.loop.temperatures[RECEIVER]!;
+	const toOilLimit = Math.max(0, oilLimit - oil);
+	const rise = control.pump === "off" ? Math.min(RESTING_RISE, toOilLimit) : toOilLimit;
+	const receiver = (rise * nodeCapacity(model.nodes, RECEIVER, oil)) / power;
+	const top = state.tank.temperatures[0]!;
+	const tankCapacity = model.tank.layers * layerHeatCapacity(model.tank, top);
+	const tank = (Math.max(0, highLimit - top) * tankCapacity) / power;
+	return Math.max(SHORTEST, Math.min(receiver, tank));
 }

@@ -1,5 +1,6 @@
 import { coilFilmOutsideRange } from "../coil/conductance.ts";
 import { apertureMethod, dishMethods } from "../dish/methods.ts";
+import { receiverTilt } from "../dish/receiver-tilt.ts";
 import { type Insulation, insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
 import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
@@ -60,7 +61,7 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 
 /** The receiver at its hottest, in the strongest wind and the coldest air of the day, under its highest sun. */
 function harshestState(
-	{ airPressure }: PlantModel,
+	{ airPressure, plant: { dish, site } }: PlantModel,
 	{ maximumFilm }: DayRecords,
 	weather: Weather,
 	ambient: number,
@@ -71,7 +72,7 @@ function harshestState(
 		ambient,
 		wind: most(weather.wind),
 		pressure: airPressure,
-		altitude: most(weather.sunAltitude),
+		altitude: receiverTilt(dish, site.latitude, most(weather.sunAltitude)),
 	};
 }
 

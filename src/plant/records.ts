@@ -15,7 +15,7 @@ export interface DayRecords {
 	maximumFilm: number;
 	leastFlow: number; // Infinity until the pump ran
 	starvedTime: number;
-	tankLimitTime: number;
+	tankLimitTime: number; // turned away from a sun that shines, as the next
 	oilLimitTime: number;
 	onSunTime: number; // facing a sun that shines
 	pumpTime: number;
@@ -69,9 +69,11 @@ export function recordStep(
 ): void {
 	records.maximumOil = Math.max(records.maximumOil, report.oil);
 	records.maximumFilm = Math.max(records.maximumFilm, report.film);
-	if (report.onSun === "tankLimit") records.tankLimitTime += dt;
-	if (report.onSun === "oilLimit") records.oilLimitTime += dt;
-	if (report.onSun === "onSun" && report.lit > 0) records.onSunTime += dt;
+	if (report.lit > 0) {
+		if (report.onSun === "tankLimit") records.tankLimitTime += dt;
+		if (report.onSun === "oilLimit") records.oilLimitTime += dt;
+		if (report.onSun === "onSun") records.onSunTime += dt;
+	}
 	if (report.drive.flow > 0) {
 		records.pumpTime += dt;
 		records.pumped += report.drive.flow * dt;

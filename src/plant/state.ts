@@ -2,7 +2,7 @@ import type { TankState } from "../tank/model.ts";
 import { tankState } from "../tank/model.ts";
 import type { ControlState } from "./control.ts";
 import type { PlantModel } from "./model.ts";
-import { NODES, type NodeState, nodeState } from "./nodes.ts";
+import { COIL, NODES, type NodeState, nodeState } from "./nodes.ts";
 
 /** Where a plant stands between two steps. The surface and wall temperatures only start the next step's iterations near. */
 export interface PlantState {
@@ -15,10 +15,14 @@ export interface PlantState {
 	readonly shellSurface: number; // of the tank's lagging [K]
 }
 
-/** A plant after a night: loop at the air's temperature, tank as filled, pump at rest, dish ready to face the sun. */
+/** A plant after a night: loop at the air's temperature but for the coil, which has that of the water around it; tank as
+ *  filled, pump at rest, dish ready to face the sun. */
 export function restedState(model: PlantModel, ambient: number): PlantState {
+	const layers = model.plant.tank.startTemperatures;
+	const loop = new Float64Array(NODES).fill(ambient);
+	loop[COIL] = model.coilShares.reduce((sum, share, layer) => sum + share * layers[layer]!, 0);
 	return {
-		loop: nodeState(model.nodes, new Float64Array(NODES).fill(ambient)),
+		loop: nodeState(model.nodes, loop),
 		tank: tankState(model.tank, Float64Array.from(model.plant.tank.startTemperatures)),
 		control: { pump: "off", dish: "onSun" },
 		wall: ambient,

@@ -1,8 +1,9 @@
+import { receiverTilt } from "../dish/receiver-tilt.ts";
 import { shellLossCoefficient } from "../tank/shell.ts";
 import { tankStep } from "../tank/stratified.ts";
 import { circulatingStep } from "./circulation.ts";
 import type { LoopFluxes } from "./coefficients.ts";
-import { controlled } from "./control.ts";
+import { type ControlState, controlled } from "./control.ts";
 import { type Conditions, type Drive, type Exchange, exchange, linearLoss } from "./exchange.ts";
 import { enterBeam, enterLoop, type Ledger } from "./ledger.ts";
 import type { PlantModel } from "./model.ts";
@@ -10,11 +11,27 @@ import { type NodeState, nodeCapacity, nodeTemperature, RECEIVER } from "./nodes
 import { restingStep } from "./rest.ts";
 import type { PlantState } from "./state.ts";
 
+/** Whether the dish faces the sun, or why not. */
+export type DishFacing = ControlState["dish"] | "below";
+
+/** What the controller does next, from what its sensors read in a state. */
+export function decided(model: PlantModel, state: PlantState): ControlState {
+	return controlled(model.plant.loop.control, state.control, {
+		receiver: state.loop.temperatures[RECEIVER]!,
+		tankSensor: state.tank.temperatures[coilSensorLayer(model)]!,
+		tankTop: state.tank.temperatures[0]!,
+	});
+}
+
+export function whereDishFaces(model: PlantModel, control: ControlState, now: Conditions): DishFacing {
+	return now.altitude < model.plant.dish.lowestAltitude ? "below" : control.dish;
+}
+
 /** What one step did, for the day's records. */
 export interface StepReport {
 	readonly state: PlantState;
 	readonly drive: Drive;
-	readonly onSun: "onSun" | "below" | "tankLimit" | "oilLimit";
+	readonly onSun: DishFacing;
 	readonly oil: number; // hottest fluid [K]
 	readonly film: number; // hottest fluid at a wall [K]
 	readonly lit: number; // beam irradiance of the step [W/m²]
@@ -26,23 +43,18 @@ const WALL_CLOSE = 0.5; // [K] the loss line is straight enough over this
 
 /** One coupled step of the plant: the tank as it stands is the boundary of the forward pass sun → receiver → loop → coil,
  *  the receiver's wall temperature is one fixed point, and the tank after `dt` is the result.
+ *  @param control  what the controller decided on this state
  *  Heat enters lumps and layers as fluxes, so the balance closes to round-off whatever the step. */
 export function plantStep(
 	model: PlantModel,
 	state: PlantState,
+	control: ControlState,
 	now: Conditions,
 	dt: number,
 	ledger: Ledger,
 ): StepReport {
-	const rules = model.plant.loop.control;
-	const sensor = state.tank.temperatures[coilSensorLayer(model)]!;
-	const control = controlled(rules, state.control, {
-		receiver: state.loop.temperatures[RECEIVER]!,
-		tankSensor: sensor,
-		tankTop: state.tank.temperatures[0]!,
-	});
 	const beam = now.beam * model.apertureArea;
-	const onSun = now.altitude < model.plant.dish.lowestAltitude ? "below" : control.dish;
+	const onSun = whereDishFaces(model, control, now);
 	enterBeam(ledger, beam * dt, onSun === "onSun" ? model.light : "turnedAway");
 	const absorbed = onSun === "onSun" ? beam * model.light.absorbed : 0;
 
@@ -106,7 +118,7 @@ function solvedLoop(
 		ambient: now.ambient,
 		wind: now.wind,
 		pressure: model.airPressure,
-		altitude: Math.max(0, now.altitude),
+		altitude: receiverTilt(model.plant.dish, model.plant.site.latitude, now.altitude),
 	};
 	const march = coefficients.capacityRate > 0 ? circulatingStep : restingStep;
 	let at = state.wall;

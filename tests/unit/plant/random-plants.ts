@@ -35,7 +35,7 @@ export function randomDay(seed: number): RandomDay {
 		wind: between(0, 8),
 		task: {
 			...task,
-			step: pick([30, 60, 120, 240]),
+			step: pick([60, 120, 240]),
 			target: { temperature: between(300, 375), at: pick(["mean", "top", "outlet"] as const) },
 			draws: randomDraws(uniform),
 			mains: between(274, 295),

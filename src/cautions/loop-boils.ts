@@ -1,0 +1,24 @@
+import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
+import { type CautionRule, temperature } from "./caution.ts";
+
+const AQUEOUS = /^(water|propyleneGlycol)/; // ids of the fluids that are mostly water
+
+/** Water in the loop that passes its boiling point in the open: steam in a circuit whose pressure nobody stated. */
+export const loopBoils: CautionRule = ({ plant: { site, loop }, outcome }) => {
+	if (!AQUEOUS.test(loop.fluid.id)) return [];
+	const boiling = boilingPoint(standardPressure(site.elevation));
+	if (outcome.maximumFilm <= boiling) return [];
+	return [
+		{
+			code: "loopFluidBoils",
+			severity: "danger",
+			parameters: {
+				fluid: loop.fluid.name,
+				boilingPoint: temperature(boiling),
+				film: temperature(outcome.maximumFilm),
+			},
+			message:
+				"{fluid} reaches {film} at the absorber and boils in the open at {boilingPoint} here. Steam shoves hot fluid out of a vent and bursts a closed loop without a listed relief valve: raise the flow, use oil, or have a licensed fitter pressurise the loop.",
+		},
+	];
+};

@@ -1,0 +1,9 @@
+import type { Dish } from "./dish.ts";
+
+/** How far a dish's receiver looks down from the level [rad], 0 to π/2: what its free convection hangs on.
+ *  On two axes the receiver turns with the dish and looks away from the sun, down by the sun's altitude. At a fixed focus it
+ *  looks along the polar axis at the mirror, which stands on the ground: down by the latitude, all day and year.
+ *  @param latitude  of the site [rad]     @param altitude  of the sun, counted as 0 below the horizon [rad] */
+export function receiverTilt(dish: Dish, latitude: number, altitude: number): number {
+	return dish.kind === "fixedFocusOffset" ? Math.abs(latitude) : Math.max(0, altitude);
+}
