@@ -23,14 +23,14 @@ const fullTank = {
 };
 
 const jobs: readonly (readonly [name: string, path: string, body: object | undefined, limit: number])[] = [
-	["loop losses", "/v1/loop/losses", { supplyTemperatureC: 120 }, PART],
-	["loop losses, every list full", "/v1/loop/losses", fullLoop, CURVE],
-	["tank cooling, a day", "/v1/tank/cooling", { tank: { volumeL: 200 } }, PART],
-	["tank cooling, a week by 50 layers and 10 min", "/v1/tank/cooling", fullTank, CURVE],
 	["fluids", "/v1/fluids", undefined, PART],
 	["one fluid, half kelvins", "/v1/fluids/mineralOilVg32?stepK=0.5", undefined, PART],
 	["insulations", "/v1/insulations", undefined, PART],
 	["tapping profiles", "/v1/tapping-profiles", undefined, PART],
+	["loop losses", "/v1/loop/losses", { supplyTemperatureC: 120 }, PART],
+	["loop losses, every list full", "/v1/loop/losses", fullLoop, CURVE],
+	["tank cooling, a day", "/v1/tank/cooling", { tank: { volumeL: 200 } }, PART],
+	["tank cooling, a week by 50 layers and 10 min", "/v1/tank/cooling", fullTank, CURVE],
 ];
 
 function init(body: object | undefined): RequestInit {
