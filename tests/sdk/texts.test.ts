@@ -19,9 +19,11 @@ const names = (text: string) =>
 
 /** Codes of the cautions that a warm-up can give, as the rules spell them. */
 const rules = sourcesIn("src/cautions");
-const warmUpRules = rules.find(({ path }) => path.endsWith("/cautions.ts"))!.imports;
+const used = (path: string) => rules.find((rule) => rule.path === path)?.imports ?? [];
+const direct = used("src/cautions/cautions.ts");
+const warmUpRules = [...direct, ...direct.flatMap(used)];
 const hazards = rules
-	.filter(({ path }) => warmUpRules.includes(path) || path.endsWith("/pressure.ts"))
+	.filter(({ path }) => warmUpRules.includes(path))
 	.flatMap(({ text }) =>
 		[...text.matchAll(/code: ([^\n]+)/g)].flatMap(([, line]) =>
 			[...line!.matchAll(/"(\w+)"/g)].map(([, code]) => code!),

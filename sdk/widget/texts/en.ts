@@ -74,6 +74,12 @@ export const en = {
 			"The day's heat brings the tank to {endTemperatureC}. A larger dish or a smaller tank gets further.",
 	},
 	hazards: {
+		loopFluidBoils:
+			"{fluid} gets to {filmC} at the absorber and boils at {boilingPointC} here. Steam throws hot fluid out or bursts a closed loop: raise the flow, use oil, or have a licensed fitter pressurise the loop.",
+		tankFreezes:
+			"The tank stands in air of {airC}. Vent, relief valve and pipes freeze first, and a blocked vent bursts it: house it or trace-heat what is thin, as a licensed plumber advises.",
+		receiverShade:
+			"The receiver is {outerDiameterM} wide and shades {shade} of the dish; {blocked} was allowed for. The answer is too bright by the difference.",
 		concentratedLight:
 			"The focus blinds, burns skin and lights fires at once. Cover the dish or turn it away before any work, wear rated eye protection and keep people out of the beam.",
 		scald:

@@ -83,6 +83,12 @@ export const es: Texts = {
 			"El calor del día lleva el depósito a {endTemperatureC}. Un disco mayor o un depósito menor llegan más lejos.",
 	},
 	hazards: {
+		loopFluidBoils:
+			"{fluid}: llega a {filmC} en el absorbedor y aquí hierve a {boilingPointC}. El vapor expulsa fluido caliente o revienta un circuito cerrado: suba el caudal, use aceite o que un instalador habilitado presurice el circuito.",
+		tankFreezes:
+			"El depósito está en aire de {airC}. Respiradero, válvula y tubos se hielan antes, y un respiradero tapado lo revienta: cúbralo o caliente lo delgado, según un fontanero habilitado.",
+		receiverShade:
+			"El receptor mide {outerDiameterM} de ancho y da sombra a {shade} del disco; se contó con {blocked}. La respuesta peca de luminosa en esa diferencia.",
 		concentratedLight:
 			"El foco ciega, quema la piel y prende fuego al instante. Cubra o aparte el disco antes de trabajar, use protección ocular homologada y aleje a las personas del haz.",
 		scald:
