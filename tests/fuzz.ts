@@ -79,11 +79,11 @@ function placesIn(node: unknown, path: Path): Path[] {
 	return [path, ...Object.entries(node).flatMap(([key, value]) => placesIn(value, [...path, key]))];
 }
 
+const textOf = (value: unknown) => (typeof value === "object" ? JSON.stringify(value) : String(value));
+
 function queryText(query: Holder): string {
 	const pairs = Object.entries(query).flatMap(([key, value]) =>
-		(Array.isArray(value) ? value : [value]).map(
-			(item) => [key, typeof item === "object" ? JSON.stringify(item) : String(item)] as [string, string],
-		),
+		(Array.isArray(value) ? value : [value]).map((item) => [key, textOf(item)] as [string, string]),
 	);
 	return new URLSearchParams(pairs).toString();
 }
@@ -96,7 +96,7 @@ async function send(method: "get" | "post", path: string, sent: string, body: Ho
 			body: sent,
 		});
 	const named = path.replace(/\{(\w+)\}/g, (_, name: string) =>
-		encodeURIComponent(String(body[name] ?? "none")),
+		encodeURIComponent(textOf(body[name] ?? "none")),
 	);
 	const query = queryText(
 		Object.fromEntries(Object.entries(body).filter(([key]) => !path.includes(`{${key}}`))),
