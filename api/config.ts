@@ -48,6 +48,18 @@ export const LIMITS = {
 		meaning: "time from the first to the last row of /v1/test-run",
 		beyond: "422 too-large",
 	},
+	batchItems: {
+		value: 100,
+		unit: "items",
+		meaning: "operations asked of /v1/batch at once",
+		beyond: "400 invalid-request",
+	},
+	batchCost: {
+		value: 5000,
+		unit: "cost units",
+		meaning: "cost of all items of /v1/batch together, each as `costs` states it",
+		beyond: "422 too-large",
+	},
 	faultsListed: {
 		value: 100,
 		unit: "faults",

@@ -2,37 +2,25 @@ import type { Context } from "hono";
 import { acceptable } from "./accept.ts";
 import { jsonBody } from "./body.ts";
 import { LIMITS } from "./config.ts";
-import { bodyFaults } from "./faults.ts";
 import { entityTag, matches } from "./headers.ts";
+import { checkedInput } from "./input.ts";
 import { type MEDIA_TYPES, mediaTypes, type Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 import { ProblemError, problem } from "./problem.ts";
 import { queryOf } from "./query.ts";
-import { queryFaults } from "./query-faults.ts";
 import { wireValue } from "./wire.ts";
 
 export type Edge = { Variables: { requestId: string } };
 export type EdgeContext = Context<Edge>;
 
-/** The input of an operation, checked: the value with its defaults filled in, or every fault at once. */
+/** What a request asks of an operation: its checked input, and beside it what was sent. */
 async function inputOf(
 	c: EdgeContext,
 	operation: Operation,
 ): Promise<readonly [input: unknown, given: unknown]> {
 	const isQuery = operation.method === "get";
 	const given = isQuery ? parametersOf(c, operation) : await jsonBody(c.req, LIMITS.bodyBytes.value);
-	const read = operation.input.safeParse(given);
-	if (read.success) return [read.data, given];
-	const errors = isQuery
-		? queryFaults(read.error, operation.input, given as object)
-		: bodyFaults(read.error, operation.input, given);
-	const more = errors.length === LIMITS.faultsListed.value ? " or more" : "";
-	const names = pathNames(operation.path);
-	const lost = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
-	if (lost) throw new ProblemError("not-found", `There is nothing at ${c.req.path}: ${lost.detail}`);
-	const count = errors.length === 1 ? "one fault" : `${errors.length}${more} faults, the first of them`;
-	const place = isQuery ? "query" : "body";
-	throw new ProblemError("invalid-request", `The ${place} has ${count}: ${errors[0]?.detail}`, errors);
+	return [checkedInput(operation, given, c.req.path), given];
 }
 
 /** A GET's query, and beside it what stands in the path. */

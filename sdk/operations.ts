@@ -135,6 +135,14 @@ export interface Raykettle {
 	 */
 	readonly readiness: Method<"getReadiness">;
 	/**
+	 * Many operations in one request (`POST /v1/batch`)
+	 *
+	 * Up to 100 items, each with an operation and its body; per item its result or its problem, in the same order.
+	 * An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
+	 * beyond `batchCost` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
+	 */
+	readonly runBatch: Method<"runBatch">;
+	/**
 	 * Where to begin (`GET /`)
 	 */
 	readonly index: Method<"getIndex">;
@@ -163,6 +171,7 @@ export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: stri
 	meta: ["get", "/v1/meta", 0],
 	liveness: ["get", "/health/live", 0],
 	readiness: ["get", "/health/ready", 0],
+	runBatch: ["post", "/v1/batch", 1],
 	index: ["get", "/", 0],
 	contract: ["get", "/openapi.json", 0],
 };

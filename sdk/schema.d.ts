@@ -369,6 +369,28 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/batch": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Many operations in one request
+         * @description Up to 100 items, each with an operation and its body; per item its result or its problem, in the same order.
+         *     An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
+         *     beyond `batchCost` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
+         */
+        readonly post: operations["runBatch"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/": {
         readonly parameters: {
             readonly query?: never;
@@ -1889,7 +1911,7 @@ export interface components {
              */
             readonly durationH?: number;
             /**
-             * @description Between rows of the answer's series. Default: 48 rows a day.
+             * @description Between rows of the answer's series; at most 1008 rows. Default: 48 rows a day.
              * @default 30
              */
             readonly seriesStepMin?: number;
@@ -3332,6 +3354,11 @@ export interface components {
             /** @description Version of the tables the service carries. */
             readonly data: string;
             readonly limits: readonly components["schemas"]["Limit"][];
+            /** @description What each operation counts in a batch, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it. */
+            readonly costs: readonly {
+                readonly operation: string;
+                readonly cost: number;
+            }[];
         };
         readonly Limit: {
             readonly name: string;
@@ -3354,6 +3381,53 @@ export interface components {
                 readonly computed: number;
                 readonly unit: string;
             };
+        };
+        readonly BatchResponse: {
+            /** @description In the order of the request. */
+            readonly items: readonly ({
+                /** @enum {number} */
+                readonly status: 200;
+                /** @description What the operation alone answers. */
+                readonly result: {
+                    readonly [key: string]: unknown;
+                };
+            } | {
+                /** @description The status the operation alone gives. */
+                readonly status: number;
+                readonly problem: components["schemas"]["ItemProblem"];
+            })[];
+            /** @description Estimated cost of all items, counted against `batchCost` of /v1/meta. */
+            readonly cost: number;
+        };
+        /** @description Why an item was not answered; the request id is the batch's. */
+        readonly ItemProblem: {
+            /**
+             * @description A stable name for this kind of problem.
+             * @example urn:raykettle:problem:invalid-request
+             */
+            readonly type: string;
+            /** @description The kind of problem, in a few words. */
+            readonly title: string;
+            /** @description The HTTP status, repeated. */
+            readonly status: number;
+            /** @description What happened this time, in a sentence. */
+            readonly detail: string;
+            /** @description Every fault found in the request, when the request is at fault. */
+            readonly errors?: readonly components["schemas"]["FieldFault"][];
+        };
+        readonly BatchRequest: {
+            /** @description Each is answered by itself: one that fails leaves the others as they are. */
+            readonly items: readonly {
+                /**
+                 * @description The operation's `operationId` in this contract.
+                 * @enum {string}
+                 */
+                readonly operation: "getSunPosition" | "getSunDay" | "getBoilingPoint" | "getDishOptics" | "getReceiverLosses" | "getLoopLosses" | "getFluids" | "getFluid" | "getInsulations" | "getTankCooling" | "getTappingProfiles" | "warmUpTank" | "assessInstantHeater" | "assessTestRun" | "getMeta" | "getLiveness" | "getReadiness";
+                /** @description What the operation alone would be sent: its body, or the parameters of a GET (path and query) by name. */
+                readonly body: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
         };
     };
     responses: {
@@ -4120,6 +4194,39 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Overloaded"];
+        };
+    };
+    readonly runBatch: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["BatchRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["BatchResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
         };
     };
     readonly getIndex: {

@@ -1,5 +1,6 @@
 import type { Document } from "../document.ts";
 import type { Operation } from "../operation.ts";
+import { batchOf } from "./batch.ts";
 import { boilingPoint } from "./boiling-point.ts";
 import { dishOpticsOperation } from "./dish-optics.ts";
 import { fluid } from "./fluid.ts";
@@ -19,8 +20,8 @@ import { tappingProfiles } from "./tapping-profiles.ts";
 import { testRun } from "./test-run.ts";
 import { warmUp } from "./warm-up.ts";
 
-/** Every operation of the service, in the order in which the contract shows them. */
-export const operations: readonly Operation[] = [
+/** What can be asked alone, and in a batch. */
+const single: readonly Operation[] = [
 	sunPosition,
 	sunDay,
 	boilingPoint,
@@ -39,6 +40,9 @@ export const operations: readonly Operation[] = [
 	live,
 	ready,
 ];
+
+/** Every operation of the service, in the order in which the contract shows them. */
+export const operations: readonly Operation[] = [...single, batchOf(single)];
 
 /** What is served as a text of its own rather than computed. */
 export const documents: readonly Document[] = [home, contract];

@@ -1,5 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { LIMITS, VERSIONS } from "../config.ts";
+import { COSTS } from "../cost.ts";
 import { operation } from "../operation.ts";
 import { NoQuery } from "../query.ts";
 
@@ -21,6 +22,10 @@ const Meta = z
 			.openapi({ description: "Version of the contract: the first number changes when a client breaks." }),
 		data: z.string().openapi({ description: "Version of the tables the service carries." }),
 		limits: z.array(Limit),
+		costs: z.array(z.strictObject({ operation: z.string(), cost: z.int() })).openapi({
+			description:
+				"What each operation counts in a batch, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it.",
+		}),
 	})
 	.openapi("Meta");
 
@@ -38,5 +43,6 @@ export const meta = operation({
 	answer: () => ({
 		...VERSIONS,
 		limits: Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })),
+		costs: Object.entries(COSTS).map(([operation, cost]) => ({ operation, cost })),
 	}),
 });

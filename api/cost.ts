@@ -1,0 +1,38 @@
+/** What an answer costs: about a millisecond of one core each unit, rounded up from a measurement of the contract's examples. */
+export const COSTS: Readonly<Record<string, number>> = {
+	getSunPosition: 1,
+	getSunDay: 100,
+	getBoilingPoint: 1,
+	getDishOptics: 10,
+	getReceiverLosses: 5,
+	getLoopLosses: 50,
+	getFluids: 1,
+	getFluid: 1,
+	getInsulations: 1,
+	getTankCooling: 15,
+	getTappingProfiles: 1,
+	warmUpTank: 120,
+	assessInstantHeater: 15,
+	assessTestRun: 1000,
+	getMeta: 1,
+	getLiveness: 1,
+	getReadiness: 1,
+};
+
+const RANGE = 40; // marches, at most, that a range around a day's answer takes
+const USUAL_STEP = 120; // [s] that a march takes where none is asked
+
+/** Cost of an operation with what it usually is asked. */
+export function baseCost(operationId: string): number {
+	const cost = COSTS[operationId];
+	if (cost === undefined) throw new Error(`api/cost.ts states no cost for ${operationId}`);
+	return cost;
+}
+
+/** Estimated cost of one request, from its body alone and before anything is computed.
+ *  A range and a finer step multiply it; what is no number or flag is left to the schema to refuse. */
+export function estimatedCost(operationId: string, body: Readonly<Record<string, unknown>>): number {
+	const range = body.withRange === true ? RANGE : 1;
+	const step = typeof body.stepS === "number" && body.stepS > 0 ? body.stepS : USUAL_STEP;
+	return Math.ceil(baseCost(operationId) * range * Math.max(1, USUAL_STEP / step));
+}

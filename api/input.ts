@@ -1,0 +1,25 @@
+import { LIMITS } from "./config.ts";
+import { bodyFaults } from "./faults.ts";
+import type { Operation } from "./operation.ts";
+import { pathNames } from "./path.ts";
+import { ProblemError } from "./problem.ts";
+import { queryFaults } from "./query-faults.ts";
+
+/** The input of an operation, checked: the value with its defaults filled in, or every fault at once.
+ *  @param given  the body of a POST, the parameters of a GET
+ *  @param place  the address asked, for a sentence on what a path names in vain */
+export function checkedInput(operation: Operation, given: unknown, place: string): unknown {
+	const read = operation.input.safeParse(given);
+	if (read.success) return read.data;
+	const isQuery = operation.method === "get";
+	const errors = isQuery
+		? queryFaults(read.error, operation.input, given as object)
+		: bodyFaults(read.error, operation.input, given);
+	const more = errors.length === LIMITS.faultsListed.value ? " or more" : "";
+	const names = pathNames(operation.path);
+	const lost = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
+	if (lost) throw new ProblemError("not-found", `There is nothing at ${place}: ${lost.detail}`);
+	const count = errors.length === 1 ? "one fault" : `${errors.length}${more} faults, the first of them`;
+	const holder = isQuery ? "query" : "body";
+	throw new ProblemError("invalid-request", `The ${holder} has ${count}: ${errors[0]?.detail}`, errors);
+}

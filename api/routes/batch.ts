@@ -1,0 +1,111 @@
+import { DomainError } from "../../src/index.ts";
+import { LIMITS } from "../config.ts";
+import { estimatedCost } from "../cost.ts";
+import { checkedInput } from "../input.ts";
+import { type Operation, operation } from "../operation.ts";
+import { fromDomainError, ProblemError, problem } from "../problem.ts";
+import { BatchResponse, batchRequest, type ItemProblem } from "../schemas/batch.ts";
+import { wireValue } from "../wire.ts";
+
+interface Item {
+	readonly operation: string;
+	readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** Many operations in one request: each answered as if asked alone, in order, one budget over all. */
+export const batchOf = (operations: readonly Operation[]) =>
+	operation({
+		method: "post",
+		path: "/v1/batch",
+		operationId: "runBatch",
+		tag: "Service",
+		summary: "Many operations in one request",
+		description: [
+			`Up to ${LIMITS.batchItems.value} items, each with an operation and its body; per item its result or its problem, in the same order.`,
+			"An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:",
+			"beyond `batchCost` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.",
+		].join("\n"),
+		input: batchRequest(operations),
+		output: BatchResponse,
+		examples: {
+			kettles: {
+				summary: "Water at three elevations, one of them out of bounds",
+				value: {
+					items: [
+						{ operation: "getBoilingPoint", body: { elevationM: 0 } },
+						{ operation: "getBoilingPoint", body: { elevationM: 2350 } },
+						{ operation: "getBoilingPoint", body: { elevationM: 99_000 } },
+					],
+				},
+			},
+			dish: {
+				summary: "A dish's optics and the sun it would see",
+				value: {
+					items: [
+						{ operation: "getDishOptics", body: { dish: { apertureDiameterM: 1.8 } } },
+						{
+							operation: "getSunPosition",
+							body: { latitude: 27.7, longitude: 85.3, elevationM: 1400, time: ["2025-01-15T06:00:00Z"] },
+						},
+					],
+				},
+			},
+		},
+		maxAge: 0,
+		answer: async (_request, given) => {
+			const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
+			const cost = items.reduce((sum, { operation: id, body }) => sum + estimatedCost(id, body), 0);
+			refuseBeyond(cost);
+			const answers = [];
+			for (const item of items) {
+				answers.push(
+					await answered(operations.find(({ operationId }) => operationId === item.operation)!, item),
+				);
+				await pause();
+			}
+			return { items: answers, cost };
+		},
+	});
+
+function refuseBeyond(cost: number): void {
+	const most = LIMITS.batchCost.value;
+	if (cost <= most) return;
+	const detail = `The items cost ${cost} units together and a batch may cost ${most}; send them in several`;
+	throw new ProblemError("too-large", detail, [{ in: "body", pointer: "/items", detail, code: "too_large" }]);
+}
+
+/** Lets requests that wait have their turn between two items. */
+const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
+
+/** One item as the operation alone would answer it. A failure of the service itself is no item's problem and ends the batch. */
+async function answered(asked: Operation, { body }: Item) {
+	try {
+		const given = asked.method === "get" ? asParameters(body) : body;
+		const input = checkedInput(asked, given, asked.path);
+		const value = wireValue(asked.output, await asked.answer(input, given));
+		return { status: 200 as const, result: value as Record<string, unknown> };
+	} catch (error) {
+		const refused =
+			error instanceof DomainError
+				? fromDomainError(error, asked.method === "get" ? "query" : "body")
+				: error;
+		if (!(refused instanceof ProblemError)) throw error;
+		const told = itemProblem(refused);
+		return { status: told.status, problem: told };
+	}
+}
+
+function itemProblem({ kind, message, errors }: ProblemError): ItemProblem {
+	const { instance: _instance, requestId: _requestId, ...told } = problem(kind, message, "", errors);
+	return told;
+}
+
+/** Parameters as a query would bring them: texts, or lists of texts. */
+function asParameters(body: Item["body"]): Readonly<Record<string, unknown>> {
+	const text = (value: unknown) =>
+		typeof value === "number" || typeof value === "boolean" ? String(value) : value;
+	const parameters: Record<string, unknown> = Object.create(null);
+	for (const [name, value] of Object.entries(body))
+		parameters[name] = Array.isArray(value) ? value.map(text) : text(value);
+	return parameters;
+}
