@@ -68,6 +68,9 @@ export { type DayCase, type DaySky, dayOf, weatherUnder } from "./sizing/day-cas
 export { rangedDay } from "./sizing/day-range.ts";
 export type { DaySpreads } from "./sizing/day-spreads.ts";
 export type { Idle } from "./sizing/improvements.ts";
+export type { BeamSource, InstantCase } from "./sizing/instant-case.ts";
+export type { InstantSpreads } from "./sizing/instant-changes.ts";
+export { rangedInstant } from "./sizing/instant-range.ts";
 export { rangeMethods } from "./sizing/methods.ts";
 export type { AnswerRange, RangeReport } from "./sizing/range.ts";
 export { daySensitivity, type Improvement, worthOrder } from "./sizing/sensitivity.ts";

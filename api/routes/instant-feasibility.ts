@@ -1,4 +1,4 @@
-import { instantCautions, instantFeasibility } from "../../src/index.ts";
+import { type InstantOutcome, instantCautions, instantFeasibility } from "../../src/index.ts";
 import { defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { requireSoundInstant } from "../rules/instant.ts";
@@ -6,6 +6,7 @@ import { wireCaution } from "../schemas/caution.ts";
 import { feedFlow, wireLevel, wireRow, wireUse, wireVessel } from "../schemas/instant-answer.ts";
 import { wireHours } from "../schemas/instant-hours.ts";
 import { type InstantPlan, instantPlan } from "../schemas/instant-plan.ts";
+import { instantRange } from "../schemas/instant-range.ts";
 import { wireInstantReason } from "../schemas/instant-reason.ts";
 import { completed, InstantRequest } from "../schemas/instant-request.ts";
 import { InstantResponse } from "../schemas/instant-response.ts";
@@ -34,6 +35,7 @@ export const instant = operation({
 				dish: { diameterM: 1.8 },
 				wantedTemperatureC: 40,
 				wantedFlowLPerMin: 6,
+				withRange: true,
 			},
 		},
 		levels: {
@@ -64,16 +66,24 @@ export const instant = operation({
 		requireSoundInstant(request);
 		const { fill, filled } = filling();
 		const plan = instantPlan(request, fill);
+		const outcome = instantFeasibility(plan.heater, plan.task);
+		const range = instantRange(request, given, plan, outcome);
+		const answer = answerOf(plan, outcome, toSi.minutes(request.stepMin));
 		return {
-			...answerOf(plan, toSi.minutes(request.stepMin)),
-			assumed: [...defaultsTaken(InstantRequest, given, request), ...filled],
+			...answer,
+			...(range && { range: range.wire }),
+			methods: [...answer.methods, ...(range?.methods ?? [])],
+			assumed: [...defaultsTaken(InstantRequest, given, request), ...(range?.assumed ?? []), ...filled],
 		};
 	},
 });
 
-function answerOf(plan: InstantPlan, step: number): Omit<InstantResponse, "assumed"> {
+function answerOf(
+	plan: InstantPlan,
+	outcome: InstantOutcome,
+	step: number,
+): Omit<InstantResponse, "assumed"> {
 	const { heater, task, zone } = plan;
-	const outcome = instantFeasibility(heater, task);
 	const { best, weakest, needed, hours, vessel } = outcome;
 	const feed = feedFlow(plan);
 	const whole = wireRow(weakest, needed, plan);

@@ -8,6 +8,7 @@ import { fromSi } from "../units.ts";
 import { windingFaults } from "./coil.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { contradictory, outOfRange, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
+import { spreadsOfRange } from "./range.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
 import { receiverTubeWall } from "./tubes.ts";
@@ -149,6 +150,7 @@ const RULES: readonly InstantRule[] = [
 	wantedBelowOilLimit,
 	coilOneLength,
 	coilInVessel,
+	spreadsOfRange,
 ];
 
 /** Ends a request that keeps the contract but contradicts itself or asks for the impossible. */

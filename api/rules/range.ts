@@ -1,8 +1,10 @@
-import type { RangeAsked } from "../schemas/range.ts";
 import { contradictory, type Rule } from "./fault.ts";
 
 /** Spreads belong to a range. */
-export const spreadsOfRange: Rule<RangeAsked> = ({ withRange, spreads }) =>
+export const spreadsOfRange: Rule<{ readonly withRange: boolean; readonly spreads?: unknown }> = ({
+	withRange,
+	spreads,
+}) =>
 	spreads && !withRange
 		? [contradictory("/spreads", "spreads belong to a range: ask for one with `withRange`")]
 		: [];

@@ -1,4 +1,5 @@
 import {
+	type BeamSource,
 	boilingPoint,
 	type Conditions,
 	clearSkyMethods,
@@ -6,10 +7,12 @@ import {
 	fluidById,
 	type Heater,
 	heaterOf,
+	type InstantCase,
 	type InstantDay,
 	type InstantTask,
 	type Method,
 	measuredSkyMethods,
+	type OilVessel,
 	type SunDay,
 	standardPressure,
 	sunDay,
@@ -23,7 +26,7 @@ import { coreVessel } from "./instant-vessel.ts";
 import { coreReceiver } from "./receiver-sized.ts";
 import { coreSite, type Site, zoneOf } from "./site.ts";
 import type { Sky } from "./sky.ts";
-import { rowTimes, weatherOf } from "./weather.ts";
+import { rowTimes, turbidityOf, weatherOf } from "./weather.ts";
 
 /** A request as the core wants it. */
 export interface InstantPlan {
@@ -31,6 +34,7 @@ export interface InstantPlan {
 	readonly task: InstantTask;
 	readonly zone: string | undefined; // of the day's times
 	readonly skyMethods: readonly Method[]; // what the day's sun rests on
+	readonly caseUnder: (conditions: Conditions) => InstantCase; // the same heater and task under one sun, to vary
 }
 
 export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
@@ -42,29 +46,52 @@ export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
 	const span = request.date === undefined ? undefined : spanOf(request, request.date, fill);
 	const tilt = span ? declination((span.from + span.to) / 2) : 0; // without a date a fixed-focus dish stands as at equinox
 	const pressure = standardPressure(site.elevation);
+	const task = taskOf(request, span, vessel, pressure, fill);
+	const beam = span ? beamSource(request.sky!, site.elevation) : ({ kind: "stated" } as const);
 	return {
 		heater: heaterOf(dish, receiver, site.latitude, tilt),
 		zone: span?.zone,
 		skyMethods: span && request.sky ? skyMethods(request.sky, site.elevation) : [],
-		task: {
-			duty: {
-				cold: toSi.celsius(request.mainsTemperatureC),
-				wanted: toSi.celsius(request.wantedTemperatureC),
-				boiling: boilingPoint(pressure + toSi.kilopascals(request.linePressureKpa)),
-			},
-			wantedFlow:
-				request.wantedFlowLPerMin === undefined
-					? undefined
-					: feedMassFlow(request.wantedFlowLPerMin, request.mainsTemperatureC),
-			arrangement:
-				vessel && request.vessel
-					? { kind: "vessel", vessel, start: toSi.celsius(request.vessel.startTemperatureC) }
-					: { kind: "direct" },
-			levels: request.beamIrradianceWPerM2.map((beam): Conditions => ({ beam, ...airOf(request), pressure })),
-			day: span && dayOf(request, span, fill),
-			largestAperture: (Math.PI / 4) * request.largestDiameterM ** 2,
-		},
+		task,
+		caseUnder: (conditions) => ({
+			...{ dish, receiver, latitude: site.latitude, declination: tilt, convection: 1 },
+			...{ arrangement: task.arrangement, duty: task.duty, wantedFlow: task.wantedFlow },
+			...{ largestAperture: task.largestAperture, conditions, beam },
+		}),
 	};
+}
+
+function taskOf(
+	request: InstantRequest,
+	span: Span | undefined,
+	vessel: OilVessel | undefined,
+	pressure: number,
+	fill: Fill,
+): InstantTask {
+	return {
+		duty: {
+			cold: toSi.celsius(request.mainsTemperatureC),
+			wanted: toSi.celsius(request.wantedTemperatureC),
+			boiling: boilingPoint(pressure + toSi.kilopascals(request.linePressureKpa)),
+		},
+		wantedFlow:
+			request.wantedFlowLPerMin === undefined
+				? undefined
+				: feedMassFlow(request.wantedFlowLPerMin, request.mainsTemperatureC),
+		arrangement:
+			vessel && request.vessel
+				? { kind: "vessel", vessel, start: toSi.celsius(request.vessel.startTemperatureC) }
+				: { kind: "direct" },
+		levels: request.beamIrradianceWPerM2.map((beam): Conditions => ({ beam, ...airOf(request), pressure })),
+		day: span && dayOf(request, span, fill),
+		largestAperture: (Math.PI / 4) * request.largestDiameterM ** 2,
+	};
+}
+
+/** What the beam of the day's rows rests on. */
+function beamSource(sky: Sky, elevation: number): BeamSource {
+	if (sky.kind === "measured") return { kind: "measured" };
+	return { kind: "clear", turbidity: turbidityOf(sky), elevation };
 }
 
 function skyMethods(sky: Sky, elevation: number): readonly Method[] {

@@ -13,6 +13,7 @@ import {
 } from "../units.ts";
 import { clock } from "./clock.ts";
 import { Dish } from "./dish.ts";
+import { InstantSpreads } from "./instant-spread.ts";
 import { OilVesselWire } from "./instant-vessel.ts";
 import { Receiver } from "./receiver.ts";
 import { Site } from "./site.ts";
@@ -101,6 +102,15 @@ export const InstantRequest = z
 			12,
 			"larger ones are no longer built for a house; common practice, no source",
 		),
+		withRange: assume(
+			z.boolean().meta({
+				description:
+					"Whether to tell between what flow, power and aperture lie, by what is not known exactly.",
+			}),
+			false,
+			"the answer for the heater as stated comes fastest",
+		),
+		spreads: InstantSpreads.optional(),
 	})
 	.openapi("InstantRequest", {
 		description:

@@ -15,6 +15,7 @@ import {
 import { Assumed } from "./assumed.ts";
 import { Caution, Parameters } from "./caution.ts";
 import { InstantHours } from "./instant-hours.ts";
+import { InstantRange } from "./instant-range.ts";
 import { Method } from "./method.ts";
 
 const REASONS = [
@@ -169,6 +170,7 @@ export const InstantResponse = z
 		hours: InstantHours.optional(),
 		uses: z.array(Use).meta({ description: "A basin tap, a kitchen sink and a shower side by side." }),
 		vessel: VesselAnswer.optional(),
+		range: InstantRange.optional(),
 		stagnationTemperatureC: celsius("Of the receiver without flow, at 1000 W/m², still air, 25 °C."),
 		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
 		assumed: z

@@ -15,7 +15,8 @@ import { coreSpreads, SPREAD_NAMES, Spreads, spreadName } from "./spread.ts";
 
 const METHODS = ["propagation", "sample"] as const satisfies readonly AnswerRange["method"][];
 
-const ranged = (field: z.ZodNumber) =>
+/** Low, central and high of one number of an answer. */
+export const ranged = (field: z.ZodNumber) =>
 	z.strictObject({
 		low: field.meta({ description: "Absent where too few plants come to an answer." }).optional(),
 		central: field.meta({ description: "Of the plant as stated. Absent where it has no answer." }).optional(),
@@ -125,7 +126,8 @@ function wireRange(report: RangeReport, spreads: Spreads, taken: readonly Assume
 
 const answerNamed = ({ ranges }: RangeReport, wanted: string) => ranges.find(({ name }) => name === wanted)!;
 
-function wireAnswer({ low, central, high, method }: AnswerRange, wire: (si: number) => number) {
+/** One answer's range in wire units, what it lacks left out. */
+export function wireAnswer({ low, central, high, method }: AnswerRange, wire: (si: number) => number) {
 	return {
 		...(!Number.isNaN(low) && { low: wire(low) }),
 		...(!Number.isNaN(central) && { central: wire(central) }),

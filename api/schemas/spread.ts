@@ -13,8 +13,8 @@ export const Spreads = z
 	.strictObject({
 		linkeTurbidity: assume(
 			ratio("Haze of a clear sky, as Linke turbidity. Standard deviation.", 0, 3),
-			0.5,
-			`half the step between neighbouring classes of clear sky; ${PRACTICE}`,
+			0.7,
+			"how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory)",
 		),
 		measuredIrradiance: assume(
 			relative("Of a measured sky's irradiance."),

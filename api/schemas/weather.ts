@@ -16,16 +16,20 @@ import type { MeasuredSky, Sky } from "./sky.ts";
 /** A sky by what its weather is made from. */
 export function coreSky(sky: Sky, fill: Fill): DaySky {
 	if (sky.kind === "measured") return { kind: "measured", sky: coreMeasuredSky(sky, fill) };
-	const turbidity = sky.linkeTurbidity;
 	return {
 		kind: "clear",
 		sky: {
-			turbidity: typeof turbidity === "number" ? turbidity : TURBIDITY_CLASSES[turbidity].turbidity,
+			turbidity: turbidityOf(sky),
 			ambientMinimum: toSi.celsius(sky.ambientMinC),
 			ambientMaximum: toSi.celsius(sky.ambientMaxC),
 			wind: sky.windMPerS,
 		},
 	};
+}
+
+/** Linke turbidity of a clear sky, by its number or its class. */
+export function turbidityOf({ linkeTurbidity }: Exclude<Sky, MeasuredSky>): number {
+	return typeof linkeTurbidity === "number" ? linkeTurbidity : TURBIDITY_CLASSES[linkeTurbidity].turbidity;
 }
 
 /** Weather at the instants of the march. */
