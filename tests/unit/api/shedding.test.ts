@@ -1,0 +1,32 @@
+import { expect, it } from "vitest";
+import { shedding } from "../../../api/shedding.ts";
+
+const gate = () => {
+	let open = () => {};
+	const opened = new Promise<void>((resolve) => {
+		open = resolve;
+	});
+	return { open, opened };
+};
+
+it("refuses what comes while the limit is in flight, without running it", async () => {
+	const admit = shedding(2);
+	const { open, opened } = gate();
+	const running = [admit(() => opened), admit(() => opened)];
+	let ran = false;
+	const third = admit(async () => {
+		ran = true;
+	});
+	await expect(third).rejects.toMatchObject({ kind: "overloaded", headers: { "Retry-After": "1" } });
+	expect(ran).toBe(false);
+	open();
+	await Promise.all(running);
+	expect(await admit(async () => "in")).toBe("in");
+});
+
+it("gives a place back when work fails", async () => {
+	const admit = shedding(1);
+	const failing = () => admit(() => Promise.reject(new Error("broken")));
+	await expect(failing()).rejects.toThrow("broken");
+	await expect(failing()).rejects.toThrow("broken");
+});
