@@ -12,6 +12,7 @@ export const COSTS: Readonly<Record<string, number>> = {
 	getTankCooling: 15,
 	getTappingProfiles: 1,
 	warmUpTank: 120,
+	rankImprovements: 3000,
 	assessInstantHeater: 15,
 	assessTestRun: 1000,
 	getMeta: 1,

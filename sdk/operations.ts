@@ -117,6 +117,14 @@ export interface Raykettle {
 	 */
 	readonly assessTestRun: Method<"assessTestRun">;
 	/**
+	 * What is worth improving? (`POST /v1/sensitivity`)
+	 *
+	 * Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
+	 * the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
+	 * A tank that ends at its limit has no litres to gain: rank by minutes there.
+	 */
+	readonly rankImprovements: Method<"rankImprovements">;
+	/**
 	 * Versions and limits (`GET /v1/meta`)
 	 *
 	 * The versions of service, contract and data, and every limit in force.
@@ -168,6 +176,7 @@ export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: stri
 	warmUpTank: ["post", "/v1/tank/warm-up", 1],
 	assessInstantHeater: ["post", "/v1/instant/feasibility", 1],
 	assessTestRun: ["post", "/v1/test-run", 1],
+	rankImprovements: ["post", "/v1/sensitivity", 1],
 	meta: ["get", "/v1/meta", 0],
 	liveness: ["get", "/health/live", 0],
 	readiness: ["get", "/health/ready", 0],

@@ -309,6 +309,28 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/sensitivity": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * What is worth improving?
+         * @description Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
+         *     the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
+         *     A tank that ends at its limit has no litres to gain: rank by minutes there.
+         */
+        readonly post: operations["rankImprovements"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/meta": {
         readonly parameters: {
             readonly query?: never;
@@ -2619,8 +2641,8 @@ export interface components {
         /** @description How well each input of a range is known: one standard deviation either way; two plants in three lie within it. 0 takes it as known exactly. */
         readonly Spreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: half the step between neighbouring classes of clear sky; common practice, no source.
-             * @default 0.5
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory).
+             * @default 0.7
              */
             readonly linkeTurbidity?: number;
             /**
@@ -2741,6 +2763,7 @@ export interface components {
             /** @description A basin tap, a kitchen sink and a shower side by side. */
             readonly uses: readonly components["schemas"]["InstantUse"][];
             readonly vessel?: components["schemas"]["InstantVessel"];
+            readonly range?: components["schemas"]["InstantRange"];
             /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C. */
             readonly stagnationTemperatureC: number;
             /** @description What to be careful of, the most serious first. */
@@ -2939,6 +2962,74 @@ export interface components {
             readonly filmTemperatureC?: number;
             readonly fromCharge?: components["schemas"]["FromCharge"];
         };
+        /** @description Between what the answer lies, by what is not known exactly of sky, heater and correlations. A beam level that was asked about is taken as it is said. */
+        readonly InstantRange: {
+            /** @description Share of heaters as stated whose answer falls between low and high. */
+            readonly coverage: number;
+            readonly flowLPerMin: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly powerW: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            /** @description Absent without a wanted flow. */
+            readonly apertureNeededM2?: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            /** @description What was varied. */
+            readonly inputs: readonly {
+                /**
+                 * @description Which input, as in `spreads`.
+                 * @enum {string}
+                 */
+                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "coilTransfer" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK";
+                /** @description Its standard deviation, in the unit of `spreads`. */
+                readonly spread: number;
+                /** @description Why so much. */
+                readonly why: string;
+                /** @description What one standard deviation more of it alone changes. */
+                readonly effect: {
+                    /** @description Under the best sun. */
+                    readonly flowLPerMin: number;
+                    /** @description Under the best sun. */
+                    readonly powerW: number;
+                    /** @description Under the weakest sun. Absent without a wanted flow, and where none up to the bound gives it. */
+                    readonly apertureNeededM2?: number;
+                };
+            }[];
+            /** @description How many steady states were worked out for it. */
+            readonly states: number;
+        };
         /** @description An instant heater and what is asked of it. `sky` belongs to a date, `vessel` to that arrangement; each may be left out. */
         readonly InstantRequest: {
             readonly site: components["schemas"]["Site"];
@@ -3005,6 +3096,12 @@ export interface components {
              * @default 12
              */
             readonly largestDiameterM?: number;
+            /**
+             * @description Whether to tell between what flow, power and aperture lie, by what is not known exactly. Default: the answer for the heater as stated comes fastest.
+             * @default false
+             */
+            readonly withRange?: boolean;
+            readonly spreads?: components["schemas"]["InstantSpreads"];
         };
         /**
          * @description A small lagged vessel of oil between the dish and the water, which runs through a coil in it. The oil counts as mixed.
@@ -3109,6 +3206,84 @@ export interface components {
              * @default 45
              */
             readonly sunAltitudeDeg?: number;
+        };
+        /** @description How well each input of an instant heater's range is known: one standard deviation either way. `tankLoss` is of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
+        readonly InstantSpreads: {
+            /**
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory).
+             * @default 0.7
+             */
+            readonly linkeTurbidity?: number;
+            /**
+             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %: ISO 9060 and WMO-No. 8 (from memory).
+             * @default 0.03
+             */
+            readonly measuredIrradiance?: number;
+            /**
+             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age; NREL/TP-255-2091 (1983) (from memory).
+             * @default 0.02
+             */
+            readonly reflectance?: number;
+            /**
+             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings (from memory).
+             * @default 0.03
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot; common practice, no source.
+             * @default 0.3
+             */
+            readonly slopeError?: number;
+            /**
+             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.02
+             */
+            readonly absorptance?: number;
+            /**
+             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %; common practice, no source.
+             * @default 0.03
+             */
+            readonly opticalEfficiency?: number;
+            /**
+             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start; common practice, no source.
+             * @default 0.15
+             */
+            readonly lossCoefficient?: number;
+            /**
+             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind; Leibfried & Ortjohann, J. Sol. Energy Eng. 117 (1995) 75 (from memory).
+             * @default 0.25
+             */
+            readonly receiverConvection?: number;
+            /**
+             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging; common practice, no source.
+             * @default 0.2
+             */
+            readonly tankLoss?: number;
+            /**
+             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike; common practice, no source.
+             * @default 0.1
+             */
+            readonly pumpFlow?: number;
+            /**
+             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof; common practice, no source.
+             * @default 1.5
+             */
+            readonly ambientK?: number;
+            /**
+             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof; common practice, no source.
+             * @default 0.4
+             */
+            readonly wind?: number;
+            /**
+             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean; common practice, no source.
+             * @default 1
+             */
+            readonly coldWaterK?: number;
+            /**
+             * @description Conductance of the coil in the vessel's oil. Standard deviation, relative: 0.1 is a tenth of the value. Default: films inside and outside a coil in oil; the error of the correlations used, ± 20 % together.
+             * @default 0.2
+             */
+            readonly coilTransfer?: number;
         };
         readonly TestRunResponse: {
             /** @description Zone of the local times: the site's, or UTC. */
@@ -3346,6 +3521,294 @@ export interface components {
             /** @description Whether the dish heats the tank from this row to the next. Left out: always, but for half an hour or more without beam. */
             readonly pumpOn?: readonly boolean[];
         };
+        readonly SensitivityResponse: {
+            /** @description Zone of the local times. */
+            readonly timeZone: string;
+            /**
+             * Format: date-time
+             * @description When the run starts.
+             */
+            readonly startTime: string;
+            /**
+             * Format: date-time
+             * @description When it ends.
+             */
+            readonly endTime: string;
+            readonly base: components["schemas"]["DayInBrief"];
+            readonly reason?: components["schemas"]["Reason"];
+            /**
+             * @description What orders `improvements`.
+             * @enum {string}
+             */
+            readonly rankedBy: "litres" | "minutes" | "temperature" | "heat";
+            /** @description Each alone and by one step, the most worth first. Small steps add up, large ones overlap. */
+            readonly improvements: readonly components["schemas"]["Improvement"][];
+            /** @description What cannot be made on this plant, and why. */
+            readonly notApplicable: readonly {
+                /**
+                 * @description Which improvement.
+                 * @enum {string}
+                 */
+                readonly id: "aperture" | "reflectance" | "cleaning" | "slopeError" | "receiverAperture" | "selectiveCoating" | "glazing" | "supplyLagging" | "returnLagging" | "pumpLagging" | "tankLagging" | "dryLagging" | "flow" | "coilLength" | "shorterPipes";
+                /**
+                 * @description Why not.
+                 * @enum {string}
+                 */
+                readonly code: "alreadySo" | "measuredWhole" | "notOnThisReceiver" | "noRoom" | "noSun";
+                /** @description The same in English. */
+                readonly message: string;
+            }[];
+            /** @description Of every cost. Absent without prices. */
+            readonly currency?: string;
+            /** @description How many days were worked out, the range's included. */
+            readonly days: number;
+            readonly range?: components["schemas"]["Range"];
+            readonly design: components["schemas"]["Design"];
+            /** @description Of the plant as it stands, the most serious first. */
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            /** @description Every value that the request left out, and why this one. */
+            readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description What the numbers rest on. */
+            readonly methods: readonly components["schemas"]["Method"][];
+        };
+        /** @description What a day comes to. */
+        readonly DayInBrief: {
+            /**
+             * @description Whether the water reached the target.
+             * @enum {string}
+             */
+            readonly outcome: "reached" | "notReached";
+            /** @description From the start to the target. Absent when not reached. */
+            readonly timeToTargetMin?: number;
+            /** @description Mean of the tank at the end. */
+            readonly endTemperatureC: number;
+            /** @description What the tank gives at the tap at the end, mixed with mains to 40 °C. */
+            readonly usableLitresAt40C: number;
+            /** @description Heat to the water. */
+            readonly toWaterKwh: number;
+        };
+        readonly Improvement: {
+            /**
+             * @description Which improvement.
+             * @enum {string}
+             */
+            readonly id: "aperture" | "reflectance" | "cleaning" | "slopeError" | "receiverAperture" | "selectiveCoating" | "glazing" | "supplyLagging" | "returnLagging" | "pumpLagging" | "tankLagging" | "dryLagging" | "flow" | "coilLength" | "shorterPipes";
+            /** @description What is done, in English. */
+            readonly message: string;
+            /**
+             * @description `made`: the plant is changed so. `kept`: it is so already, `changes` is what neglect would do, and the gain is what is then not lost.
+             * @enum {string}
+             */
+            readonly how: "made" | "kept";
+            /** @description The step, field by field. */
+            readonly changes: readonly {
+                /** @description JSON pointer into the request. */
+                readonly pointer: string;
+                /** @description Absent where there was none. */
+                readonly from?: number | string;
+                readonly to: number | string;
+            }[];
+            readonly day: components["schemas"]["DayInBrief"];
+            readonly gains: components["schemas"]["Gains"];
+            /**
+             * @description Whether the target is reached with the improvement, without it, both or neither.
+             * @enum {string}
+             */
+            readonly reaches: "both" | "onlyWith" | "onlyWithout" | "neither";
+            /** @description Its place by usable litres and by minutes to the target, 1 the most. */
+            readonly ranks: {
+                readonly litres: number;
+                readonly minutes: number;
+            };
+            readonly cost?: components["schemas"]["CostPerGain"];
+            /** @description What to be careful of that the plant as it stands does not ask for. */
+            readonly newCautions: readonly components["schemas"]["Caution"][];
+        };
+        /** @description Better is positive; what makes it worse is negative. */
+        readonly Gains: {
+            /** @description Sooner at the target. Absent where either day does not reach it. */
+            readonly timeToTargetMin?: number;
+            /** @description Hotter at the end, in the tank's mean. */
+            readonly endTemperatureK: number;
+            /** @description More at the tap. */
+            readonly usableLitresAt40C: number;
+            /** @description More heat to the water. */
+            readonly toWaterKwh: number;
+        };
+        /** @description In the currency of `prices`. Absent where no price was given. */
+        readonly CostPerGain: {
+            /** @description As given. */
+            readonly price: number;
+            /** @description Of a usable litre a day gained. Absent where none is. */
+            readonly perLitre?: number;
+            /** @description Of a minute gained. Absent where none is. */
+            readonly perMinute?: number;
+            /** @description Of a kelvin gained. Absent where none is. */
+            readonly perKelvin?: number;
+            /** @description Of a kilowatt-hour a day gained. Absent where none is. */
+            readonly perKwh?: number;
+        };
+        readonly SensitivityRequest: {
+            readonly site: components["schemas"]["Site"];
+            /**
+             * Format: date
+             * @description Local date of the run. ISO 8601, 1950 to 2100.
+             */
+            readonly date: string;
+            /**
+             * @description Local time at which the run starts. Left out: sunrise, or midnight where the sun does not rise.
+             * @example 08:30
+             */
+            readonly startTime?: string;
+            /**
+             * @description Local time at which it ends. Left out: sunset, or the last minute of the day where the sun does not set.
+             * @example 08:30
+             */
+            readonly endTime?: string;
+            /**
+             * @description What the water is to reach. Default: kills Legionella within half an hour; WHO, Legionella and the prevention of legionellosis (2007) (from memory).
+             * @default 60
+             */
+            readonly targetTemperatureC?: number;
+            /**
+             * @description Which of the tank's temperatures counts. Default: what the whole tank holds.
+             * @default mean
+             * @enum {string}
+             */
+            readonly targetAt?: "mean" | "top" | "outlet";
+            readonly sky?: components["schemas"]["Sky"];
+            readonly dish: components["schemas"]["Dish"];
+            readonly receiver?: components["schemas"]["Receiver"];
+            readonly loop?: components["schemas"]["Loop"];
+            readonly coil?: components["schemas"]["Coil"];
+            readonly tank: components["schemas"]["Tank"];
+            readonly draw?: components["schemas"]["Draw"];
+            readonly steps?: components["schemas"]["ImprovementSteps"];
+            readonly prices?: components["schemas"]["ImprovementPrices"];
+            /**
+             * @description What orders the list: usable litres, minutes to the target, temperature at the end, or heat to the water. Default: warm water is what the plant is for.
+             * @default litres
+             * @enum {string}
+             */
+            readonly rankedBy?: "litres" | "minutes" | "temperature" | "heat";
+            /**
+             * @description Whether to tell between what the answer lies, by what is not known exactly. It takes 13 to 40 times as long. Default: the answer for the plant as stated comes fastest.
+             * @default false
+             */
+            readonly withRange?: boolean;
+            readonly spreads?: components["schemas"]["Spreads"];
+            /**
+             * @description Step of the march in time. Default: half of it moves the time to target by less than 0.5 %.
+             * @default 120
+             */
+            readonly stepS?: number;
+        };
+        /** @description How far a builder goes with each improvement, in one step. */
+        readonly ImprovementSteps: {
+            /**
+             * @description More aperture, of the same shape. 0.25 is a quarter more. Default: a further ring or panel of mirror; common practice, no source.
+             * @default 0.1
+             */
+            readonly aperture?: number;
+            /**
+             * @description Reflectance of a new mirror. Default: thin silvered glass, NREL/TP-255-2091 (1983) (from memory).
+             * @default 0.94
+             */
+            readonly reflectance?: number;
+            /**
+             * @description What washing more often keeps of the reflectance. Default: washed every week; 0.90–0.97 are usual (from memory).
+             * @default 0.97
+             */
+            readonly cleanliness?: number;
+            /**
+             * @description Less slope error. 0.25 is a quarter less. Default: the worst petals set right by their spots; common practice, no source.
+             * @default 0.3
+             */
+            readonly slopeError?: number;
+            /**
+             * @description How far the receiver's opening may go towards the best one, as a share of its diameter. 0.25 is a quarter less. Default: a ring before the opening, or a hole cut wider; common practice, no source.
+             * @default 0.15
+             */
+            readonly receiverAperture?: number;
+            /**
+             * @description Emittance of a selective coating. Default: black chrome, 0.09–0.12; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @default 0.12
+             */
+            readonly emittance?: number;
+            /**
+             * @description Share of sunlight that a pane before a bare spiral lets through. Default: 4 mm of low-iron glass; common practice, no source.
+             * @default 0.9
+             */
+            readonly coverTransmittance?: number;
+            /**
+             * @description Between pane and spiral. Default: common practice, no source.
+             * @default 25
+             */
+            readonly coverGapMm?: number;
+            /**
+             * @description More lagging on the supply pipe. Default: the next shell sold; common practice, no source.
+             * @default 20
+             */
+            readonly supplyLaggingMm?: number;
+            /**
+             * @description More lagging on the return pipe. Default: the next shell sold; common practice, no source.
+             * @default 20
+             */
+            readonly returnLaggingMm?: number;
+            /**
+             * @description Less heat loss of the pump's casing. 0.25 is a quarter less. Default: a foam shell leaves a third of a bare casing's loss; common practice, no source.
+             * @default 0.67
+             */
+            readonly pumpLagging?: number;
+            /**
+             * @description More lagging on the tank. Default: a further mat or jacket; common practice, no source.
+             * @default 50
+             */
+            readonly tankLaggingMm?: number;
+            /**
+             * @description Water in lagging that rain gets into, by volume: what keeping it dry is held against. Default: lagging out of doors after a wet season without a cover; common practice, no source.
+             * @default 0.05
+             */
+            readonly wetFraction?: number;
+            /**
+             * @description More flow. 0.25 is a quarter more. Default: the pump's next speed; common practice, no source.
+             * @default 0.25
+             */
+            readonly flow?: number;
+            /**
+             * @description More coil, as far as the tank has room. 0.25 is a quarter more. Default: a few turns more; common practice, no source.
+             * @default 0.25
+             */
+            readonly coilLength?: number;
+            /**
+             * @description Less pipe, supply and return alike. 0.25 is a quarter less. Default: dish and tank a little nearer; common practice, no source.
+             * @default 0.25
+             */
+            readonly pipeLength?: number;
+        };
+        /** @description What each improvement costs as a whole, for the step that it takes here. */
+        readonly ImprovementPrices: {
+            /**
+             * @description Three letters, as in ISO 4217.
+             * @example MAD
+             */
+            readonly currency: string;
+            readonly aperture?: number;
+            readonly reflectance?: number;
+            readonly cleaning?: number;
+            readonly slopeError?: number;
+            readonly receiverAperture?: number;
+            readonly selectiveCoating?: number;
+            readonly glazing?: number;
+            readonly supplyLagging?: number;
+            readonly returnLagging?: number;
+            readonly pumpLagging?: number;
+            readonly tankLagging?: number;
+            readonly dryLagging?: number;
+            readonly flow?: number;
+            readonly coilLength?: number;
+            readonly shorterPipes?: number;
+        };
         readonly Meta: {
             /** @description Version of the service. */
             readonly service: string;
@@ -3422,7 +3885,7 @@ export interface components {
                  * @description The operation's `operationId` in this contract.
                  * @enum {string}
                  */
-                readonly operation: "getSunPosition" | "getSunDay" | "getBoilingPoint" | "getDishOptics" | "getReceiverLosses" | "getLoopLosses" | "getFluids" | "getFluid" | "getInsulations" | "getTankCooling" | "getTappingProfiles" | "warmUpTank" | "assessInstantHeater" | "assessTestRun" | "getMeta" | "getLiveness" | "getReadiness";
+                readonly operation: "getSunPosition" | "getSunDay" | "getBoilingPoint" | "getDishOptics" | "getReceiverLosses" | "getLoopLosses" | "getFluids" | "getFluid" | "getInsulations" | "getTankCooling" | "getTappingProfiles" | "warmUpTank" | "assessInstantHeater" | "assessTestRun" | "rankImprovements" | "getMeta" | "getLiveness" | "getReadiness";
                 /** @description What the operation alone would be sent: its body, or the parameters of a GET (path and query) by name. */
                 readonly body: {
                     readonly [key: string]: unknown;
@@ -4100,6 +4563,39 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["TestRunResponse"];
+                };
+            };
+            readonly 400: components["responses"]["InvalidRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["PayloadTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 500: components["responses"]["Internal"];
+        };
+    };
+    readonly rankImprovements: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SensitivityRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+                    readonly "X-Request-Id"?: string;
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SensitivityResponse"];
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];

@@ -13,6 +13,7 @@ import { loopLossesOperation } from "./loop-losses.ts";
 import { meta } from "./meta.ts";
 import { contract } from "./openapi.ts";
 import { receiverLossesOperation } from "./receiver-losses.ts";
+import { sensitivity } from "./sensitivity.ts";
 import { sunDay } from "./sun-day.ts";
 import { sunPosition } from "./sun-position.ts";
 import { tankCoolingOperation } from "./tank-cooling.ts";
@@ -36,6 +37,7 @@ const single: readonly Operation[] = [
 	warmUp,
 	instant,
 	testRun,
+	sensitivity,
 	meta,
 	live,
 	ready,

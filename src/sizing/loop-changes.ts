@@ -28,7 +28,7 @@ export function laggedReturn(of: DayCase, by: number): Changed {
 
 export function laggedPump(of: DayCase, less: number): Changed {
 	const { pump } = of.plant.loop;
-	if (pump.casingLossCoefficient === 0) return "alreadySo";
+	if (pump.casingLossCoefficient === 0 || less === 0) return "alreadySo";
 	return withLoop(of, {
 		pump: { ...pump, casingLossCoefficient: pump.casingLossCoefficient * (1 - less) },
 	});

@@ -9,7 +9,7 @@ import type { DayCase } from "./day-case.ts";
 import type { Changed } from "./improvements.ts";
 import type { Steps } from "./steps.ts";
 
-const AS_GOOD = 0.02; // of the diameter: within it the heat differs by less than a thousandth
+const AS_GOOD = 0.03; // of the diameter: within it the heat differs by less than a thousandth
 
 function withReceiver(of: DayCase, receiver: Receiver): DayCase {
 	return { ...of, plant: { ...of.plant, receiver } };

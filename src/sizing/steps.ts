@@ -9,7 +9,7 @@ export interface Steps {
 	readonly glazing: { readonly transmittance: number; readonly gap: number }; // of the pane [-], [m]
 	readonly supplyLagging: number; // thicker by [m]
 	readonly returnLagging: number; // thicker by [m]
-	readonly pumpLagging: number; // less loss of the casing, relative [-]
+	readonly pumpLagging: number; // less loss of the casing, relative; 0 where it is lagged [-]
 	readonly tankLagging: number; // thicker by [m]
 	readonly dryLagging: number; // water by volume in lagging that got wet [-]
 	readonly flow: number; // more of it, relative [-]

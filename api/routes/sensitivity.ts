@@ -1,0 +1,105 @@
+import { cautionsOf, dayOf, daySensitivity, warmUpDay } from "../../src/index.ts";
+import { defaultsTaken, filling } from "../assumed.ts";
+import { operation } from "../operation.ts";
+import { requireSound } from "../rules/warm-up.ts";
+import { hostel } from "../scenario/hostel.ts";
+import { buildOf } from "../schemas/build.ts";
+import { wireCaution } from "../schemas/caution.ts";
+import { wireDesign } from "../schemas/design.ts";
+import { answeredDay } from "../schemas/range.ts";
+import { wireReason } from "../schemas/reason.ts";
+import { ANSWERS, wireDay, wireImprovements } from "../schemas/sensitivity-answer.ts";
+import { SensitivityRequest, warmUpOf } from "../schemas/sensitivity-request.ts";
+import { SensitivityResponse } from "../schemas/sensitivity-response.ts";
+import { coreSteps } from "../schemas/sensitivity-steps.ts";
+import { dayCaseOf, warmUpPlan } from "../schemas/warm-up-plan.ts";
+import { skyMethods } from "../schemas/weather.ts";
+import { isoText } from "../time-zone.ts";
+
+export const sensitivity = operation({
+	method: "post",
+	path: "/v1/sensitivity",
+	operationId: "rankImprovements",
+	tag: "Plant",
+	summary: "What is worth improving?",
+	description: [
+		"Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,",
+		"the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.",
+		"A tank that ends at its limit has no litres to gain: rank by minutes there.",
+	].join("\n"),
+	input: SensitivityRequest,
+	output: SensitivityResponse,
+	examples: {
+		hostel: {
+			summary: "The hostel: what would its guests gain, and what for the money?",
+			value: {
+				...hostel.request,
+				prices: {
+					currency: "MAD",
+					aperture: 1800,
+					reflectance: 1400,
+					cleaning: 0,
+					tankLagging: 450,
+					supplyLagging: 160,
+					coilLength: 300,
+				},
+			},
+		},
+		bareSpiral: {
+			summary: "A bare spiral in the wind, ranked by minutes",
+			value: {
+				site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
+				date: "2025-02-15",
+				sky: { kind: "clear", windMPerS: 4 },
+				dish: { diameterM: 1.4 },
+				receiver: { kind: "openCoil" },
+				tank: { volumeL: 60 },
+				rankedBy: "minutes",
+			},
+		},
+	},
+	maxAge: 0,
+	answer: (request, given) => {
+		const day = warmUpOf(request);
+		requireSound(day);
+		const { fill, filled } = filling();
+		const plan = warmUpPlan(day, fill);
+		const { run, task, weather } = plan;
+		const build = buildOf(request);
+		const stated = dayCaseOf(plan);
+		const { outcome, range, methods, assumed } = answeredDay(request, given, {
+			stated,
+			outcome: () => warmUpDay(plan.plant, weather, task),
+		});
+		const found = daySensitivity(
+			stated,
+			outcome,
+			coreSteps(request.steps, request.loop.pump),
+			ANSWERS[request.rankedBy],
+			dayOf,
+		);
+		const list = wireImprovements(found, { plan, build, outcome, prices: request.prices });
+		return {
+			timeZone: run.zone,
+			startTime: isoText(run.start, run.zone),
+			endTime: isoText(run.end, run.zone),
+			base: wireDay(outcome, task.start),
+			...(outcome.shortfall !== undefined && {
+				reason: wireReason(outcome.shortfall, plan.plant, task, outcome),
+			}),
+			rankedBy: request.rankedBy,
+			...list,
+			...(request.prices && { currency: request.prices.currency }),
+			days: (range?.days ?? 1) + list.improvements.length,
+			...(range && { range }),
+			design: wireDesign(plan.plant, task),
+			cautions: cautionsOf({ plant: plan.plant, build, task, weather, outcome }).map(wireCaution),
+			assumed: [...defaultsTaken(SensitivityRequest, given, request), ...assumed, ...filled],
+			methods: [...skyMethods(request.sky, plan.plant.site), ...outcome.methods, ...methods].map(
+				(method) => ({
+					...method,
+				}),
+			),
+		};
+	},
+});

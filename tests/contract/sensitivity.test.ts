@@ -1,0 +1,225 @@
+import { describe, expect, it } from "vitest";
+import { sensitivity } from "../../api/routes/sensitivity.ts";
+import { hostel } from "../../api/scenario/hostel.ts";
+import { SensitivityResponse } from "../../api/schemas/sensitivity-response.ts";
+import { IMPROVEMENTS } from "../../src/index.ts";
+import { app, failures, problemIn } from "./service.ts";
+
+const quick = {
+	...hostel.request,
+	stepS: 300,
+	receiver: {
+		kind: "cavity",
+		apertureDiameterM: 0.14,
+		innerDiameterM: 0.18,
+		depthM: 0.18,
+		tube: { lengthM: 7 },
+	},
+	tank: { ...hostel.request.tank, nodes: 4 },
+};
+
+const send = (path: string, body: unknown) =>
+	app.request(path, {
+		method: "POST",
+		headers: { "content-type": "application/json" },
+		body: JSON.stringify(body),
+	});
+
+async function answered(body: unknown): Promise<SensitivityResponse> {
+	const response = await send("/v1/sensitivity", body);
+	const json = await response.json();
+	expect(response.status, JSON.stringify(json)).toBe(200);
+	expect(failures).toEqual([]);
+	return SensitivityResponse.parse(json);
+}
+
+async function warmUp(body: unknown) {
+	const response = await send("/v1/tank/warm-up", body);
+	expect(response.status).toBe(200);
+	return (await response.json()) as {
+		readonly timeToTargetMin: number;
+		readonly endTemperatureC: number;
+		readonly usableLitresAt40C: number;
+		readonly energyBalance: { readonly toWaterKwh: number };
+	};
+}
+
+/** The request with the values that an answer's pointers name. */
+function applied(
+	body: object,
+	changes: readonly { readonly pointer: string; readonly to: unknown }[],
+): object {
+	const made = structuredClone(body) as Record<string, unknown>;
+	for (const { pointer, to } of changes) {
+		const keys = pointer.split("/").slice(1);
+		let holder = made;
+		for (const key of keys.slice(0, -1)) {
+			holder[key] ??= {};
+			holder = holder[key] as Record<string, unknown>;
+		}
+		holder[keys.at(-1)!] = to;
+	}
+	return made;
+}
+
+describe("200", () => {
+	it.each(Object.entries(sensitivity.examples))("answers its example %s", async (_name, { value }) => {
+		const { days, improvements, notApplicable } = await answered(value);
+		expect(days).toBe(improvements.length + 1);
+		expect(days).toBeLessThanOrEqual(17);
+		expect([...improvements, ...notApplicable].map(({ id }) => id).sort()).toEqual([...IMPROVEMENTS].sort());
+	});
+
+	it("each step, written into the request, gives the day that was told", async () => {
+		const { improvements, base } = await answered(quick);
+		const plain = await warmUp(quick);
+		expect(base.endTemperatureC).toBe(plain.endTemperatureC);
+		expect(base.toWaterKwh).toBe(plain.energyBalance.toWaterKwh);
+		for (const { id, changes, day, gains, how } of improvements) {
+			const { diameterM: _one, ...dish } = quick.dish; // the area stands in for it
+			const body = id === "aperture" ? { ...quick, dish } : quick;
+			const made = await warmUp(applied(body, changes));
+			expect(changes.length, id).toBeGreaterThan(0);
+			expect(Math.abs(made.endTemperatureC - day.endTemperatureC), id).toBeLessThan(1e-4);
+			expect(Math.abs(made.timeToTargetMin - day.timeToTargetMin!), id).toBeLessThan(1e-3);
+			expect(Math.abs(made.usableLitresAt40C - day.usableLitresAt40C), id).toBeLessThan(1e-3);
+			const sign = how === "made" ? 1 : -1;
+			expect(gains.endTemperatureK, id).toBeCloseTo(sign * (day.endTemperatureC - base.endTemperatureC), 4);
+			expect(gains.timeToTargetMin, id).toBeCloseTo(sign * (base.timeToTargetMin! - day.timeToTargetMin!), 3);
+		}
+	});
+
+	it("ranks by litres and by minutes, and orders by what is asked", async () => {
+		const byLitres = await answered(quick);
+		const byMinutes = await answered({ ...quick, rankedBy: "minutes" });
+		const falling = (values: readonly number[]) => [...values].sort((a, b) => b - a);
+		const litres = byLitres.improvements.map(({ gains }) => gains.usableLitresAt40C);
+		const minutes = byMinutes.improvements.map(({ gains }) => gains.timeToTargetMin!);
+		expect(litres).toEqual(falling(litres));
+		expect(minutes).toEqual(falling(minutes));
+		const places = byLitres.improvements.map((_, i) => i + 1);
+		expect(byLitres.improvements.map(({ ranks }) => ranks.litres)).toEqual(places);
+		expect(byMinutes.improvements.map(({ ranks }) => ranks.minutes)).toEqual(places);
+		expect(byLitres.improvements[0]!.id).toBe("aperture");
+	});
+
+	it("tells what a gain costs where a price is given, and nowhere else", async () => {
+		const prices = { currency: "MAD", aperture: 1800, flow: 200 };
+		const { improvements, currency } = await answered({ ...quick, prices });
+		expect(currency).toBe("MAD");
+		for (const { id, cost, gains } of improvements) {
+			if (id === "aperture") {
+				expect(cost!.perLitre! * gains.usableLitresAt40C).toBeCloseTo(1800, 3);
+				expect(cost!.perMinute! * gains.timeToTargetMin!).toBeCloseTo(1800, 3);
+			} else if (id !== "flow") expect(cost, id).toBeUndefined();
+		}
+		expect((await answered(quick)).currency).toBeUndefined();
+	});
+
+	it("names what cannot be made, with the reason", async () => {
+		const measured = {
+			...quick,
+			receiver: { kind: "efficiencyLine", opticalEfficiency: 0.7, lossCoefficientWPerK: 4 },
+		};
+		const codes = Object.fromEntries(
+			(await answered(measured)).notApplicable.map(({ id, code }) => [id, code]),
+		);
+		expect(codes).toMatchObject({
+			reflectance: "measuredWhole",
+			selectiveCoating: "measuredWhole",
+			glazing: "measuredWhole",
+			pumpLagging: "alreadySo",
+		});
+		const cavity = (await answered({ ...quick, dish: { ...quick.dish, cleanliness: 1 } })).notApplicable;
+		expect(cavity).toContainEqual(expect.objectContaining({ id: "glazing", code: "notOnThisReceiver" }));
+		expect(cavity).toContainEqual(expect.objectContaining({ id: "cleaning", code: "alreadySo" }));
+	});
+
+	it("a bare pump gains by lagging, wet lagging by drying", async () => {
+		const wet = { ...quick.loop.supply, insulation: { ...quick.loop.supply.insulation, moistFraction: 0.1 } };
+		const { improvements } = await answered({
+			...quick,
+			loop: { ...quick.loop, supply: wet, pump: { ...quick.loop.pump, insulated: false } },
+		});
+		const of = (id: string) => improvements.find((one) => one.id === id)!;
+		expect(of("pumpLagging").gains.toWaterKwh).toBeGreaterThan(0);
+		expect(of("dryLagging")).toMatchObject({
+			how: "made",
+			changes: [{ pointer: "/loop/supply/insulation/moistFraction", from: 0.1, to: 0 }],
+		});
+		expect(of("dryLagging").gains.endTemperatureK).toBeGreaterThan(0);
+	});
+
+	it("what brings the target within reach comes first by minutes", async () => {
+		const { endTemperatureC } = (await answered(quick)).base;
+		const { base, reason, improvements } = await answered({
+			...quick,
+			targetTemperatureC: endTemperatureC + 3,
+			rankedBy: "minutes",
+		});
+		expect(base.outcome).toBe("notReached");
+		expect(reason?.code).toBe("tooLittleHeat");
+		expect(improvements[0]).toMatchObject({ id: "aperture", reaches: "onlyWith" });
+		expect(improvements[0]!.gains.timeToTargetMin).toBeUndefined();
+		expect(improvements.at(-1)!.reaches).toBe("neither");
+	});
+
+	it("tells the range of the day as it stands where it is asked for", async () => {
+		const { range, days, improvements, base, assumed } = await answered({ ...quick, withRange: true });
+		expect(range!.endTemperatureC.central).toBe(base.endTemperatureC);
+		expect(days).toBe(range!.days + improvements.length);
+		expect(assumed.map(({ pointer }) => pointer)).toContain("/spreads/linkeTurbidity");
+	});
+
+	it("a polar night is an answer in which nothing helps", async () => {
+		const { base, reason, improvements, notApplicable } = await answered({
+			...quick,
+			site: { latitude: 78.2, longitude: 15.6, elevationM: 10 },
+			date: "2025-12-21",
+			draw: {},
+		});
+		expect(base.outcome).toBe("notReached");
+		expect(reason?.code).toBe("noSun");
+		expect(notApplicable).toContainEqual(expect.objectContaining({ id: "receiverAperture", code: "noSun" }));
+		const useless = improvements.filter(({ id }) => id !== "tankLagging");
+		for (const { id, gains } of useless) expect(Math.abs(gains.endTemperatureK), id).toBeLessThan(0.01);
+	});
+
+	it("lists what was left out, steps included, and what the numbers rest on", async () => {
+		const { assumed, methods, cautions } = await answered(quick);
+		const pointers = assumed.map(({ pointer }) => pointer);
+		for (const pointer of ["/steps/aperture", "/steps/tankLaggingMm", "/rankedBy", "/withRange"])
+			expect(pointers).toContain(pointer);
+		expect(pointers.some((pointer) => pointer.startsWith("/spreads"))).toBe(false);
+		expect(methods.length).toBeGreaterThan(5);
+		expect(cautions.map(({ code }) => code)).toContain("concentratedLight");
+	});
+});
+
+describe("400", () => {
+	it.each([
+		["no dish", { dish: undefined }, "/dish"],
+		["an improvement that nobody knows", { steps: { magic: 1 } }, "/steps/magic"],
+		["a step of nothing", { steps: { aperture: 0 } }, "/steps/aperture"],
+		["a currency that is none", { prices: { currency: "money" } }, "/prices/currency"],
+		["a price below zero", { prices: { currency: "EUR", flow: -1 } }, "/prices/flow"],
+		["a series, which it has not", { seriesStepMin: 15 }, "/seriesStepMin"],
+	])("%s", async (_name, changes, pointer) => {
+		const response = await send("/v1/sensitivity", { ...quick, ...changes });
+		expect(response.status).toBe(400);
+		expect((await problemIn(response)).errors?.map((fault) => fault.pointer)).toContain(pointer);
+	});
+});
+
+describe("422", () => {
+	it.each([
+		["spreads without a range", { spreads: {} }, "/spreads"],
+		["an end before the start", { startTime: "12:00", endTime: "11:00" }, "/endTime"],
+		["a coil that does not fit", { coil: { lengthM: 400 } }, "/coil/lengthM"],
+	])("%s", async (_name, changes, pointer) => {
+		const response = await send("/v1/sensitivity", { ...quick, ...changes });
+		expect(response.status).toBe(422);
+		expect((await problemIn(response)).errors?.map((fault) => fault.pointer)).toContain(pointer);
+		expect(failures).toEqual([]);
+	});
+});
