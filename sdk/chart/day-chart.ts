@@ -90,120 +90,119 @@ function strokeOf(role: Role): Shape["attributes"] {
 	};
 }
 
-/** Draws a day. Every colour stands as an attribute, which a page's style sheet may overrule by class. */
-export function drawDay(chart: DayChart, { width, height }: Size): Shape {
-	const labels = chart.curves.map(({ label }) => label);
-	const edge = { left: 44, right: chart.right ? 50 : 14 };
-	const places = legendPlaces(labels, 8, width - 8);
-	const top = Math.max(...places.map(({ y }) => y)) + 30;
-	const bottom = height - 26;
-	const end = chart.axis.minutes.at(-1)!;
-	const x = scaleLinear([0, end], [edge.left, width - edge.right]);
-	const scaleOf = ({ low, high }: Measure) => scaleLinear([low, high], [bottom, top]).nice(5);
-	const left = scaleOf(chart.left);
-	const scales = { left, right: chart.right ? scaleOf(chart.right) : left };
-	const text = (at: Shape["attributes"], words: string) =>
-		shape("text", { class: "ink", fill: INK.ink, ...at }, words);
+const written = (at: Shape["attributes"], words: string) =>
+	shape("text", { class: "ink", fill: INK.ink, ...at }, words);
 
-	const grid = left.ticks(5).flatMap((value) => [
-		shape("line", {
-			class: "faint",
-			stroke: INK.faint,
-			x1: edge.left,
-			x2: width - edge.right,
-			y1: left(value),
-			y2: left(value),
-		}),
-		text({ x: edge.left - 6, y: left(value) + 4, "text-anchor": "end" }, chart.number(value)),
-	]);
-	const rightTicks = chart.right
-		? scales.right
-				.ticks(5)
-				.map((value) => text({ x: width - edge.right + 6, y: scales.right(value) + 4 }, chart.number(value)))
-		: [];
-	const units = [
-		text({ x: edge.left - 6, y: top - 12, "text-anchor": "end" }, chart.left.unit),
-		...(chart.right ? [text({ x: width - 2, y: top - 12, "text-anchor": "end" }, chart.right.unit)] : []),
+type Scale = (value: number) => number;
+
+/** Where everything stands: the edges of the plot, and the scales within it. */
+interface Frame extends Size {
+	readonly from: number;
+	readonly to: number;
+	readonly top: number;
+	readonly bottom: number;
+	readonly x: Scale;
+	readonly left: Scale;
+	readonly right: Scale;
+	readonly leftTicks: readonly number[];
+	readonly rightTicks: readonly number[];
+}
+
+function framed({ axis, left, right }: DayChart, { width, height }: Size, top: number): Frame {
+	const [from, to, bottom] = [44, width - (right ? 50 : 14), height - 26];
+	const scaleOf = ({ low, high }: Measure) => scaleLinear([low, high], [bottom, top]).nice(5);
+	const scales = { left: scaleOf(left), right: scaleOf(right ?? left) };
+	return {
+		...{ width, height, from, to, top, bottom, ...scales },
+		x: scaleLinear([0, axis.minutes.at(-1)!], [from, to]),
+		leftTicks: scales.left.ticks(5),
+		rightTicks: right ? scales.right.ticks(5) : [],
+	};
+}
+
+/** A line across the plot at a height. */
+const across = ({ from, to }: Frame, y: number) => ({ x1: from, x2: to, y1: y, y2: y });
+
+function sides(chart: DayChart, frame: Frame): Shape[] {
+	const { from, to, top, width, left, right } = frame;
+	return [
+		written({ x: from - 6, y: top - 12, "text-anchor": "end" }, chart.left.unit),
+		...(chart.right ? [written({ x: width - 2, y: top - 12, "text-anchor": "end" }, chart.right.unit)] : []),
+		...frame.leftTicks.flatMap((value) => [
+			shape("line", { class: "faint", stroke: INK.faint, ...across(frame, left(value)) }),
+			written({ x: from - 6, y: left(value) + 4, "text-anchor": "end" }, chart.number(value)),
+		]),
+		...frame.rightTicks.map((value) => written({ x: to + 6, y: right(value) + 4 }, chart.number(value))),
 	];
-	const hours = chart.axis.hours.flatMap(({ at, hour }) => [
-		shape("line", { class: "ink-line", stroke: INK.ink, x1: x(at), x2: x(at), y1: bottom, y2: bottom + 4 }),
-		text({ x: x(at), y: height - 8, "text-anchor": "middle" }, chart.clock(hour)),
-	]);
-	const curves = chart.curves.flatMap(({ role, values, filled, side }) => {
-		const points = values.map((value, i): [number, number] => [
-			x(chart.axis.minutes[i]!),
-			scales[side](value),
-		]);
-		const outline = line()(points) ?? "";
-		if (!filled) return [shape("path", { ...strokeOf(role), d: outline })];
-		const ground = scales[side](0);
-		const d = `${outline}L${x(end)},${ground}L${x(0)},${ground}Z`;
-		return [shape("path", { class: `fill ${role}`, d, fill: INK[role], "fill-opacity": 0.4 })];
-	});
-	const levels = chart.levels.flatMap(({ value, label }) => [
-		shape("line", {
-			class: "level",
-			stroke: INK.ink,
-			"stroke-dasharray": "6 4",
-			x1: edge.left,
-			x2: width - edge.right,
-			y1: left(value),
-			y2: left(value),
-		}),
-		haloed({ x: edge.left + 6, y: left(value) - 6 }, label),
-	]);
-	const moments = chart.moments.flatMap(({ at, value, label }) => {
-		const room = width - edge.right - label.length * LETTER; // the free corner below a rising curve, kept off the axis
+}
+
+function foot({ axis, clock }: DayChart, frame: Frame): Shape[] {
+	const { x, bottom, height } = frame;
+	const ink = { class: "ink-line", stroke: INK.ink };
+	return [
+		shape("line", { ...ink, ...across(frame, bottom) }),
+		...axis.hours.flatMap(({ at, hour }) => [
+			shape("line", { ...ink, x1: x(at), x2: x(at), y1: bottom, y2: bottom + 4 }),
+			written({ x: x(at), y: height - 8, "text-anchor": "middle" }, clock(hour)),
+		]),
+	];
+}
+
+function curve({ role, values, filled, side }: Curve, { minutes }: DayAxis, frame: Frame): Shape {
+	const [x, y] = [frame.x, frame[side]];
+	const outline = line()(values.map((value, i): [number, number] => [x(minutes[i]!), y(value)])) ?? "";
+	if (!filled) return shape("path", { ...strokeOf(role), d: outline });
+	const d = `${outline}L${x(minutes.at(-1)!)},${y(0)}L${x(0)},${y(0)}Z`;
+	return shape("path", { class: `fill ${role}`, d, fill: INK[role], "fill-opacity": 0.4 });
+}
+
+function levels(chart: DayChart, frame: Frame): Shape[] {
+	return chart.levels.flatMap(({ value, label }) => {
+		const y = frame.left(value);
 		return [
-			shape("line", { class: "level", stroke: INK.ink, x1: x(at), x2: x(at), y1: left(value), y2: bottom }),
-			shape("circle", {
-				...{ class: "moment", cx: x(at), cy: left(value), r: 5 },
-				...{ fill: INK.ground, stroke: INK.water, "stroke-width": 2.5 },
-			}),
-			haloed(
-				x(at) + 9 <= room
-					? { x: x(at) + 9, y: left(value) + 24, "font-weight": 600 }
-					: { x: room, y: bottom - 12, "font-weight": 600 },
-				label,
-			),
+			shape("line", { class: "level", stroke: INK.ink, "stroke-dasharray": "6 4", ...across(frame, y) }),
+			haloed({ x: frame.from + 6, y: y - 6 }, label),
 		];
 	});
-	return shape(
-		"svg",
-		{
-			...{
-				xmlns: "http://www.w3.org/2000/svg",
-				viewBox: `0 0 ${width} ${height}`,
-				width,
-				height,
-				role: "img",
-			},
-			...{ "aria-labelledby": "chart-title chart-description", direction: "ltr" },
-			...{ "font-family": "system-ui, sans-serif", "font-size": 13 },
-		},
-		[
-			shape("title", { id: "chart-title" }, chart.title),
-			shape("desc", { id: "chart-description" }, chart.description),
-			shape("rect", { class: "ground", width, height, fill: INK.ground }),
-			...legend(chart, places),
-			...units,
-			...curves.slice(0, 1), // the sun behind the grid
-			...grid,
-			...rightTicks,
-			shape("line", {
-				class: "ink-line",
-				stroke: INK.ink,
-				x1: edge.left,
-				x2: width - edge.right,
-				y1: bottom,
-				y2: bottom,
-			}),
-			...hours,
-			...levels,
-			...curves.slice(1),
-			...moments,
-		],
-	);
+}
+
+function moments(chart: DayChart, { x, left, to, bottom }: Frame): Shape[] {
+	return chart.moments.flatMap(({ at, value, label }) => {
+		const room = to - label.length * LETTER; // the free corner below a rising curve, kept off the axis
+		const place = x(at) + 9 <= room ? { x: x(at) + 9, y: left(value) + 24 } : { x: room, y: bottom - 12 };
+		const ring = { fill: INK.ground, stroke: INK.water, "stroke-width": 2.5 };
+		return [
+			shape("line", { class: "level", stroke: INK.ink, x1: x(at), x2: x(at), y1: left(value), y2: bottom }),
+			shape("circle", { class: "moment", cx: x(at), cy: left(value), r: 5, ...ring }),
+			haloed({ ...place, "font-weight": 600 }, label),
+		];
+	});
+}
+
+/** Draws a day. Every colour stands as an attribute, which a page's style sheet may overrule by class. */
+export function drawDay(chart: DayChart, size: Size): Shape {
+	const { width, height } = size;
+	const labels = chart.curves.map(({ label }) => label);
+	const places = legendPlaces(labels, 8, width - 8);
+	const frame = framed(chart, size, Math.max(...places.map(({ y }) => y)) + 30);
+	const [behind, ...before] = chart.curves.map((one) => curve(one, chart.axis, frame));
+	const attributes = {
+		...{ xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${width} ${height}`, width, height, role: "img" },
+		...{ "aria-labelledby": "chart-title chart-description", direction: "ltr" },
+		...{ "font-family": "system-ui, sans-serif", "font-size": 13 },
+	};
+	return shape("svg", attributes, [
+		shape("title", { id: "chart-title" }, chart.title),
+		shape("desc", { id: "chart-description" }, chart.description),
+		shape("rect", { class: "ground", width, height, fill: INK.ground }),
+		...legend(chart, places),
+		...(behind ? [behind] : []), // the sun behind the grid
+		...sides(chart, frame),
+		...foot(chart, frame),
+		...levels(chart, frame),
+		...before,
+		...moments(chart, frame),
+	]);
 }
 
 /** Words on the drawing, kept readable over whatever lies behind. */
