@@ -1933,7 +1933,7 @@ export interface components {
              */
             readonly durationH?: number;
             /**
-             * @description Between rows of the answer's series; at most 1008 rows. Default: 48 rows a day.
+             * @description Between rows of the answer's series; at most 672 rows. Default: 48 rows a day.
              * @default 30
              */
             readonly seriesStepMin?: number;

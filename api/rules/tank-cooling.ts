@@ -23,7 +23,7 @@ const rowsWithinTime: CoolingRule = ({ durationH, seriesStepMin }) =>
 			]
 		: [];
 
-const MOST_ROWS = 1008; // a week by ten minutes
+const MOST_ROWS = 672; // a week by quarter hours
 
 const rowsBounded: CoolingRule = ({ durationH, seriesStepMin }) => {
 	const rows = Math.ceil(toSi.hours(durationH) / toSi.minutes(seriesStepMin));

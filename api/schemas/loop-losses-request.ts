@@ -7,7 +7,8 @@ import { wall } from "./tube.ts";
 
 const PRACTICE = "common practice, no source";
 const MOST_TUBES = 10;
-const MOST_STEPS = 20;
+const MOST_THICKER = 12;
+const MOST_STARTS = 20;
 
 const FurtherTube = z
 	.strictObject({
@@ -48,7 +49,7 @@ export const LoopLossesRequest = z
 			z
 				.array(millimetres("More of the same lagging, on both pipes.", 1, 300))
 				.min(1)
-				.max(MOST_STEPS)
+				.max(MOST_THICKER)
 				.meta({ description: "Thicker lagging to compare with, on both pipes, rising." }),
 			[10, 20, 30, 40],
 			"each further centimetre",
@@ -66,7 +67,7 @@ export const LoopLossesRequest = z
 		coldStartTemperatureC: z
 			.array(celsius("Of all the fluid in the loop.", -40, 300))
 			.min(1)
-			.max(MOST_STEPS)
+			.max(MOST_STARTS)
 			.meta({
 				description:
 					"Temperatures of the fluid to start the pump at. Left out: −10 to 60 °C, as far as the fluid is known.",

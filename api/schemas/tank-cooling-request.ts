@@ -18,7 +18,11 @@ export const TankCoolingRequest = z
 			`a light breeze; ${PRACTICE}`,
 		),
 		durationH: assume(hours("How long it stands.", 0.5, 168), 24, "a day and a night without sun"),
-		seriesStepMin: assume(minutes("Between rows of the answer's series; at most 1008 rows.", 5, 1440), 30, "48 rows a day"),
+		seriesStepMin: assume(
+			minutes("Between rows of the answer's series; at most 672 rows.", 5, 1440),
+			30,
+			"48 rows a day",
+		),
 		untilC: assume(
 			z.union([limit, z.array(limit).min(1).max(MOST_LIMITS)]).meta({
 				description: "Temperatures whose hour is asked for: one, or many.",
