@@ -43,6 +43,7 @@ function within({ low, high }: AnswerRange, value: number): boolean {
 	return at >= low && (Number.isNaN(high) || at <= high);
 }
 
+let passed = 0;
 let failed = 0;
 for (const [name, stated, answers] of days) {
 	const { range } = rangedDay(stated, spreads, dayOf);
@@ -54,10 +55,12 @@ for (const [name, stated, answers] of days) {
 			(sample) => sample.filter((day) => within(found, day[answer])).length / PLANTS,
 		);
 		const ok = shares.every((share) => Math.abs(share - claimed) <= ALLOWED);
-		if (!ok) failed++;
+		if (ok) passed++;
+		else failed++;
 		console.log(
 			`${ok ? "ok  " : "OFF "} ${name}: ${answer} by ${found.method}, ${range.cases} marches: claimed ${claimed.toFixed(2)}, inside ${shares.map((share) => share.toFixed(3)).join(", ")}`,
 		);
 	}
 }
+console.log(`${passed} passed, ${failed} failed`);
 if (failed > 0) process.exitCode = 1;
