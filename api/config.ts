@@ -55,7 +55,7 @@ export const LIMITS = {
 		beyond: "400 invalid-request",
 	},
 	batchCost: {
-		value: 5000,
+		value: 3000,
 		unit: "cost units",
 		meaning: "cost of all items of /v1/batch together, each as `costs` states it",
 		beyond: "422 too-large",
