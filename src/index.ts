@@ -40,6 +40,7 @@ export type { ServedUse } from "./instant/served-uses.ts";
 export type { Arrangement, InstantDay, InstantTask } from "./instant/task.ts";
 export type { InstantReason } from "./instant/verdict.ts";
 export type { ChargedDraw } from "./instant/vessel-charge.ts";
+export { boreVolume } from "./loop/bore.ts";
 export { type ColdStart, coldStart } from "./loop/cold-start.ts";
 export { type FurtherTube, furtherSegment } from "./loop/further-tube.ts";
 export type { Loop, Pipe } from "./loop/loop.ts";
@@ -47,6 +48,7 @@ export { type LoopConditions, type LoopLosses, loopLosses, type RunLosses } from
 export { loopMethods } from "./loop/methods.ts";
 export type { LaggingQuestions } from "./loop/saving.ts";
 export type { Method } from "./methods.ts";
+export { loopContent } from "./plant/content.ts";
 export { warmUpDay } from "./plant/day.ts";
 export { AS_CORRELATED } from "./plant/factors.ts";
 export type { DayOutcome, EnergyBalance, Shortfall } from "./plant/outcome.ts";

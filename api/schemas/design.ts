@@ -1,5 +1,13 @@
 import { z } from "@hono/zod-openapi";
-import { coilFits, declination, dishOptics, type Plant, rimAngle, type Task } from "../../src/index.ts";
+import {
+	coilFits,
+	declination,
+	dishOptics,
+	loopContent,
+	type Plant,
+	rimAngle,
+	type Task,
+} from "../../src/index.ts";
 import {
 	celsius,
 	degrees,
@@ -66,7 +74,7 @@ export function wireDesign(plant: Plant, task: Task): z.input<typeof Design> {
 		dish: wireDish(plant, task),
 		...wireReceiver(plant),
 		loop: {
-			contentL: fromSi.litres(content(plant)),
+			contentL: fromSi.litres(loopContent(plant)),
 			expansionL: fromSi.litres(loop.expansionVolume),
 			flowLPerMin: fromSi.litresPerMinute(loop.pump.flow),
 			highLimitC: fromSi.celsius(loop.control.highLimit),
@@ -115,15 +123,4 @@ function wireReceiver({ receiver }: Plant): Pick<z.input<typeof Design>, "receiv
 			tubeOuterDiameterMm: fromSi.millimetres(receiver.tube.outerDiameter),
 		},
 	};
-}
-
-/** Fluid in the whole loop [m³]. */
-function content({ loop, coil, receiver }: Plant): number {
-	const tubes = [
-		loop.supply,
-		loop.return,
-		coil,
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.tube]),
-	];
-	return tubes.reduce((sum, tube) => sum + (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length, 0);
 }

@@ -1,5 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import {
+	boreVolume,
 	type Loop as CoreLoop,
 	type Pipe as CorePipe,
 	FLUID_IDS,
@@ -249,9 +250,4 @@ function expansion(volume: number, fill: Fill): number {
 		Math.max(LEAST_EXPANSION, EXPANSION * fromSi.litres(volume)),
 		"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil swells by 14 % on its way to its limit, and a third more for safety (DIN 4754, from memory)",
 	);
-}
-
-/** What a tube holds [m³]. */
-export function boreVolume(tube: { readonly innerDiameter: number; readonly length: number }): number {
-	return (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length;
 }

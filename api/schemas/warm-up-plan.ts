@@ -1,6 +1,7 @@
 import {
 	AS_CORRELATED,
 	boilingPoint,
+	boreVolume,
 	type DayCase,
 	type DaySky,
 	fluidById,
@@ -16,7 +17,7 @@ import { toSi } from "../units.ts";
 import { coreCoil } from "./coil.ts";
 import { coreDish } from "./dish.ts";
 import { coreDraws } from "./draw.ts";
-import { boreVolume, coreLoop } from "./loop.ts";
+import { coreLoop } from "./loop.ts";
 import { coreReceiver } from "./receiver-sized.ts";
 import { type Run, runOf } from "./run.ts";
 import { coreSite } from "./site.ts";

@@ -1,16 +1,11 @@
+import { loopContent } from "../plant/content.ts";
 import type { CautionRule } from "./caution.ts";
 
 const AIR_AT_FILL = 283.15; // [K] 10 °C, the cold end of the fluid's swing; common practice, no source
 
 /** Fluid with no room to expand. */
 export const expansion: CautionRule = ({ outcome, plant: { loop, receiver, coil } }) => {
-	const tubes = [
-		loop.supply,
-		loop.return,
-		coil,
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.tube]),
-	];
-	const content = tubes.reduce((sum, tube) => sum + (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length, 0);
+	const content = loopContent({ loop, coil, receiver });
 	const hot = Math.max(outcome.maximumOil, loop.control.oilLimit);
 	const needed = content * (loop.fluid.density(AIR_AT_FILL) / loop.fluid.density(hot) - 1);
 	const tooSmall = needed > loop.expansionVolume;

@@ -1,7 +1,9 @@
 import { coilHeldHeatCapacity, coilShares } from "../coil/geometry.ts";
 import { type DishOptics, dishOptics } from "../dish/optics.ts";
 import type { Fluid } from "../fluids/fluid.ts";
+import { boreVolume } from "../loop/bore.ts";
 import type { Pipe } from "../loop/loop.ts";
+import { pipeHeldHeat } from "../loop/pipe.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
 import { receiverHeldHeatCapacity } from "../receiver/film.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
@@ -107,15 +109,8 @@ function nodeModel(plant: Plant, temperature: number): NodeModel {
 	return { fluid, fluidMass, metal };
 }
 
-function boreVolume(tube: { readonly innerDiameter: number; readonly length: number }): number {
-	return (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length;
-}
-
-/** Heat capacity of a pipe's wall and content [J/K]; the lagging's own is left out (under 1 % of the oil's). */
+/** Heat capacity of a pipe's wall and content [J/K]. */
 function pipeHeld(pipe: Pipe, fluid: Fluid, temperature: number): number {
-	const wall = (Math.PI / 4) * (pipe.outerDiameter ** 2 - pipe.innerDiameter ** 2) * pipe.length;
-	return (
-		boreVolume(pipe) * fluid.density(temperature) * fluid.heatCapacity(temperature) +
-		wall * pipe.wallHeatCapacity
-	);
+	const held = pipeHeldHeat(pipe, fluid, temperature);
+	return (held.fluid + held.metal) * pipe.length;
 }

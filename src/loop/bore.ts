@@ -1,0 +1,4 @@
+/** What a round tube holds [m³]. */
+export function boreVolume(tube: { readonly innerDiameter: number; readonly length: number }): number {
+	return (Math.PI / 4) * tube.innerDiameter ** 2 * tube.length;
+}

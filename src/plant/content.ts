@@ -1,0 +1,8 @@
+import { boreVolume } from "../loop/bore.ts";
+import type { Plant } from "./plant.ts";
+
+/** Fluid in the whole loop: pipes, coil and receiver [m³]. An efficiency line's receiver is not known from inside. */
+export function loopContent({ loop, coil, receiver }: Pick<Plant, "loop" | "coil" | "receiver">): number {
+	const inReceiver = receiver.kind === "efficiencyLine" ? 0 : boreVolume(receiver.tube);
+	return boreVolume(loop.supply) + boreVolume(loop.return) + boreVolume(coil) + inReceiver;
+}
