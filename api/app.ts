@@ -1,69 +1,110 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
-import { DomainError } from "../src/index.ts";
 import { assetHandler } from "./asset.ts";
 import type { Config } from "./config.ts";
-import { PREFLIGHT_HEADERS, requestIdFrom, STATIC_HEADERS } from "./headers.ts";
+import { PREFLIGHT_HEADERS, requestIdFrom } from "./headers.ts";
 import { routerPath } from "./path.ts";
-import { fromDomainError, fromStatus, ProblemError } from "./problem.ts";
-import { answer, type Edge, type EdgeContext, sayProblem } from "./respond.ts";
-import { documents, operations } from "./routes/index.ts";
+import { fromStatus, ProblemError, problemFrom } from "./problem.ts";
+import { type Edge, type EdgeContext, reply, sayProblem } from "./reply.ts";
+import { answer } from "./respond.ts";
+import { documents } from "./routes/documents.ts";
+import { operations } from "./routes/index.ts";
+import { USUAL_SETTINGS } from "./settings.ts";
+import { shedding } from "./shedding.ts";
+
+type Handler = (c: EdgeContext) => Response | Promise<Response>;
 
 /** The service as a function from Request to Response, on web standards alone: the same on Node and on an edge runtime. */
 export function createApp(config: Config): Hono<Edge> {
 	const app = new Hono<Edge>();
-	app.use(async (c, next) => {
-		const requestId = requestIdFrom(c.req.header("x-request-id"));
-		c.set("requestId", requestId);
-		c.header("X-Request-Id", requestId);
-		for (const [name, value] of STATIC_HEADERS) c.header(name, value);
-		await next();
-	});
+	const handled = handling(config);
+	const guarded = guarding(config);
 	const allowed = new Map<string, string>();
 	for (const operation of operations) {
 		const path = routerPath(operation.path);
-		app.on(operation.method, [path], (c) => answer(c, operation));
+		const own: Handler = (c) => answer(c, operation, config);
+		const handler = path.startsWith("/v1/") ? guarded(own) : own; // a probe is always let in
+		app.on(operation.method, [path], handled(operation.operationId, handler));
 		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
 	}
-	for (const { path, say } of documents) {
-		app.get(path, (c) => say(c, config));
+	const texts: readonly (readonly [path: string, handler: Handler, label: string])[] = [
+		...documents.map(({ path, say }) => [path, (c: EdgeContext) => say(c, config), "document"] as const),
+		...(config.assets ?? []).map((asset) => [asset.path, assetHandler(asset), "asset"] as const),
+	];
+	for (const [path, handler, label] of texts) {
+		app.get(path, handled(label, handler));
 		allowed.set(path, "GET, HEAD, OPTIONS");
 	}
-	for (const asset of config.assets ?? []) {
-		app.get(asset.path, assetHandler(asset));
-		allowed.set(asset.path, "GET, HEAD, OPTIONS");
-	}
 	for (const [path, methods] of allowed) {
-		app.options(path, (c) => preflight(c, methods));
-		app.all(path, (c) => refuseMethod(c, methods));
+		app.options(
+			path,
+			handled("none", (c) => preflight(c, methods)),
+		);
+		app.all(
+			path,
+			handled("none", (c) => refuseMethod(c, methods)),
+		);
 	}
-	app.options("*", (c) => preflight(c, "GET, HEAD, POST, OPTIONS"));
-	app.notFound((c) =>
-		sayProblem(
-			c,
-			new ProblemError("not-found", `There is nothing at ${c.req.path}; GET / lists what there is`),
-		),
+	app.options(
+		"*",
+		handled("none", (c) => preflight(c, "GET, HEAD, POST, OPTIONS")),
 	);
-	app.onError((error, c) => sayProblem(c, problemOf(error, c, config)));
+	app.notFound(handled("none", refuseAddress));
+	app.onError((error, c) => handled("none", () => Promise.reject(error))(c));
 	return app;
 }
 
+/** Puts round a handler what every request needs: its id, a problem for whatever is thrown, and word to the operator.
+ *  @param label  what the operator reads for the operation */
+function handling(config: Config) {
+	const { observe, onFailure } = config;
+	const problemOf = (error: unknown, c: EdgeContext): ProblemError => {
+		const problem = problemFrom(error, c.req.method === "POST" ? "body" : "query");
+		if (problem) return problem;
+		if (error instanceof HTTPException)
+			return fromStatus(error.status, error.message, error.getResponse().headers);
+		onFailure(error, c.get("requestId"));
+		return new ProblemError("internal", "The service failed on this request; the fault is ours, not yours");
+	};
+	return (label: string, handler: Handler) =>
+		async (c: EdgeContext): Promise<Response> => {
+			const begun = performance.now();
+			const requestId = requestIdFrom(c.req.header("x-request-id"));
+			c.set("requestId", requestId);
+			let response: Response;
+			try {
+				response = await handler(c);
+			} catch (error) {
+				response = sayProblem(c, problemOf(error, c));
+			}
+			if (observe) {
+				const seconds = (performance.now() - begun) / 1000;
+				observe({ requestId, operation: label, method: c.req.method, status: response.status, seconds });
+			}
+			return response;
+		};
+}
+
+/** Puts before a handler what keeps strangers and floods out: a bound on what is in flight, keys and the rate limit. */
+function guarding({ settings = USUAL_SETTINGS, admit }: Config): (handler: Handler) => Handler {
+	const room = shedding(settings.requestsInFlight);
+	return (handler) => (c) =>
+		room(async () => {
+			if (admit) c.set("admitted", await admit(c));
+			return handler(c);
+		});
+}
+
 function preflight(c: EdgeContext, allow: string): Response {
-	for (const [name, value] of PREFLIGHT_HEADERS) c.header(name, value);
-	return c.body(null, 204, { Allow: allow, "Access-Control-Allow-Methods": allow });
+	const methods = { Allow: allow, "Access-Control-Allow-Methods": allow };
+	return reply(c, null, 204, { ...PREFLIGHT_HEADERS, ...methods });
 }
 
 function refuseMethod(c: EdgeContext, methods: string): Response {
 	const detail = `${c.req.path} takes ${methods}, not ${c.req.method}`;
-	return sayProblem(c, new ProblemError("method-not-allowed", detail, [], { Allow: methods }));
+	throw new ProblemError("method-not-allowed", detail, [], { Allow: methods });
 }
 
-/** What went wrong, in terms the caller may see. Anything unforeseen is told to the operator alone. */
-function problemOf(error: unknown, c: EdgeContext, config: Config): ProblemError {
-	if (error instanceof ProblemError) return error;
-	if (error instanceof DomainError) return fromDomainError(error, c.req.method === "POST" ? "body" : "query");
-	if (error instanceof HTTPException)
-		return fromStatus(error.status, error.message, error.getResponse().headers);
-	config.onFailure(error, c.get("requestId"));
-	return new ProblemError("internal", "The service failed on this request; the fault is ours, not yours");
+function refuseAddress(c: EdgeContext): Response {
+	throw new ProblemError("not-found", `There is nothing at ${c.req.path}; GET / lists what there is`);
 }

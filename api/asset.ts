@@ -1,5 +1,4 @@
-import { entityTag, matches } from "./headers.ts";
-import type { EdgeContext } from "./respond.ts";
+import { fixed } from "./told.ts";
 
 /** A file for browsers: a page, a script, a style sheet. */
 export interface Asset {
@@ -23,22 +22,11 @@ export const PAGE_POLICY = [
 ].join("; ");
 
 /** Answers with a file, packed for whoever takes it so; 304 to a caller who holds it already. */
-export function assetHandler(asset: Asset): (c: EdgeContext) => Promise<Response> {
-	const tag = entityTag(asset.bytes);
-	return async (c) => {
-		const packed = /\bgzip\b(?!\s*;\s*q=0(?:\.0*)?(?:,|$))/.test(c.req.header("accept-encoding") ?? "");
-		const own = packed ? `${(await tag).slice(0, -1)}-gzip"` : await tag;
-		const headers = {
-			ETag: own,
-			"Cache-Control": `public, max-age=${asset.maxAge}`,
-			Vary: "Accept, Accept-Encoding",
-			...(asset.type.startsWith("text/html") && { "Content-Security-Policy": PAGE_POLICY }),
-		};
-		if (matches(c.req.header("if-none-match"), own)) return c.body(null, 304, headers);
-		return c.body(packed ? asset.gzipped : asset.bytes, 200, {
-			...headers,
-			"Content-Type": asset.type,
-			...(packed && { "Content-Encoding": "gzip" }),
-		});
-	};
-}
+export const assetHandler = ({ type, ...file }: Asset) =>
+	fixed({
+		...file,
+		headers: {
+			"Content-Type": type,
+			...(type.startsWith("text/html") && { "Content-Security-Policy": PAGE_POLICY }),
+		},
+	});

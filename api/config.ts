@@ -1,23 +1,21 @@
 import type { Asset } from "./asset.ts";
+import type { Compute } from "./compute.ts";
+import type { EdgeContext } from "./reply.ts";
+import type { Settings } from "./settings.ts";
 
 /** Versions that /v1/meta tells. The service's is that of package.json: a test holds them together. */
 export const VERSIONS = { service: "0.1.0", contract: "1.0.0", data: "1.0.0" } as const;
 
-interface Limit {
+export interface Limit {
 	readonly value: number;
 	readonly unit: string;
 	readonly meaning: string;
 	readonly beyond: string;
 }
 
-/** Every limit in force. The schemas, the edge and the server read them here; /v1/meta lists them. */
+/** The limits that are the same in every deployment, most of them part of the contract. /v1/meta lists them before those
+ *  that a deployment chooses (`SETTINGS`). */
 export const LIMITS = {
-	bodyBytes: {
-		value: 262_144,
-		unit: "bytes",
-		meaning: "size of a request body",
-		beyond: "413 payload-too-large",
-	},
 	headerBytes: {
 		value: 16_384,
 		unit: "bytes",
@@ -54,12 +52,6 @@ export const LIMITS = {
 		meaning: "operations asked of /v1/batch at once",
 		beyond: "400 invalid-request",
 	},
-	batchCost: {
-		value: 3000,
-		unit: "cost units",
-		meaning: "cost of all items of /v1/batch together, each as `costs` states it",
-		beyond: "422 too-large",
-	},
 	faultsListed: {
 		value: 100,
 		unit: "faults",
@@ -80,6 +72,25 @@ export interface Config {
 	readonly indexPage: string | undefined;
 	/** Files for browsers, where the entry could read them: the widget, the docs page and what pages need. */
 	readonly assets?: readonly Asset[];
+	/** The usual ones unless given. */
+	readonly settings?: Settings;
+	/** Where costly answers are worked out; in place unless given. */
+	readonly compute?: Compute;
+	/** Lets a request in, with the headers that its answer carries for it, or throws the problem that turns it away. */
+	readonly admit?: (c: EdgeContext) => Promise<Readonly<Record<string, string>>>;
+	/** Packs a long answer for callers who take gzip, where nothing in front does. */
+	readonly pack?: (text: string) => Promise<Uint8Array<ArrayBuffer>>;
+	/** Told of each request once its answer is ready. */
+	readonly observe?: (seen: Seen) => void;
 	/** Told of each failure of the service itself, whose inside a caller never sees. */
 	readonly onFailure: (error: unknown, requestId: string) => void;
+}
+
+/** What an operator may know of a request: nothing that the caller sent but the request id. */
+export interface Seen {
+	readonly requestId: string;
+	readonly operation: string; // its operationId; `document`, `asset` or `none` for what is no operation
+	readonly method: string;
+	readonly status: number;
+	readonly seconds: number; // from its first line to its answer
 }

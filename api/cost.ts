@@ -1,3 +1,5 @@
+import { ProblemError } from "./problem.ts";
+
 /** What an answer costs: about a millisecond of one core each unit, rounded up from a measurement of the contract's examples. */
 export const COSTS: Readonly<Record<string, number>> = {
 	getSunPosition: 1,
@@ -36,10 +38,41 @@ export function baseCost(operationId: string): number {
 	return cost;
 }
 
-/** Estimated cost of one request, from its body alone and before anything is computed.
- *  A range adds to it and a finer step multiplies it; what is no number or flag is left to the schema to refuse. */
-export function estimatedCost(operationId: string, body: Readonly<Record<string, unknown>>): number {
+/** What costs no more than this is worked out where it arrives: handing it to another thread would cost as much. */
+export const LIGHT = 1;
+
+type Body = Readonly<Record<string, unknown>>;
+
+interface Item {
+	readonly operation: string;
+	readonly body: Body;
+}
+
+/** Estimated cost of one checked request, before anything is computed: a range adds to it, a finer step multiplies it,
+ *  a batch costs what its items cost. */
+export function estimatedCost(operationId: string, body: Body): number {
+	if (operationId === "runBatch")
+		return (body.items as readonly Item[]).reduce(
+			(sum, item) => sum + estimatedCost(item.operation, item.body),
+			0,
+		);
 	const range = body.withRange === true ? RANGE * (OF_A_RANGE[operationId] ?? 0) : 0;
 	const step = typeof body.stepS === "number" && body.stepS > 0 ? body.stepS : USUAL_STEP;
 	return Math.ceil((baseCost(operationId) + range) * Math.max(1, USUAL_STEP / step));
+}
+
+/** The estimated cost of a checked request; one beyond the budget is refused, with what makes it dear. */
+export function costWithin(budget: number, operationId: string, body: Body): number {
+	const cost = estimatedCost(operationId, body);
+	if (cost <= budget) return cost;
+	const [pointer, advice] = dearest(operationId, body);
+	const detail = `This request costs ${cost} units and one may cost ${budget}; ${advice}`;
+	throw new ProblemError("too-large", detail, [{ in: "body", pointer, detail, code: "too_large" }]);
+}
+
+function dearest(operationId: string, body: Body): readonly [pointer: string, advice: string] {
+	if (operationId === "runBatch") return ["/items", "send the items in several batches"];
+	if (body.withRange === true && typeof body.stepS !== "number")
+		return ["/withRange", "ask for it without a range"];
+	return ["/stepS", "ask for a longer step"];
 }

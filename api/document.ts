@@ -1,5 +1,5 @@
 import type { Config } from "./config.ts";
-import type { EdgeContext } from "./respond.ts";
+import type { EdgeContext } from "./reply.ts";
 
 /** A text served as it stands: a page, the contract. */
 export interface Document {

@@ -1,6 +1,8 @@
+import type { Asked } from "./compute.ts";
 import { LIMITS } from "./config.ts";
+import { costWithin } from "./cost.ts";
 import { bodyFaults } from "./faults.ts";
-import type { Operation } from "./operation.ts";
+import type { MediaType, Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 import { ProblemError } from "./problem.ts";
 import { queryFaults } from "./query-faults.ts";
@@ -22,4 +24,18 @@ export function checkedInput(operation: Operation, given: unknown, place: string
 	const count = errors.length === 1 ? "one fault" : `${errors.length}${more} faults, the first of them`;
 	const holder = isQuery ? "query" : "body";
 	throw new ProblemError("invalid-request", `The ${holder} has ${count}: ${errors[0]?.detail}`, errors);
+}
+
+/** What is asked of an operation, whichever way it came: its input checked, its cost within the budget.
+ *  @param place  the address asked, for a sentence on what a path names in vain */
+export function askedFor(
+	operation: Operation,
+	type: MediaType,
+	given: unknown,
+	place: string,
+	budget: number,
+): Asked {
+	const input = checkedInput(operation, given, place);
+	const cost = costWithin(budget, operation.operationId, given as Readonly<Record<string, unknown>>);
+	return { operation, type, input, given, cost };
 }

@@ -15,7 +15,6 @@ export function createNodeServer(app: {
 	const arrival = LIMITS.arrivalTime.value * 1000;
 	const server = createAdaptorServer({
 		fetch: (request) => app.fetch(request),
-		overrideGlobalObjects: false,
 		serverOptions: {
 			maxHeaderSize: LIMITS.headerBytes.value,
 			headersTimeout: arrival,
@@ -40,15 +39,17 @@ function refuseConnection(error: NodeJS.ErrnoException, socket: Duplex): void {
 	const kind = KINDS[error.code ?? ""] ?? "malformed-request";
 	const body = problem(kind, DETAILS[kind] ?? "The request is not HTTP as RFC 9112 has it", requestId, []);
 	const text = JSON.stringify(body);
-	const headers = [
+	const headers = {
 		...STATIC_HEADERS,
-		["X-Request-Id", requestId],
-		["Content-Type", "application/problem+json"],
-		["Content-Length", String(Buffer.byteLength(text))],
-		["Cache-Control", "no-store"],
-		["Connection", "close"],
-	];
-	const head = headers.map(([name, value]) => `${name}: ${value}\r\n`).join("");
+		"X-Request-Id": requestId,
+		"Content-Type": "application/problem+json",
+		"Content-Length": String(Buffer.byteLength(text)),
+		"Cache-Control": "no-store",
+		Connection: "close",
+	};
+	const head = Object.entries(headers)
+		.map(([name, value]) => `${name}: ${value}\r\n`)
+		.join("");
 	socket.end(`HTTP/1.1 ${body.status} ${body.title}\r\n${head}\r\n${text}`);
 }
 

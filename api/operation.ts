@@ -1,4 +1,6 @@
 import type { z } from "@hono/zod-openapi";
+import type { Asked } from "./compute.ts";
+import type { Settings } from "./settings.ts";
 
 export type Tag = "Sun" | "Water" | "Dish" | "Loop" | "Tank" | "Plant" | "Service";
 
@@ -17,6 +19,15 @@ interface Forms<Input, Output> {
 /** The media types of an operation's answer, the one for no wish first. */
 export const MEDIA_TYPES = ["application/json", "image/svg+xml", "text/csv"] as const;
 
+export type MediaType = (typeof MEDIA_TYPES)[number];
+
+/** What an operation may use besides its input: the deployment's settings, and for a batch a way to have its items answered. */
+export interface Means {
+	readonly settings: Settings;
+	readonly compute: (asked: Asked) => Promise<string>;
+	readonly failed: (error: unknown) => void; // tells the operator
+}
+
 /** One operation of the service: what the contract says of it, and the plain function that answers it.
  *  It knows nothing of HTTP beyond its method and path, so a batch or a worker can run it as well. */
 interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
@@ -32,9 +43,10 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly maxAge: number; // how long a GET may be kept [s]; 0 for never
 	readonly refusals?: readonly (404 | 422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
 	readonly forms?: Forms<z.output<Input>, z.output<Output>>;
+	readonly composite?: true; // has others' answers worked out and does next to nothing itself
 	/** @param input  the request, checked and with its defaults filled in
 	 *  @param given  the request as it came, to tell a default from a choice */
-	answer(input: z.output<Input>, given: unknown): z.input<Output> | Promise<z.input<Output>>;
+	answer(input: z.output<Input>, given: unknown, means: Means): z.input<Output> | Promise<z.input<Output>>;
 }
 
 export const mediaTypes = ({ forms }: Operation) => (forms ? MEDIA_TYPES : (["application/json"] as const));

@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import type { DomainCode, DomainError } from "../src/index.ts";
+import { type DomainCode, DomainError } from "../src/index.ts";
 
 /** Every way a request can fail: the last part of the problem's `type`, its status and its title. */
 const PROBLEMS = {
@@ -22,6 +22,7 @@ const PROBLEMS = {
 	"no-convergence": { status: 422, title: "The calculation found no solution" },
 	"too-many-requests": { status: 429, title: "Too many requests" },
 	"headers-too-large": { status: 431, title: "The request's headers are too large" },
+	abandoned: { status: 499, title: "The caller went away" }, // nobody reads it; logs and metrics tell it from the rest
 	internal: { status: 500, title: "The service failed" },
 	overloaded: { status: 503, title: "The service is busy" },
 } as const;
@@ -111,6 +112,12 @@ export function fromDomainError(error: DomainError, place: "body" | "query"): Pr
 	return new ProblemError(KIND_OF_CODE[error.code], detail, [
 		{ in: place, ...where, detail, code: error.code },
 	]);
+}
+
+/** The problem that an error stands for; undefined for one that nobody foresaw. */
+export function problemFrom(error: unknown, place: "body" | "query"): ProblemError | undefined {
+	if (error instanceof ProblemError) return error;
+	return error instanceof DomainError ? fromDomainError(error, place) : undefined;
 }
 
 /** The core's message; a plain range is put anew, because the core speaks of it in SI units and to the last digit. */

@@ -1,42 +1,77 @@
+import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
+import { availableParallelism } from "node:os";
+import { promisify } from "node:util";
+import { gzip } from "node:zlib";
 import { createApp } from "./app.ts";
-import { type Address, addressFrom } from "./environment.ts";
+import { type Deployment, deploymentFrom } from "./deployment.ts";
+import { logOf } from "./log.ts";
+import { metricsOf } from "./metrics.ts";
 import { createNodeServer } from "./node-server.ts";
 import { readPages } from "./pages/read.ts";
+import { pool } from "./pool/pool.ts";
 
-const GRACE = 10_000; // [ms] for requests in flight when the process is told to end
+/** Ends the process at once, with a sentence for whoever started it. */
+function give(reason: string): never {
+	console.error(`Raykettle cannot start: ${reason}`);
+	process.exit(1);
+}
 
-function address(): Address {
+function deployment(): Deployment {
 	try {
-		return addressFrom(process.env);
+		return deploymentFrom(process.env);
 	} catch (error) {
-		console.error((error as Error).message);
-		process.exit(1);
+		return give((error as Error).message);
 	}
 }
 
-const { host, port } = address();
+const { host, port, metricsPort, threads = availableParallelism(), logLevel, settings } = deployment();
+const log = logOf(logLevel);
+const thread = new URL(import.meta.url.endsWith(".ts") ? "./pool/thread.ts" : "./thread.js", import.meta.url);
+const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failed }) : undefined;
+const metrics = metricsPort === undefined ? undefined : metricsOf(threadPool);
+const pack = promisify(gzip);
+
 const app = createApp({
 	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
-	onFailure: (error, requestId) => console.error(`request ${requestId} failed:`, error),
+	settings,
+	...(threadPool && { compute: threadPool.compute }),
+	pack: async (text) => new Uint8Array(await pack(text)),
+	observe: (seen) => {
+		log.seen(seen);
+		metrics?.seen(seen);
+	},
+	onFailure: log.failed,
 });
 const server = createNodeServer(app);
 
-server.on("error", (error: NodeJS.ErrnoException) => {
-	const taken = error.code === "EADDRINUSE" ? `${host}:${port} is taken; choose another PORT` : error.message;
-	console.error(`Raykettle cannot listen: ${taken}`);
-	process.exit(1);
-});
-
-server.listen(port, host, () => {
-	const { address: at, port: bound, family } = server.address() as AddressInfo;
-	console.log(`Raykettle listens on http://${family === "IPv6" ? `[${at}]` : at}:${bound}`);
-});
-
-for (const signal of ["SIGTERM", "SIGINT"] as const)
-	process.once(signal, () => {
-		console.log(`${signal}: finishing what is in flight`);
-		server.close(() => process.exit(0));
-		server.closeIdleConnections();
-		setTimeout(() => process.exit(1), GRACE).unref();
+/** Listens, and says where. */
+function listen(on: Server, at: number, then: (where: string) => void): void {
+	on.on("error", (error: NodeJS.ErrnoException) =>
+		give(error.code === "EADDRINUSE" ? `${host}:${at} is taken; choose another port` : error.message),
+	);
+	on.listen(at, host, () => {
+		const { address, port: bound, family } = on.address() as AddressInfo;
+		then(`http://${family === "IPv6" ? `[${address}]` : address}:${bound}`);
 	});
+}
+
+listen(server, port, (where) => {
+	console.log(`Raykettle listens on ${where}`);
+	threadPool?.start();
+});
+if (metrics) listen(metrics.server, metricsPort!, (where) => console.log(`Metrics on ${where}/metrics`));
+
+/** Takes no more requests, answers those in flight, and ends: with 0 when all were answered, else with 1 when time is up. */
+function end(signal: string): void {
+	console.log(`${signal}: finishing what is in flight`);
+	server.close(async () => {
+		await threadPool?.close();
+		log.flush();
+		process.exit(0);
+	});
+	server.closeIdleConnections();
+	setTimeout(() => process.exit(1), settings.grace * 1000).unref();
+}
+
+for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => end(signal));

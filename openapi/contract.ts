@@ -1,10 +1,12 @@
 import { createRoute, OpenAPIHono, z } from "@hono/zod-openapi";
+import { IN_PLACE } from "../api/compute.ts";
 import { VERSIONS } from "../api/config.ts";
 import type { Document } from "../api/document.ts";
 import type { Example, Operation } from "../api/operation.ts";
 import { pathNames } from "../api/path.ts";
 import { Problem } from "../api/problem.ts";
-import { documents, operations } from "../api/routes/index.ts";
+import { documents } from "../api/routes/documents.ts";
+import { operations } from "../api/routes/index.ts";
 import { wireValue } from "../api/wire.ts";
 import { FAULT_RESPONSES, otherResponses, SHARED_HEADERS } from "./responses.ts";
 
@@ -30,7 +32,7 @@ async function documented(operation: Operation) {
 	const answers: Record<string, Example> = {};
 	for (const [name, { summary, value }] of Object.entries(operation.examples)) {
 		const input = operation.input.parse(operation.method === "get" ? asQuery(value) : value);
-		const answer = wireValue(operation.output, await operation.answer(input, value));
+		const answer = wireValue(operation.output, await operation.answer(input, value, IN_PLACE));
 		answers[name] = { summary, value: answer as Example["value"] };
 	}
 	const { method, path, operationId, summary, description, tag, input, output, examples } = operation;

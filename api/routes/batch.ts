@@ -1,11 +1,9 @@
-import { DomainError } from "../../src/index.ts";
 import { LIMITS } from "../config.ts";
 import { estimatedCost } from "../cost.ts";
-import { checkedInput } from "../input.ts";
-import { type Operation, operation } from "../operation.ts";
-import { fromDomainError, ProblemError, problem } from "../problem.ts";
+import { askedFor } from "../input.ts";
+import { type Means, type Operation, operation } from "../operation.ts";
+import { ProblemError, problem, problemFrom } from "../problem.ts";
 import { BatchResponse, batchRequest, type ItemProblem } from "../schemas/batch.ts";
-import { wireValue } from "../wire.ts";
 
 interface Item {
 	readonly operation: string;
@@ -23,7 +21,7 @@ export const batchOf = (operations: readonly Operation[]) =>
 		description: [
 			`Up to ${LIMITS.batchItems.value} items, each with an operation and its body; per item its result or its problem, in the same order.`,
 			"An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:",
-			"beyond `batchCost` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.",
+			"beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.",
 		].join("\n"),
 		input: batchRequest(operations),
 		output: BatchResponse,
@@ -52,45 +50,35 @@ export const batchOf = (operations: readonly Operation[]) =>
 			},
 		},
 		maxAge: 0,
-		answer: async (_request, given) => {
+		composite: true,
+		answer: async (_request, given, means) => {
 			const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
-			const cost = items.reduce((sum, { operation: id, body }) => sum + estimatedCost(id, body), 0);
-			refuseBeyond(cost);
 			const answers = [];
 			for (const item of items) {
 				answers.push(
-					await answered(operations.find(({ operationId }) => operationId === item.operation)!, item),
+					await answered(operations.find(({ operationId }) => operationId === item.operation)!, item, means),
 				);
-				await pause();
+				if (items.length > 1) await pause();
 			}
-			return { items: answers, cost };
+			return { items: answers, cost: estimatedCost("runBatch", given as Item["body"]) };
 		},
 	});
-
-function refuseBeyond(cost: number): void {
-	const most = LIMITS.batchCost.value;
-	if (cost <= most) return;
-	const detail = `The items cost ${cost} units together and a batch may cost ${most}; send them in several`;
-	throw new ProblemError("too-large", detail, [{ in: "body", pointer: "/items", detail, code: "too_large" }]);
-}
 
 /** Lets requests that wait have their turn between two items. */
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
-/** One item as the operation alone would answer it. A failure of the service itself is no item's problem and ends the batch. */
-async function answered(asked: Operation, { body }: Item) {
+/** One item as the operation alone would answer it, a failure of the service itself among what it may answer. */
+async function answered(operation: Operation, { body }: Item, { settings, compute, failed }: Means) {
+	const isQuery = operation.method === "get";
 	try {
-		const given = asked.method === "get" ? asParameters(body) : body;
-		const input = checkedInput(asked, given, asked.path);
-		const value = wireValue(asked.output, await asked.answer(input, given));
-		return { status: 200 as const, result: value as Record<string, unknown> };
+		const given = isQuery ? asParameters(body) : body;
+		const asked = askedFor(operation, "application/json", given, operation.path, settings.computingBudget);
+		return { status: 200 as const, result: JSON.parse(await compute(asked)) as Record<string, unknown> };
 	} catch (error) {
-		const refused =
-			error instanceof DomainError
-				? fromDomainError(error, asked.method === "get" ? "query" : "body")
-				: error;
-		if (!(refused instanceof ProblemError)) throw error;
-		const told = itemProblem(refused);
+		const problem = problemFrom(error, isQuery ? "query" : "body");
+		if (problem?.kind === "abandoned") throw problem;
+		if (!problem) failed(error);
+		const told = itemProblem(problem ?? new ProblemError("internal", "The service failed on this item"));
 		return { status: told.status, problem: told };
 	}
 }

@@ -3,7 +3,7 @@ import { PAGE_POLICY } from "../asset.ts";
 import { type Config, VERSIONS } from "../config.ts";
 import type { Document } from "../document.ts";
 import { ProblemError } from "../problem.ts";
-import { fixedText } from "../respond.ts";
+import { told } from "../told.ts";
 
 const LINKS = {
 	name: "Raykettle",
@@ -31,15 +31,16 @@ export const home: Document = {
 	summary: "Where to begin",
 	mediaTypes: ["application/json", "text/html"],
 	say: (c, config) => {
-		const { indexPage } = config;
-		const type = acceptable(
-			c.req.header("accept"),
-			indexPage === undefined ? ["application/json"] : ["application/json", "text/html"],
-		);
+		const { indexPage, pack } = config;
+		const offered =
+			indexPage === undefined
+				? (["application/json"] as const)
+				: (["application/json", "text/html"] as const);
+		const type = acceptable(c.req.header("accept"), offered);
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
-		if (type === "application/json") return fixedText(c, index(config), type, 3600);
-		c.header("Content-Security-Policy", PAGE_POLICY);
-		return fixedText(c, indexPage ?? "", "text/html; charset=utf-8", 300);
+		if (type === "application/json") return told(c, index(config), 3600, { "Content-Type": type }, pack);
+		const headers = { "Content-Type": "text/html; charset=utf-8", "Content-Security-Policy": PAGE_POLICY };
+		return told(c, indexPage ?? "", 300, headers, pack);
 	},
 };

@@ -1,4 +1,3 @@
-import type { Document } from "../document.ts";
 import type { Operation } from "../operation.ts";
 import { batchOf } from "./batch.ts";
 import { boilingPoint } from "./boiling-point.ts";
@@ -6,12 +5,10 @@ import { dishOpticsOperation } from "./dish-optics.ts";
 import { fluid } from "./fluid.ts";
 import { fluids } from "./fluids.ts";
 import { live, ready } from "./health.ts";
-import { home } from "./home.ts";
 import { instant } from "./instant-feasibility.ts";
 import { insulations } from "./insulations.ts";
 import { loopLossesOperation } from "./loop-losses.ts";
 import { meta } from "./meta.ts";
-import { contract } from "./openapi.ts";
 import { receiverLossesOperation } from "./receiver-losses.ts";
 import { sensitivity } from "./sensitivity.ts";
 import { sunDay } from "./sun-day.ts";
@@ -45,6 +42,3 @@ const single: readonly Operation[] = [
 
 /** Every operation of the service, in the order in which the contract shows them. */
 export const operations: readonly Operation[] = [...single, batchOf(single)];
-
-/** What is served as a text of its own rather than computed. */
-export const documents: readonly Document[] = [home, contract];

@@ -3,6 +3,7 @@ import { LIMITS, VERSIONS } from "../config.ts";
 import { COSTS } from "../cost.ts";
 import { operation } from "../operation.ts";
 import { NoQuery } from "../query.ts";
+import { SETTINGS, type Settings } from "../settings.ts";
 
 const Limit = z
 	.strictObject({
@@ -24,7 +25,7 @@ const Meta = z
 		limits: z.array(Limit),
 		costs: z.array(z.strictObject({ operation: z.string(), cost: z.int() })).openapi({
 			description:
-				"What each operation counts in a batch, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it.",
+				"What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it.",
 		}),
 	})
 	.openapi("Meta");
@@ -40,9 +41,18 @@ export const meta = operation({
 	output: Meta,
 	examples: { plain: { summary: "No parameters", value: {} } },
 	maxAge: 3600,
-	answer: () => ({
+	answer: (_query, _given, { settings }) => ({
 		...VERSIONS,
-		limits: Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })),
+		limits: [...Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })), ...chosen(settings)],
 		costs: Object.entries(COSTS).map(([operation, cost]) => ({ operation, cost })),
 	}),
 });
+
+/** What this deployment chose, as far as a caller can meet it. */
+function chosen(settings: Settings) {
+	return Object.entries(SETTINGS).flatMap(([name, setting]) => {
+		const { unit, meaning } = setting;
+		if (!("beyond" in setting)) return [];
+		return [{ name, value: settings[name as keyof Settings], unit, meaning, beyond: setting.beyond }];
+	});
+}

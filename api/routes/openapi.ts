@@ -1,6 +1,6 @@
 import contractDocument from "../../openapi/openapi.json";
 import type { Document } from "../document.ts";
-import { fixedText } from "../respond.ts";
+import { told } from "../told.ts";
 
 const text = `${JSON.stringify(contractDocument, undefined, "\t")}\n`; // the bytes of the committed file
 
@@ -10,5 +10,5 @@ export const contract: Document = {
 	operationId: "getContract",
 	summary: "This contract (OpenAPI 3.1)",
 	mediaTypes: ["application/json"],
-	say: (c) => fixedText(c, text, "application/json", 3600),
+	say: (c, { pack }) => told(c, text, 3600, { "Content-Type": "application/json" }, pack),
 };

@@ -53,6 +53,6 @@ export const BatchResponse = z
 			.meta({ description: "In the order of the request." }),
 		cost: z
 			.int()
-			.meta({ description: "Estimated cost of all items, counted against `batchCost` of /v1/meta." }),
+			.meta({ description: "Estimated cost of all items, counted against `computingBudget` of /v1/meta." }),
 	})
 	.openapi("BatchResponse");

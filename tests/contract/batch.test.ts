@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { LIMITS } from "../../api/config.ts";
 import { COSTS } from "../../api/cost.ts";
 import { operations } from "../../api/routes/index.ts";
+import { USUAL_SETTINGS } from "../../api/settings.ts";
 import { asQuery } from "../../openapi/contract.ts";
 import { app, failures, parsed, problemIn, raykettle } from "./service.ts";
 
@@ -95,7 +95,7 @@ describe("400", () => {
 });
 
 it("413: refuses a body beyond the limit", async () => {
-	expect((await problemIn(await post(" ".repeat(LIMITS.bodyBytes.value + 1)))).status).toBe(413);
+	expect((await problemIn(await post(" ".repeat(USUAL_SETTINGS.bodyBytes + 1)))).status).toBe(413);
 });
 
 describe("422", () => {

@@ -6,6 +6,7 @@ import { createApp } from "../../api/app.ts";
 import { LIMITS } from "../../api/config.ts";
 import { createNodeServer } from "../../api/node-server.ts";
 import { operations } from "../../api/routes/index.ts";
+import { USUAL_SETTINGS } from "../../api/settings.ts";
 import { app, failures, problemIn } from "./service.ts";
 
 const post = operations.find(({ method }) => method === "post")?.path ?? "/v1/none";
@@ -189,7 +190,7 @@ describe.skipIf(post === "/v1/none")("a body", () => {
 	);
 
 	it("over the limit is refused by its stated length, or counted when none is stated", async () => {
-		const limit = LIMITS.bodyBytes.value;
+		const limit = USUAL_SETTINGS.bodyBytes;
 		const stated = await problemIn(await send("{}", { ...json, "content-length": String(limit + 1) }));
 		expect(stated).toMatchObject({ status: 413, detail: expect.stringContaining(String(limit)) });
 		expect((await problemIn(await send(" ".repeat(limit + 1)))).status).toBe(413);

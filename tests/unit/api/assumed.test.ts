@@ -1,6 +1,7 @@
 import { z } from "@hono/zod-openapi";
 import { describe, expect, it } from "vitest";
 import { assume, defaultsTaken, part } from "../../../api/assumed.ts";
+import { IN_PLACE } from "../../../api/compute.ts";
 import { warmUp } from "../../../api/routes/warm-up.ts";
 import { hostel } from "../../../api/scenario/hostel.ts";
 import { valueAt } from "../../../api/schema-walk.ts";
@@ -20,7 +21,7 @@ const least = {
 };
 
 async function answered(body: unknown): Promise<Answer> {
-	return wireValue(warmUp.output, await warmUp.answer(warmUp.input.parse(body), body)) as Answer;
+	return wireValue(warmUp.output, await warmUp.answer(warmUp.input.parse(body), body, IN_PLACE)) as Answer;
 }
 
 const keysOf = (pointer: string) => pointer.slice(1).split("/");

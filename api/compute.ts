@@ -1,0 +1,32 @@
+import type { Means, MediaType, Operation } from "./operation.ts";
+import { USUAL_SETTINGS } from "./settings.ts";
+import { wireValue } from "./wire.ts";
+
+/** An operation, and all that its answer depends on. */
+export interface Asked {
+	readonly operation: Operation;
+	readonly type: MediaType;
+	readonly input: unknown; // checked, with its defaults filled in
+	readonly given: unknown; // as it came
+	readonly cost: number; // as estimated [cost units]
+}
+
+/** Works out the text of an answer somewhere, and stops when the signal fires. */
+export type Compute = (asked: Asked, signal: AbortSignal) => Promise<string>;
+
+/** Everything in place, with the usual settings: for the contract's examples, and for tests. */
+export const IN_PLACE: Means = {
+	settings: USUAL_SETTINGS,
+	compute: (asked) => textOf(asked, IN_PLACE),
+	failed: (error) => {
+		throw error;
+	},
+};
+
+/** The text of an answer: worked out, checked against its schema, rounded, and told in the form asked. */
+export async function textOf({ operation, type, input, given }: Asked, means: Means): Promise<string> {
+	const value = wireValue(operation.output, await operation.answer(input, given, means));
+	if (type === "image/svg+xml" && operation.forms) return operation.forms.chart(value, input);
+	if (type === "text/csv" && operation.forms) return operation.forms.table(value, input);
+	return JSON.stringify(value);
+}

@@ -1,0 +1,38 @@
+import pino from "pino";
+import type { Seen } from "./config.ts";
+import type { Deployment } from "./deployment.ts";
+
+export interface Log {
+	readonly started: (where: string) => void;
+	readonly seen: (seen: Seen) => void;
+	readonly failed: (error: unknown, requestId?: string) => void;
+	readonly ending: (why: string) => void;
+	/** Writes what is still in memory. */
+	readonly flush: () => void;
+}
+
+const MEMORY = 4096; // [bytes] written at once; what is in memory is lost if the process is killed
+const PAUSE = 1000; // [ms] after which a line is written in any case
+
+/** One JSON line an event on standard output, written without holding up a request. Nothing that a caller sent is in it
+ *  but a well-formed request id: no address, no key, no query, no body, and of an error not even its message. */
+export function logOf(level: Deployment["logLevel"]): Log {
+	const destination = pino.destination({ dest: 1, sync: false, minLength: MEMORY, periodicFlush: PAUSE });
+	const log = pino({ level, base: null, timestamp: pino.stdTimeFunctions.isoTime }, destination);
+	return {
+		started: (where) => log.info({ where }, "listening"),
+		seen: ({ seconds, ...seen }) => log.info({ ...seen, ms: Math.round(seconds * 1e5) / 100 }, "request"),
+		failed: (error, requestId) => log.error({ requestId, ...told(error) }, "failure"),
+		ending: (why) => log.info({ why }, "ending"),
+		flush: () => {
+			if (level !== "silent") destination.flushSync();
+		},
+	};
+}
+
+/** What kind of error it was and where: its message could repeat what a caller sent. */
+function told(error: unknown) {
+	if (!(error instanceof Error)) return { error: typeof error };
+	const frames = (error.stack ?? "").split("\n").filter((line) => line.startsWith("    at "));
+	return { error: error.name, at: frames.slice(0, 8).map((line) => line.trim().slice(3)) };
+}

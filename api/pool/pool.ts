@@ -1,0 +1,134 @@
+import { Piscina } from "piscina";
+import type { Asked, Compute } from "../compute.ts";
+import { ProblemError } from "../problem.ts";
+import type { Settings } from "../settings.ts";
+import { admission } from "./admission.ts";
+import type { Done, Errand } from "./message.ts";
+
+/** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run to its end where that
+ *  comes sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
+const RESTART = 300;
+const HEAP = 256; // [MB] of one thread; a single answer holds a few
+const RETRY = { "Retry-After": "1" }; // [s] most answers take far less
+
+export interface PoolOptions {
+	readonly threads: number;
+	readonly thread: URL; // the module each thread runs
+	readonly execArgv?: readonly string[]; // how Node starts it; as this process was started unless given
+	readonly settings: Settings;
+	readonly onLoss: (error: unknown) => void; // told of a thread that ended with nothing to do
+}
+
+export interface Pool {
+	readonly compute: Compute;
+	/** Starts the threads, so that the first request need not wait for them. */
+	start(): void;
+	/** How many answers are being worked out, and how many wait. */
+	depth(): { readonly running: number; readonly waiting: number };
+	close(): Promise<void>;
+}
+
+interface Waiting {
+	readonly asked: Asked;
+	readonly signal: AbortSignal;
+	readonly resolve: (text: string) => void;
+	readonly reject: (error: unknown) => void;
+}
+
+/** Threads that work out costly answers, a bounded line of those who wait, and a way out for each of them. */
+export function pool(options: PoolOptions): Pool {
+	const { threads } = options;
+	const gate = admission(threads);
+	const line: Waiting[] = [];
+	let running = 0;
+	let started: Piscina<Errand, Done> | undefined;
+	const piscina = () => {
+		started ??= startedThreads(options);
+		return started;
+	};
+
+	function leave(waiting: Waiting): void {
+		const place = line.indexOf(waiting);
+		if (place < 0) return; // it runs already
+		line.splice(place, 1);
+		waiting.reject(problemOf(waiting.signal));
+	}
+
+	function next(): void {
+		while (running < threads && line.length > 0) {
+			running += 1;
+			void carriedOut(piscina(), line.shift()!, options.settings).then(() => {
+				running -= 1;
+				next();
+				gate.threadsTaken(running, performance.now());
+			});
+		}
+		gate.threadsTaken(running, performance.now());
+	}
+
+	const compute: Compute = (asked, signal) =>
+		new Promise((resolve, reject) => {
+			const before = line.reduce((sum, other) => sum + other.asked.cost, 0);
+			if (!gate.admits(asked.cost, before, performance.now()))
+				return reject(overloaded("More is asked than can be worked out now"));
+			if (signal.aborted) return reject(problemOf(signal));
+			const waiting = { asked, signal, resolve, reject };
+			line.push(waiting);
+			signal.addEventListener("abort", () => leave(waiting), { once: true });
+			next();
+		});
+
+	return {
+		compute,
+		start: () => void piscina(),
+		depth: () => ({ running, waiting: line.length }),
+		close: async () => started?.destroy(),
+	};
+}
+
+function startedThreads({ threads, thread, execArgv, onLoss }: PoolOptions): Piscina<Errand, Done> {
+	const piscina: Piscina<Errand, Done> = new Piscina({
+		filename: thread.href,
+		minThreads: threads,
+		maxThreads: threads,
+		idleTimeout: Number.POSITIVE_INFINITY,
+		resourceLimits: { maxOldGenerationSizeMb: HEAP },
+		...(execArgv && { execArgv: [...execArgv] }),
+	});
+	return piscina.on("error", onLoss);
+}
+
+/** Runs one piece of work to its end, whatever that is, and tells whoever waits for it. Never rejects. */
+async function carriedOut(piscina: Piscina<Errand, Done>, work: Waiting, settings: Settings): Promise<void> {
+	const { asked, signal, resolve, reject } = work;
+	const { operation, type, input, given, cost } = asked;
+	const stop = new AbortController();
+	const onAbort = () => {
+		reject(problemOf(signal));
+		if (isTimeout(signal) || cost >= RESTART) stop.abort();
+	};
+	signal.addEventListener("abort", onAbort, { once: true });
+	try {
+		const errand = { operationId: operation.operationId, type, input, given, settings };
+		const done = await piscina.run(errand, { signal: stop.signal });
+		if ("text" in done) return resolve(done.text);
+		if ("failure" in done) return reject(done.failure);
+		const { kind, detail, errors, headers } = done.problem;
+		reject(new ProblemError(kind, detail, errors, headers));
+	} catch {
+		reject(overloaded("The thread that worked out the answer was lost; another takes its place"));
+	} finally {
+		signal.removeEventListener("abort", onAbort);
+	}
+}
+
+const overloaded = (detail: string) => new ProblemError("overloaded", detail, [], RETRY);
+
+const isTimeout = ({ reason }: AbortSignal) =>
+	reason instanceof DOMException && reason.name === "TimeoutError";
+
+function problemOf(signal: AbortSignal): ProblemError {
+	return isTimeout(signal)
+		? overloaded("Working out the answer took too long and was stopped")
+		: new ProblemError("abandoned", "The caller went away before the answer was ready");
+}

@@ -1,0 +1,100 @@
+import { type Reader, reader } from "./environment.ts";
+
+/** A number that a deployment may choose. */
+interface Setting {
+	readonly variable: string; // its name in the environment
+	readonly usual: number;
+	readonly least: number;
+	readonly most: number;
+	readonly unit: string;
+	readonly meaning: string;
+	readonly beyond?: string; // what answers a request beyond it; absent where no caller meets it
+}
+
+/** Every number that a deployment may choose, in the order in which /v1/meta and the contributors' table list them. */
+export const SETTINGS = {
+	bodyBytes: {
+		variable: "BODY_BYTES",
+		usual: 262_144,
+		least: 1024,
+		most: 16_777_216,
+		unit: "bytes",
+		meaning: "size of a request body",
+		beyond: "413 payload-too-large",
+	},
+	computingBudget: {
+		variable: "COMPUTING_BUDGET",
+		usual: 3000,
+		least: 100,
+		most: 100_000,
+		unit: "cost units",
+		meaning: "cost of one request as `costs` states it, the items of a batch together",
+		beyond: "422 too-large, before anything is computed",
+	},
+	computingTime: {
+		variable: "COMPUTING_TIME_S",
+		usual: 20,
+		least: 1,
+		most: 300,
+		unit: "seconds",
+		meaning: "time from a request's arrival to its answer, waiting included",
+		beyond: "503 overloaded, and the work is stopped",
+	},
+	requestsInFlight: {
+		variable: "CONCURRENCY",
+		usual: 1000,
+		least: 1,
+		most: 100_000,
+		unit: "requests",
+		meaning: "requests in flight at once, in one instance",
+		beyond: "503 overloaded, at once",
+	},
+	rateRequests: {
+		variable: "RATE_REQUESTS",
+		usual: 600,
+		least: 0,
+		most: 10_000_000,
+		unit: "requests",
+		meaning: "requests of one key or address within `rateWindow`, counted by each instance; 0 for no limit",
+		beyond: "429 too-many-requests",
+	},
+	rateWindow: {
+		variable: "RATE_WINDOW_S",
+		usual: 60,
+		least: 1,
+		most: 3600,
+		unit: "seconds",
+		meaning: "time over which requests are counted",
+		beyond: "a new count begins",
+	},
+	trustedProxies: {
+		variable: "TRUSTED_PROXIES",
+		usual: 0,
+		least: 0,
+		most: 10,
+		unit: "proxies",
+		meaning: "proxies in front whose X-Forwarded-For is believed; 0 takes the address of the connection",
+	},
+	grace: {
+		variable: "GRACE_S",
+		usual: 10,
+		least: 1,
+		most: 300,
+		unit: "seconds",
+		meaning: "time for requests in flight when the process is told to end",
+	},
+} as const satisfies Readonly<Record<string, Setting>>;
+
+export type Settings = Readonly<Record<keyof typeof SETTINGS, number>>;
+
+/** The settings that an environment chooses, the usual ones for the rest. */
+export function settingsFrom({ wholeNumber }: Reader): Settings {
+	const chosen = Object.entries(SETTINGS).map(([name, setting]) => [
+		name,
+		wholeNumber(setting) ?? setting.usual,
+	]);
+	return Object.fromEntries(chosen) as Settings;
+}
+
+/** The settings of a deployment that chooses none. */
+export const USUAL_SETTINGS = settingsFrom(reader({}));
