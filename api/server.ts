@@ -6,6 +6,7 @@ import { gzip } from "node:zlib";
 import { createApp } from "./app.ts";
 import { type Deployment, deploymentFrom } from "./deployment.ts";
 import { logOf } from "./log.ts";
+import { remembering } from "./memory.ts";
 import { metricsOf } from "./metrics.ts";
 import { createNodeServer } from "./node-server.ts";
 import { readPages } from "./pages/read.ts";
@@ -35,7 +36,7 @@ const pack = promisify(gzip);
 const app = createApp({
 	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
 	settings,
-	...(threadPool && { compute: threadPool.compute }),
+	...(threadPool && { compute: remembering(threadPool.compute, settings.answerMemory * 2 ** 20) }),
 	pack: async (text) => new Uint8Array(await pack(text)),
 	observe: (seen) => {
 		log.seen(seen);

@@ -65,7 +65,7 @@ export const SETTINGS = {
 		most: 3600,
 		unit: "seconds",
 		meaning: "time over which requests are counted",
-		beyond: "a new count begins",
+		beyond: "the count begins anew",
 	},
 	trustedProxies: {
 		variable: "TRUSTED_PROXIES",
@@ -74,6 +74,14 @@ export const SETTINGS = {
 		most: 10,
 		unit: "proxies",
 		meaning: "proxies in front whose X-Forwarded-For is believed; 0 takes the address of the connection",
+	},
+	answerMemory: {
+		variable: "ANSWER_MEMORY_MB",
+		usual: 16,
+		least: 0,
+		most: 4096,
+		unit: "MB",
+		meaning: "answers kept for those who ask the very same again; 0 for none",
 	},
 	grace: {
 		variable: "GRACE_S",
