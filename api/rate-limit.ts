@@ -1,42 +1,78 @@
+import type { Key } from "./keys.ts";
 import { ProblemError } from "./problem.ts";
+import { addressWindows, keyWindows, type Window, type Windows } from "./rate-windows.ts";
 
-/** How many requests one caller may send within a window; counted in memory, so per instance. */
+/** How many requests a caller may send within a window; counted in memory, so per instance. */
 export interface RatePolicy {
-	readonly requests: number;
+	readonly requests: number; // of an address, or of a secret key without a quota of its own; 0 for no limit
 	readonly windowS: number;
-	/** Callers remembered at most; the one whose window began first is forgotten first. */
-	readonly callers: number;
+	readonly callers: number; // addresses remembered at most, and as many again of those that have nothing left
 }
 
-type Fields = Readonly<Record<"RateLimit" | "RateLimit-Policy", string>>;
+export interface Caller {
+	readonly address: string; // see `addressBlock`
+	readonly key: Key | undefined;
+}
 
-/** Counts a request of a caller at a time [ms]: the fields that tell what is left (draft-ietf-httpapi-ratelimit-headers),
- *  or a problem once nothing is. A window begins with a caller's first request. */
+/** A quota that a request counts against, and the window in which it does. */
+interface Count {
+	readonly policy: "default" | "key"; // the deployment's, or the key's own
+	readonly holder: "address" | "key";
+	readonly id: string;
+	readonly requests: number;
+	readonly windows: Windows;
+	readonly window: Window;
+}
+
+type Fields = Readonly<Record<string, string>>;
+
+/** Counts a request of a caller at a time [ms]: the fields that tell what is left (draft-ietf-httpapi-ratelimit-headers-11),
+ *  none where there is no limit, or a problem once a quota is used up; what is refused counts against nobody.
+ *
+ *  A secret key counts by itself, wherever it comes from. A publishable key is in everybody's hands, so its visitors count by
+ *  address; a quota of its own caps them all together. Windows begin with each caller's first request, so callers do not all
+ *  come back at one moment; whoever uses one window late and the next early sends two quotas in a short time. */
 export function rateLimit({ requests, windowS, callers }: RatePolicy) {
-	const windows = new Map<string, { readonly ends: number; used: number }>(); // in the order in which they end
-	const policy = `"default";q=${requests};w=${windowS}`;
-	return (caller: string, now: number): Fields => {
-		let window = windows.get(caller);
-		if (window === undefined || window.ends <= now) {
-			windows.delete(caller);
-			if (windows.size >= callers) windows.delete(windows.keys().next().value!);
-			window = { ends: now + windowS * 1000, used: 0 };
-			windows.set(caller, window);
-		}
-		const wait = Math.ceil((window.ends - now) / 1000);
-		const left = requests - window.used;
-		const fields = {
-			RateLimit: `"default";r=${Math.max(0, left - 1)};t=${wait}`,
-			"RateLimit-Policy": policy,
+	const addresses = addressWindows(windowS * 1000, callers);
+	const keys = keyWindows(windowS * 1000);
+
+	function countsOf({ address, key }: Caller, now: number): readonly Count[] {
+		const byKey = (policy: Count["policy"], { id }: Key, requests: number): Count => {
+			return { policy, holder: "key", id, requests, windows: keys, window: keys.at(id, now) };
 		};
-		if (left <= 0)
-			throw new ProblemError(
-				"too-many-requests",
-				`${requests} requests in ${windowS} s are allowed; try again in ${wait} s`,
-				[],
-				{ ...fields, "Retry-After": String(wait) },
-			);
-		window.used += 1;
-		return fields;
+		const own = key?.requests === undefined ? [] : [byKey("key", key, key.requests)];
+		if (requests === 0 || (key?.kind === "secret" && own.length > 0)) return own;
+		if (key?.kind === "secret") return [byKey("default", key, requests)];
+		const window = addresses.at(address, now);
+		own.push({ policy: "default", holder: "address", id: address, requests, windows: addresses, window });
+		return own;
+	}
+	return (caller: Caller, now: number): Fields => {
+		const counts = countsOf(caller, now);
+		if (counts.some(isSpent)) throw refusal(counts, windowS, now);
+		for (const { windows, id, window, requests } of counts) windows.use(id, window, requests, now);
+		return fieldsOf(counts, windowS, now);
 	};
+}
+
+const isSpent = ({ requests, window }: Count) => window.used >= requests;
+const waitOf = ({ window }: Count, now: number) => Math.ceil((window.ends - now) / 1000); // [s] up, so that it is over by then
+
+function fieldsOf(counts: readonly Count[], windowS: number, now: number): Fields {
+	if (counts.length === 0) return {};
+	const left = counts.map((count) => {
+		const { policy, requests, window } = count;
+		return `"${policy}";r=${requests - window.used};t=${waitOf(count, now)}`;
+	});
+	const policies = counts.map(({ policy, requests }) => `"${policy}";q=${requests};w=${windowS}`);
+	return { RateLimit: left.join(", "), "RateLimit-Policy": policies.join(", ") };
+}
+
+/** The refusal of the quota that stays used up the longest. */
+function refusal(counts: readonly Count[], windowS: number, now: number): ProblemError {
+	const last = counts.filter(isSpent).reduce((a, b) => (b.window.ends > a.window.ends ? b : a));
+	const wait = waitOf(last, now);
+	const detail = `This ${last.holder} may send ${last.requests} requests in ${windowS} s; try again in ${wait} s`;
+	const headers = { ...fieldsOf(counts, windowS, now), "Retry-After": String(wait) };
+	return new ProblemError("too-many-requests", detail, [], headers);
 }
