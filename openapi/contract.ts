@@ -8,7 +8,8 @@ import { Problem } from "../api/problem.ts";
 import { documents } from "../api/routes/documents.ts";
 import { operations } from "../api/routes/index.ts";
 import { wireValue } from "../api/wire.ts";
-import { FAULT_RESPONSES, otherResponses, SHARED_HEADERS } from "./responses.ts";
+import { FAULT_RESPONSES, HEADERS, headersOf, otherResponses } from "./responses.ts";
+import { SECURITY_SCHEMES, securityOf } from "./security.ts";
 
 const TAGS = [
 	{ name: "Sun", description: "Where the sun stands, and what a clear sky lets through." },
@@ -25,7 +26,8 @@ const DESCRIPTION = `Sizes solar water heaters driven by a tracking dish: sun â†
 **Units** stand at the end of each name: \`elevationM\`, \`flowLPerMin\`, \`temperatureC\`, \`differenceK\`. Ratios run from 0 to 1. Azimuths run clockwise from north.
 **Left out** values are filled with the defaults shown here, and each answer lists them in \`assumed\`. Unknown names are faults, never ignored.
 **Numbers** are rounded to eight significant digits. The same request gives the same bytes.
-**Problems** are \`application/problem+json\` (RFC 9457), with every fault of the request at once.`;
+**Problems** are \`application/problem+json\` (RFC 9457), with every fault of the request at once.
+**Keys** go in \`X-Api-Key\`, where a deployment gives them out. **Rates** are told in \`RateLimit\` and \`RateLimit-Policy\`, where it limits them; a 429 or a shed 503 says in \`Retry-After\` when to come back.`;
 
 /** One operation with its examples run, so that what the contract shows is what the service says. */
 async function documented(operation: Operation) {
@@ -40,7 +42,7 @@ async function documented(operation: Operation) {
 		content: { "application/json": { schema, examples: { ...shown } } },
 	});
 	return createRoute({
-		...{ method, path, operationId, summary, description, tags: [tag] },
+		...{ method, path, operationId, summary, description, tags: [tag], security: securityOf(path) },
 		request:
 			method === "get"
 				? parameters(path, input as z.ZodObject)
@@ -48,7 +50,7 @@ async function documented(operation: Operation) {
 		responses: {
 			200: {
 				description: "The answer.",
-				headers: SHARED_HEADERS,
+				headers: headersOf(path),
 				content: { ...json(output, answers).content, ...(operation.forms && OTHER_FORMS) },
 			},
 		},
@@ -88,7 +90,8 @@ function documentRoute({ path, operationId, summary, mediaTypes }: Document) {
 	const content = Object.fromEntries(mediaTypes.map((type) => [type, { schema: shapeOf(type) }]));
 	return createRoute({
 		...{ method: "get", path, operationId, summary, description: summary, tags: ["Service"] },
-		responses: { 200: { description: "The text.", headers: SHARED_HEADERS, content } },
+		security: securityOf(path),
+		responses: { 200: { description: "The text.", headers: headersOf(path), content } },
 	});
 }
 
@@ -110,7 +113,7 @@ function complete(contract: Contract): void {
 	for (const { path } of documents)
 		Object.assign(
 			contract.paths?.[path]?.get?.responses ?? {},
-			otherResponses({ method: "get", maxAge: 3600 }),
+			otherResponses({ method: "get", path, maxAge: 3600 }),
 		);
 }
 
@@ -137,7 +140,8 @@ export async function contract(): Promise<Contract> {
 	const responses = Object.fromEntries(
 		Object.entries(FAULT_RESPONSES).filter(([name]) => named.includes(`/responses/${name}"`)),
 	);
-	return { ...built, components: { ...built.components, responses }, security: [] };
+	const shared = { responses, headers: HEADERS, securitySchemes: SECURITY_SCHEMES };
+	return { ...built, components: { ...built.components, ...shared } };
 }
 
 /** The committed text of the contract. */

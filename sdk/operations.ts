@@ -147,7 +147,7 @@ export interface Raykettle {
 	 *
 	 * Up to 100 items, each with an operation and its body; per item its result or its problem, in the same order.
 	 * An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
-	 * beyond `batchCost` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
+	 * beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
 	 */
 	readonly runBatch: Method<"runBatch">;
 	/**

@@ -404,7 +404,7 @@ export interface paths {
          * Many operations in one request
          * @description Up to 100 items, each with an operation and its body; per item its result or its problem, in the same order.
          *     An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
-         *     beyond `batchCost` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
+         *     beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
          */
         readonly post: operations["runBatch"];
         readonly delete?: never;
@@ -3817,7 +3817,7 @@ export interface components {
             /** @description Version of the tables the service carries. */
             readonly data: string;
             readonly limits: readonly components["schemas"]["Limit"][];
-            /** @description What each operation counts in a batch, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it. */
+            /** @description What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it. */
             readonly costs: readonly {
                 readonly operation: string;
                 readonly cost: number;
@@ -3859,7 +3859,7 @@ export interface components {
                 readonly status: number;
                 readonly problem: components["schemas"]["ItemProblem"];
             })[];
-            /** @description Estimated cost of all items, counted against `batchCost` of /v1/meta. */
+            /** @description Estimated cost of all items, counted against `computingBudget` of /v1/meta. */
             readonly cost: number;
         };
         /** @description Why an item was not answered; the request id is the batch's. */
@@ -3897,8 +3897,34 @@ export interface components {
         /** @description The request breaks the contract; `errors` names every fault. */
         readonly InvalidRequest: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The key is not known, or the deployment asks for one and none came. */
+        readonly Unauthorized: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                readonly "WWW-Authenticate": components["headers"]["Challenge"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The key may not be used there: a publishable one from another origin than its own, or a secret one from a web page. */
+        readonly Forbidden: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3908,8 +3934,9 @@ export interface components {
         /** @description There is nothing of that name. */
         readonly NotFound: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3919,8 +3946,9 @@ export interface components {
         /** @description The Accept header rules out every form of the answer. */
         readonly NotAcceptable: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3930,8 +3958,9 @@ export interface components {
         /** @description The request did not arrive whole in time. */
         readonly RequestTimeout: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3941,8 +3970,9 @@ export interface components {
         /** @description The body is larger than `/v1/meta` allows. */
         readonly PayloadTooLarge: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3952,8 +3982,9 @@ export interface components {
         /** @description The body is not plain JSON. */
         readonly UnsupportedMediaType: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3963,8 +3994,22 @@ export interface components {
         /** @description The request keeps the contract but is contradictory, impossible or outside a model. */
         readonly Unprocessable: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The caller has used up a quota; `Retry-After` tells when it is whole again. */
+        readonly TooManyRequests: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                readonly "Retry-After": components["headers"]["RetryAfter"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3974,8 +4019,9 @@ export interface components {
         /** @description The service failed; nothing of its inside is told. */
         readonly Internal: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3985,10 +4031,10 @@ export interface components {
         /** @description The service is busy, or not fit to answer. */
         readonly Overloaded: {
             headers: {
-                /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                readonly "X-Request-Id"?: string;
-                /** @description Seconds until another try makes sense. */
-                readonly "Retry-After"?: number;
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly RateLimit: components["headers"]["RateLimit"];
+                readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                readonly "Retry-After": components["headers"]["RetryAfter"];
                 readonly [name: string]: unknown;
             };
             content: {
@@ -3998,7 +4044,27 @@ export interface components {
     };
     parameters: never;
     requestBodies: never;
-    headers: never;
+    headers: {
+        /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+        readonly RequestId: string;
+        /** @description Seconds until another try makes sense. */
+        readonly RetryAfter: number;
+        /**
+         * @description What is left of each quota, where the deployment limits rates: `r` requests within `t` seconds (draft-ietf-httpapi-ratelimit-headers-11).
+         * @example "default";r=599;t=60
+         */
+        readonly RateLimit: string;
+        /**
+         * @description Each quota, where the deployment limits rates: `q` requests in `w` seconds; `default` is the deployment's, `key` the key's own.
+         * @example "default";q=600;w=60
+         */
+        readonly RateLimitPolicy: string;
+        /**
+         * @description What is asked for: a key, and the header to send it in (RFC 9110, section 11.6.1).
+         * @example ApiKey realm="raykettle", header="X-Api-Key"
+         */
+        readonly Challenge: string;
+    };
     pathItems: never;
 }
 export type $defs = Record<string, never>;
@@ -4038,8 +4104,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4049,15 +4116,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getSunDay: {
@@ -4111,8 +4183,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4124,15 +4197,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getBoilingPoint: {
@@ -4159,8 +4237,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4170,15 +4249,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getDishOptics: {
@@ -4197,8 +4281,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4206,12 +4291,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getReceiverLosses: {
@@ -4230,8 +4319,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4239,12 +4329,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getLoopLosses: {
@@ -4263,8 +4357,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4272,12 +4367,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getFluids: {
@@ -4292,8 +4391,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4303,15 +4403,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getFluid: {
@@ -4348,8 +4453,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4359,17 +4465,22 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 404: components["responses"]["NotFound"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getInsulations: {
@@ -4384,8 +4495,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4395,15 +4507,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getTankCooling: {
@@ -4422,8 +4539,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4431,12 +4549,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getTappingProfiles: {
@@ -4451,8 +4573,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4462,15 +4585,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly warmUpTank: {
@@ -4489,8 +4617,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4500,12 +4629,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly assessInstantHeater: {
@@ -4524,8 +4657,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4533,12 +4667,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly assessTestRun: {
@@ -4557,8 +4695,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4566,12 +4705,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly rankImprovements: {
@@ -4590,8 +4733,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4599,12 +4743,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getMeta: {
@@ -4619,8 +4767,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4630,15 +4779,20 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getLiveness: {
@@ -4653,8 +4807,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4678,8 +4831,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4708,8 +4860,9 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly RateLimit: components["headers"]["RateLimit"];
+                    readonly "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4717,12 +4870,16 @@ export interface operations {
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
+            readonly 401: components["responses"]["Unauthorized"];
+            readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["PayloadTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Overloaded"];
         };
     };
     readonly getIndex: {
@@ -4737,8 +4894,7 @@ export interface operations {
             /** @description The text. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4751,8 +4907,7 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
@@ -4774,8 +4929,7 @@ export interface operations {
             /** @description The text. */
             readonly 200: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content: {
@@ -4787,8 +4941,7 @@ export interface operations {
             /** @description The caller holds this answer already. */
             readonly 304: {
                 headers: {
-                    /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
-                    readonly "X-Request-Id"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content?: never;
