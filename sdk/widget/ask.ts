@@ -3,12 +3,18 @@ import type { Answer, Body } from "../method.ts";
 import { RaykettleProblem } from "../problem.ts";
 
 /** Why there is no answer. */
-export type Trouble = "refused" | "busy" | "failed" | "offline" | "timeout";
+export type Trouble = "refused" | "barred" | "tooOften" | "busy" | "failed" | "offline" | "timeout";
 
 export type Outcome =
 	| { readonly kind: "answer"; readonly answer: Answer<"warmUpTank"> }
 	| { readonly kind: "trouble"; readonly trouble: Trouble; readonly problem: RaykettleProblem | undefined };
 
+const TROUBLES: Readonly<Record<number, Trouble>> = {
+	401: "barred",
+	403: "barred",
+	429: "tooOften",
+	503: "busy",
+};
 const PATIENCE = 20_000; // [ms] that a visitor waits before the widget gives up
 
 /** Asks the service, and sorts what can go wrong by what the visitor can do about it. */
@@ -26,8 +32,7 @@ export async function ask(
 		if (signal.aborted) throw error;
 		if (!(error instanceof RaykettleProblem))
 			return { kind: "trouble", trouble: isTimeout(error) ? "timeout" : "offline", problem: undefined };
-		const { status } = error;
-		const trouble = status === 429 || status === 503 ? "busy" : status >= 500 ? "failed" : "refused";
+		const trouble = TROUBLES[error.status] ?? (error.status >= 500 ? "failed" : "refused");
 		return { kind: "trouble", trouble, problem: error };
 	}
 }

@@ -186,7 +186,7 @@ export class RaykettleSizer extends HTMLElement {
 	}
 
 	#sentences(state: Shown, speaking: Voice): HTMLElement[] {
-		const { texts } = speaking;
+		const { texts, say } = speaking;
 		const headline = (text: string) => element("p", { class: "headline" }, text);
 		const sentence = (text: string) => element("p", {}, text);
 		if (state.kind === "answer") {
@@ -203,7 +203,10 @@ export class RaykettleSizer extends HTMLElement {
 				...state.faults.map((fault) => element("p", { lang: "en", dir: "ltr" }, fault)),
 			];
 		if (state.kind === "trouble")
-			return [headline(texts[state.trouble]), ...this.#details(state.problem, texts)];
+			return [
+				headline(say(texts[state.trouble], waiting(state.problem))),
+				...this.#details(state.problem, texts),
+			];
 		if (state.kind === "fill") return [sentence(texts.fillFirst)];
 		return [sentence(texts[state.kind])];
 	}
@@ -218,7 +221,9 @@ export class RaykettleSizer extends HTMLElement {
 		const faults = problem.errors.length > 0 ? problem.errors.map(({ detail }) => detail) : [problem.message];
 		const quote = problem.requestId ? texts.quote.replace("{id}", problem.requestId) : "";
 		return [
-			...(problem.status < 500 ? faults.map((fault) => element("p", { lang: "en", dir: "ltr" }, fault)) : []),
+			...(problem.status < 500 && problem.status !== 429
+				? faults.map((fault) => element("p", { lang: "en", dir: "ltr" }, fault))
+				: []),
 			element("p", { class: "hint" }, quote),
 			again,
 		];
@@ -248,8 +253,16 @@ export class RaykettleSizer extends HTMLElement {
 		const slow = setTimeout(() => this.#show({ kind: "slow" }), SLOW);
 		const asked = { ...choice };
 		const body = request(asked, catalogue, new Date().getFullYear());
+		const apiKey = this.getAttribute("api-key");
 		try {
-			const outcome = await ask({ baseUrl: this.getAttribute("service") ?? SERVICE }, body, running.signal);
+			const outcome = await ask(
+				{
+					baseUrl: this.getAttribute("service") ?? SERVICE,
+					...(apiKey !== null && { apiKey }),
+				},
+				body,
+				running.signal,
+			);
 			this.#tellOutcome(outcome, { choice: asked, catalogue, body });
 		} catch {
 			// a newer question took its place
@@ -294,3 +307,8 @@ export class RaykettleSizer extends HTMLElement {
 		else navigator.geolocation.getCurrentPosition(found, () => say(texts.noLocation), { timeout: 10_000 });
 	}
 }
+
+/** How long to stay away, where the service says so. */
+const waiting = (problem: RaykettleProblem | undefined) => ({
+	waitMin: Math.ceil((problem?.retryAfterS ?? 60) / 60),
+});

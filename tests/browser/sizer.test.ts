@@ -273,6 +273,44 @@ describe("when things go wrong", () => {
 			FAILED,
 		));
 
+	const CORS = { "Access-Control-Allow-Origin": "*", "Access-Control-Expose-Headers": "Retry-After" };
+	const problem = (status: number, detail: string) =>
+		JSON.stringify({ type: "urn:raykettle:problem:x", title: "x", status, detail, requestId: "r-1" });
+
+	it.each([
+		[401, "en", "This page may not use the service. Tell its owner.", true],
+		[403, "es", "Esta página no puede usar el servicio. Avise a su responsable.", true],
+		[429, "en", "Too many questions from here. Try again in 2 min.", false],
+		[429, "es", "Demasiadas preguntas desde aquí. Reintente en 2 min.", false],
+		[429, "ar", "أسئلة كثيرة من هنا. أعد المحاولة بعد 2 min.", false],
+	])("a %i reads well in %s", (status, language, words, explained) =>
+		visit(
+			{},
+			async ({ page, home }) => {
+				await page.goto(home);
+				const events = await listened(page, "raykettle-trouble");
+				await page.locator(`button[data-lang="${language}"]`).click();
+				await page.route("**/v1/tank/warm-up", (route) =>
+					route.fulfill({
+						status,
+						headers: { ...CORS, "Retry-After": "95" }, // longer than the client waits by itself
+						contentType: "application/problem+json",
+						body: problem(status, "Said to whoever made the page"),
+					}),
+				);
+				await ask(page);
+				await headline(page).waitFor();
+				expect(plain(await headline(page).textContent())).toBe(words);
+				const told = await page.locator("raykettle-sizer .said").textContent();
+				expect(told?.includes("Said to whoever made the page")).toBe(explained);
+				expect(told).toContain("r-1");
+				expect(await events()).toMatchObject([{ trouble: status === 429 ? "tooOften" : "barred" }]);
+				expect(await barriers(page)).toEqual([]);
+			},
+			FAILED,
+		),
+	);
+
 	it.each([
 		[{ dishes: [], tanks: [] }, "dishes is empty"],
 		[
@@ -310,6 +348,23 @@ describe("on a supplier's own site, under a strict policy", () => {
 					.evaluate((button) => getComputedStyle(button).backgroundColor);
 				expect(ground).toBe("rgb(11, 110, 117)"); // its style sheet is at work
 			});
+		}));
+
+	it("a publishable key goes with the question, and none where there is none", () =>
+		visit({}, async ({ page, home }) => {
+			const keyed = snippet.replace("catalogue=", 'api-key="rk_publishable_x" catalogue=');
+			for (const [body, sent] of [
+				[keyed, "rk_publishable_x"],
+				[snippet, undefined],
+			] as const)
+				await supplierSite(home, body.replaceAll("https://solar.example.org", home), async (url) => {
+					await page.goto(url);
+					const asked = page.waitForRequest((request) => request.method() === "POST");
+					await ask(page);
+					expect((await (await asked).allHeaders())["x-api-key"]).toBe(sent);
+					await headline(page).waitFor(); // so the preflight let the header through
+					expect(await headline(page).textContent()).toMatch(/^Hot at/);
+				});
 		}));
 
 	it("a list may stand in the page itself, and colours are the supplier's", () =>

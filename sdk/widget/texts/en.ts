@@ -56,6 +56,8 @@ export const en = {
 		"A calculation for a clear day, not a promise. Local codes and licensed people have the last word.",
 	faultyList: "The supplier's list can't be used",
 	refused: "The service can't answer this",
+	barred: "This page may not use the service. Tell its owner.",
+	tooOften: "Too many questions from here. Try again in {waitMin}.",
 	busy: "The service is busy. Try again in a moment.",
 	failed: "The service failed. It is not your doing; try again later.",
 	offline: "No connection to the service. Check the network and try again.",

@@ -64,6 +64,8 @@ export const es: Texts = {
 		"Es un cálculo para un día despejado, no una promesa. Mandan las normas locales y los profesionales habilitados.",
 	faultyList: "La lista del proveedor no sirve",
 	refused: "El servicio no puede responder a esto",
+	barred: "Esta página no puede usar el servicio. Avise a su responsable.",
+	tooOften: "Demasiadas preguntas desde aquí. Reintente en {waitMin}.",
 	busy: "El servicio está ocupado. Reintente en un momento.",
 	failed: "El servicio falló. No es culpa suya; reintente más tarde.",
 	offline: "No hay conexión con el servicio. Revise la red y reintente.",
