@@ -18,3 +18,10 @@ SwaggerUIBundle({
 	docExpansion: "list",
 	onComplete: () => document.querySelector("#servers")?.setAttribute("aria-label", "Server"), // the renderer names it not
 });
+
+/** The dialog that takes a key comes later, with a button that has no name and others that are named otherwise than they read. */
+new MutationObserver(() => {
+	document.querySelector(".close-modal")?.setAttribute("aria-label", "Close");
+	for (const button of document.querySelectorAll(".auth-btn-wrapper button"))
+		button.removeAttribute("aria-label");
+}).observe(document.body, { childList: true, subtree: true });

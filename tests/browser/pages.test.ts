@@ -92,6 +92,23 @@ describe("the docs", () => {
 			await operation.locator(".live-responses-table").getByText("timeToTargetMin").first().waitFor();
 		}));
 
+	it("send a key that was filled in with each request, and have no barrier there", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(`${home}/docs`);
+			await page.getByRole("button", { name: "Authorize" }).first().click();
+			const dialog = page.locator(".dialog-ux .modal-ux");
+			await dialog.locator("input").fill("rk_publishable_x");
+			expect(await barriers(page)).toEqual([]);
+			await dialog.getByRole("button", { name: "Authorize" }).click();
+			expect(await barriers(page)).toEqual([]);
+			await dialog.getByRole("button", { name: "Close" }).last().click();
+			const operation = page.locator(".opblock", { hasText: "/v1/boiling-point" });
+			await operation.locator(".opblock-summary-control").click();
+			const asked = page.waitForRequest(/boiling-point/);
+			await operation.getByRole("button", { name: "Execute" }).click();
+			expect((await asked).headers()["x-api-key"]).toBe("rk_publishable_x");
+		}));
+
 	it("have no barrier and run over no edge", () =>
 		visit({ viewport: { width: 1280, height: 900 } }, async ({ page, home }) => {
 			await page.goto(`${home}/docs`);
