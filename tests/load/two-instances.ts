@@ -47,6 +47,14 @@ await part(
 	refusalAlone(proxy.port, usual).then((bound) => [bound]),
 );
 
+const told = ["boiling-point", "elevationM", "127.0.0.2", "203.0.113", "Cookie"].filter((word) =>
+	proxy.written().includes(word),
+);
+bounds.push({
+	name: "nginx writes down nothing that callers sent, nor from where",
+	holds: told.length === 0 && proxy.written().includes("steady-1"),
+	found: told.length === 0 ? `${proxy.written().split("\n").length} lines` : told.join(", "),
+});
 closeConnections();
 await proxy.end();
 judge(bounds);

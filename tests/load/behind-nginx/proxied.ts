@@ -20,8 +20,8 @@ export interface Passed {
 export interface Front {
 	readonly port: number;
 	readonly passed: () => Promise<readonly Passed[]>;
-	/** What nginx complains of, a line each. */
-	readonly complaints: () => readonly string[];
+	/** All that nginx has written so far. */
+	readonly written: () => string;
 	readonly end: () => Promise<void>;
 }
 
@@ -40,7 +40,7 @@ export async function proxied(instances: readonly [number, number]): Promise<Fro
 	process.once("exit", remove);
 	const port = await freePort();
 	const [log, errors, conf] = ["access.log", "error.log", "nginx.conf"].map((name) => join(folder, name));
-	writeFileSync(conf!, filledIn(readFileSync(FILE, "utf8"), port, instances, log!, folder));
+	writeFileSync(conf!, filledIn(readFileSync(FILE, "utf8"), port, instances, folder));
 	const child = spawn(
 		"nginx",
 		["-e", errors!, "-c", conf!, "-g", `daemon off; pid ${join(folder, "pid")};`],
@@ -54,7 +54,7 @@ export async function proxied(instances: readonly [number, number]): Promise<Fro
 			await new Promise((resolve) => setTimeout(resolve, FLUSH));
 			return readFileSync(log!, "utf8").trim().split("\n").map(passedIn);
 		},
-		complaints: () => readFileSync(errors!, "utf8").trim().split("\n"),
+		written: () => readFileSync(log!, "utf8") + readFileSync(errors!, "utf8"),
 		end: async () => {
 			child.kill("SIGTERM");
 			if (child.exitCode === null) await once(child, "exit");
@@ -67,7 +67,6 @@ function filledIn(
 	file: string,
 	port: number,
 	[first, second]: readonly [number, number],
-	log: string,
 	folder: string,
 ): string {
 	const temp = ["client_body", "proxy", "fastcgi", "uwsgi", "scgi"]
@@ -77,7 +76,8 @@ function filledIn(
 		["listen 8080;", `listen 127.0.0.1:${port};`],
 		["server 127.0.0.1:8787 ", `server 127.0.0.1:${first} `],
 		["server 127.0.0.1:8788 ", `server 127.0.0.1:${second} `],
-		["access_log /var/log/nginx/raykettle.log ", `access_log ${log} `],
+		["access_log /var/log/nginx/raykettle.log ", `access_log ${join(folder, "access.log")} `],
+		["error_log /var/log/nginx/error.log ", `error_log ${join(folder, "error.log")} `],
 		["http {\n", `http {\n\t${temp}\n`],
 	];
 	return places.reduce((text, [from, to]) => {
