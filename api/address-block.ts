@@ -1,4 +1,4 @@
-const V4 = /^(\d{1,3}(?:\.\d{1,3}){3})(?::\d+)?$/; // some proxies add the port
+const V4 = /^(?:::ffff:)?(\d{1,3}(?:\.\d{1,3}){3})(?::\d+)?$/i; // a socket of both kinds puts ::ffff: before, some proxies the port behind
 const V6 = /^\[?([\da-f:.]+)(?:%[^\]]*)?(?:\](?::\d+)?)?$/i; // or brackets, or a zone
 
 /** What counts as one caller among addresses: an IPv4 address, or the /64 that an IPv6 address lies in, since one subscriber

@@ -3,26 +3,32 @@ import { HTTPException } from "hono/http-exception";
 import { assetHandler } from "./asset.ts";
 import type { Config } from "./config.ts";
 import { PREFLIGHT_HEADERS, requestIdFrom } from "./headers.ts";
+import { after, type Maybe } from "./maybe.ts";
 import { routerPath } from "./path.ts";
 import { fromStatus, ProblemError, problemFrom } from "./problem.ts";
 import { type Edge, type EdgeContext, reply, sayProblem } from "./reply.ts";
-import { answer } from "./respond.ts";
+import { answering } from "./respond.ts";
 import { documents } from "./routes/documents.ts";
 import { operations } from "./routes/index.ts";
 import { USUAL_SETTINGS } from "./settings.ts";
 import { shedding } from "./shedding.ts";
+import { store } from "./store.ts";
+import type { Tagged } from "./told.ts";
 
-type Handler = (c: EdgeContext) => Response | Promise<Response>;
+const MEMORY = 2 ** 22; // [bytes] of GET answers that may be kept
+
+type Handler = (c: EdgeContext) => Maybe<Response>;
 
 /** The service as a function from Request to Response, on web standards alone: the same on Node and on an edge runtime. */
 export function createApp(config: Config): Hono<Edge> {
 	const app = new Hono<Edge>();
 	const handled = handling(config);
 	const guarded = guarding(config);
+	const memory = store<Tagged>(MEMORY, (name, { text }) => 2 * (name.length + text.length));
 	const allowed = new Map<string, string>();
 	for (const operation of operations) {
 		const path = routerPath(operation.path);
-		const own: Handler = (c) => answer(c, operation, config);
+		const own = answering(operation, config, memory);
 		const handler = path.startsWith("/v1/") ? guarded(own) : own; // a probe is always let in
 		app.on(operation.method, [path], handled(operation.operationId, handler));
 		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
@@ -50,7 +56,7 @@ export function createApp(config: Config): Hono<Edge> {
 		handled("none", (c) => preflight(c, "GET, HEAD, POST, OPTIONS")),
 	);
 	app.notFound(handled("none", refuseAddress));
-	app.onError((error, c) => handled("none", () => Promise.reject(error))(c));
+	app.onError((error, c) => handled("none", () => Promise.reject(error))(c)); // of the router itself
 	return app;
 }
 
@@ -66,22 +72,25 @@ function handling(config: Config) {
 		onFailure(error, c.get("requestId"));
 		return new ProblemError("internal", "The service failed on this request; the fault is ours, not yours");
 	};
-	return (label: string, handler: Handler) =>
-		async (c: EdgeContext): Promise<Response> => {
+	return (label: string, handler: Handler): Handler =>
+		(c) => {
 			const begun = performance.now();
 			const requestId = requestIdFrom(c.req.header("x-request-id"));
 			c.set("requestId", requestId);
-			let response: Response;
-			try {
-				response = await handler(c);
-			} catch (error) {
-				response = sayProblem(c, problemOf(error, c));
-			}
-			if (observe) {
+			const failed = (error: unknown) => sayProblem(c, problemOf(error, c));
+			const seen = (response: Response) => {
+				if (!observe) return response;
 				const seconds = (performance.now() - begun) / 1000;
-				observe({ requestId, operation: label, method: c.req.method, status: response.status, seconds });
+				const { status } = response;
+				observe({ requestId, operation: label, method: c.req.method, status, seconds, at: Date.now() });
+				return response;
+			};
+			try {
+				const response = handler(c);
+				return response instanceof Promise ? response.catch(failed).then(seen) : seen(response);
+			} catch (error) {
+				return seen(failed(error));
 			}
-			return response;
 		};
 }
 
@@ -89,9 +98,12 @@ function handling(config: Config) {
 function guarding({ settings = USUAL_SETTINGS, admit }: Config): (handler: Handler) => Handler {
 	const room = shedding(settings.requestsInFlight);
 	return (handler) => (c) =>
-		room(async () => {
-			if (admit) c.set("admitted", await admit(c));
-			return handler(c);
+		room(() => {
+			if (!admit) return handler(c);
+			return after(admit(c), (headers) => {
+				c.set("admitted", headers);
+				return handler(c);
+			});
 		});
 }
 

@@ -1,3 +1,4 @@
+import { EMBEDDED, type Headers } from "./headers.ts";
 import { fixed } from "./told.ts";
 
 /** A file for browsers: a page, a script, a style sheet. */
@@ -22,11 +23,11 @@ export const PAGE_POLICY = [
 ].join("; ");
 
 /** Answers with a file, packed for whoever takes it so; 304 to a caller who holds it already. */
-export const assetHandler = ({ type, ...file }: Asset) =>
-	fixed({
-		...file,
-		headers: {
-			"Content-Type": type,
-			...(type.startsWith("text/html") && { "Content-Security-Policy": PAGE_POLICY }),
-		},
-	});
+export const assetHandler = ({ type, ...file }: Asset) => fixed({ ...file, type: typed(type) });
+
+/** The headers of a type: a page of ours may do more than what stands alone. */
+export const typed = (type: string): Headers => ({
+	...EMBEDDED,
+	...(type.startsWith("text/html") && { "Content-Security-Policy": PAGE_POLICY }),
+	"Content-Type": type,
+});

@@ -1,3 +1,4 @@
+import { after, type Maybe } from "./maybe.ts";
 import type { Means, MediaType, Operation } from "./operation.ts";
 import { USUAL_SETTINGS } from "./settings.ts";
 import { wireValue } from "./wire.ts";
@@ -24,9 +25,11 @@ export const IN_PLACE: Means = {
 };
 
 /** The text of an answer: worked out, checked against its schema, rounded, and told in the form asked. */
-export async function textOf({ operation, type, input, given }: Asked, means: Means): Promise<string> {
-	const value = wireValue(operation.output, await operation.answer(input, given, means));
-	if (type === "image/svg+xml" && operation.forms) return operation.forms.chart(value, input);
-	if (type === "text/csv" && operation.forms) return operation.forms.table(value, input);
-	return JSON.stringify(value);
+export function textOf({ operation, type, input, given }: Asked, means: Means): Maybe<string> {
+	return after(operation.answer(input, given, means), (answer) => {
+		const value = wireValue(operation.output, answer);
+		if (type === "image/svg+xml" && operation.forms) return operation.forms.chart(value, input);
+		if (type === "text/csv" && operation.forms) return operation.forms.table(value, input);
+		return JSON.stringify(value);
+	});
 }

@@ -1,5 +1,7 @@
 import type { Asset } from "./asset.ts";
 import type { Compute } from "./compute.ts";
+import type { Headers } from "./headers.ts";
+import type { Maybe } from "./maybe.ts";
 import type { EdgeContext } from "./reply.ts";
 import type { Settings } from "./settings.ts";
 
@@ -77,7 +79,7 @@ export interface Config {
 	/** Where costly answers are worked out; in place unless given. */
 	readonly compute?: Compute;
 	/** Lets a request in, with the headers that its answer carries for it, or throws the problem that turns it away. */
-	readonly admit?: (c: EdgeContext) => Promise<Readonly<Record<string, string>>>;
+	readonly admit?: (c: EdgeContext) => Maybe<Headers>;
 	/** Packs a long answer for callers who take gzip, where nothing in front does. */
 	readonly pack?: (text: string) => Promise<Uint8Array<ArrayBuffer>>;
 	/** Told of each request once its answer is ready. */
@@ -93,4 +95,5 @@ export interface Seen {
 	readonly method: string;
 	readonly status: number;
 	readonly seconds: number; // from its first line to its answer
+	readonly at: number; // when it was answered [ms since 1970]
 }

@@ -1,4 +1,5 @@
 import type { Config } from "./config.ts";
+import type { Maybe } from "./maybe.ts";
 import type { EdgeContext } from "./reply.ts";
 
 /** A text served as it stands: a page, the contract. */
@@ -7,5 +8,5 @@ export interface Document {
 	readonly operationId: string;
 	readonly summary: string;
 	readonly mediaTypes: readonly string[];
-	readonly say: (c: EdgeContext, config: Config) => Response | Promise<Response>;
+	readonly say: (c: EdgeContext, config: Config) => Maybe<Response>;
 }

@@ -1,5 +1,6 @@
 import type { Asked, Compute } from "./compute.ts";
 import { ProblemError } from "./problem.ts";
+import { store } from "./store.ts";
 
 /** Remembers answers, so that the visitors of a page who all ask the same thing cost no more than one of them: the same
  *  request gives the same bytes, whoever sends it. Who comes while the first is being answered waits for that answer.
@@ -7,7 +8,7 @@ import { ProblemError } from "./problem.ts";
  *  @param compute  works out what is not remembered
  *  @param most     what may be kept [bytes, two a letter] */
 export function remembering(compute: Compute, most: number): Compute {
-	const answers = store(most);
+	const answers = store<string>(most, (key, text) => 2 * (key.length + text.length));
 	const underWay = new Map<string, Promise<string>>();
 	return async (asked, signal) => {
 		const key = keyOf(asked);
@@ -36,30 +37,3 @@ const isOwn = (error: unknown): boolean =>
 	error instanceof ProblemError && (error.kind === "abandoned" || error.kind === "overloaded");
 
 const reject = (error: unknown): Promise<never> => Promise.reject(error);
-
-/** Two generations of texts: what is used goes into the young one; when that fills half the room it becomes the old one, and
- *  what was old and not used since goes. */
-function store(most: number) {
-	let young = new Map<string, string>();
-	let old = new Map<string, string>();
-	let size = 0; // of the young [bytes]
-	const keep = (key: string, text: string): void => {
-		const bytes = 2 * (key.length + text.length);
-		if (bytes > most / 8) return; // no single answer may push all others out
-		if (size + bytes > most / 2) {
-			old = young;
-			young = new Map();
-			size = 0;
-		}
-		young.set(key, text);
-		size += bytes;
-	};
-	const recall = (key: string): string | undefined => {
-		const text = young.get(key);
-		if (text !== undefined) return text;
-		const before = old.get(key);
-		if (before !== undefined) keep(key, before);
-		return before;
-	};
-	return { keep, recall };
-}

@@ -6,14 +6,15 @@ import type { Pool } from "./pool/pool.ts";
 const BUCKETS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10]; // [s]
 
 export interface Metrics {
-	readonly seen: (seen: Seen) => void;
+	readonly seen: (seen: readonly Seen[]) => void;
 	/** The server of GET /metrics: for a port that no stranger reaches. */
 	readonly server: Server;
 }
 
 /** Figures for Prometheus: how many requests, how long they took, by operation and status (429 are refused, 503 shed, 499
- *  abandoned), how deep the pool is, and how the process fares. Labels come from our own lists, never from a caller. */
-export function metricsOf(pool: Pool | undefined): Metrics {
+ *  abandoned), how deep the pool is, and how the process fares. Labels come from our own lists, never from a caller.
+ *  @param complete  has what was seen and not told yet told, before the figures are read */
+export function metricsOf(pool: Pool | undefined, complete: () => void): Metrics {
 	const registry = new Registry();
 	collectDefaultMetrics({ register: registry });
 	const durations = new Histogram({
@@ -36,12 +37,15 @@ export function metricsOf(pool: Pool | undefined): Metrics {
 			},
 		});
 	const server = createServer(async (request, response) => {
+		complete();
 		const found = request.method === "GET" && request.url === "/metrics";
 		response.writeHead(found ? 200 : 404, found ? { "Content-Type": registry.contentType } : {});
 		response.end(found ? await registry.metrics() : undefined);
 	});
 	return {
-		seen: ({ operation, status, seconds }) => durations.observe({ operation, status }, seconds),
+		seen: (batch) => {
+			for (const { operation, status, seconds } of batch) durations.observe({ operation, status }, seconds);
+		},
 		server,
 	};
 }

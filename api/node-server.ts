@@ -1,8 +1,8 @@
 import type { Server } from "node:http";
 import type { Duplex } from "node:stream";
-import { createAdaptorServer } from "@hono/node-server";
+import { createAdaptorServer, type HttpBindings } from "@hono/node-server";
 import { LIMITS } from "./config.ts";
-import { requestIdFrom, STATIC_HEADERS } from "./headers.ts";
+import { requestIdFrom } from "./headers.ts";
 import { type ProblemKind, problem } from "./problem.ts";
 
 const KEEP_ALIVE = 65_000; // [ms] longer than the minute that load balancers commonly keep an idle connection
@@ -10,11 +10,11 @@ const CHECK_INTERVAL = 1000; // [ms] how often arrivals are looked over
 
 /** The app behind Node's HTTP server, with limits on how large headers are and how long a request may take to arrive. */
 export function createNodeServer(app: {
-	readonly fetch: (request: Request) => Response | Promise<Response>;
+	readonly fetch: (request: Request, env: HttpBindings) => Response | Promise<Response>;
 }): Server {
 	const arrival = LIMITS.arrivalTime.value * 1000;
 	const server = createAdaptorServer({
-		fetch: (request) => app.fetch(request),
+		fetch: (request, env) => app.fetch(request, env as HttpBindings),
 		serverOptions: {
 			maxHeaderSize: LIMITS.headerBytes.value,
 			headersTimeout: arrival,
@@ -40,7 +40,10 @@ function refuseConnection(error: NodeJS.ErrnoException, socket: Duplex): void {
 	const body = problem(kind, DETAILS[kind] ?? "The request is not HTTP as RFC 9112 has it", requestId, []);
 	const text = JSON.stringify(body);
 	const headers = {
-		...STATIC_HEADERS,
+		"Access-Control-Allow-Origin": "*",
+		"Access-Control-Expose-Headers": "*",
+		"X-Content-Type-Options": "nosniff",
+		Vary: "Accept",
 		"X-Request-Id": requestId,
 		"Content-Type": "application/problem+json",
 		"Content-Length": String(Buffer.byteLength(text)),

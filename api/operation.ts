@@ -1,5 +1,6 @@
 import type { z } from "@hono/zod-openapi";
 import type { Asked } from "./compute.ts";
+import type { Maybe } from "./maybe.ts";
 import type { Settings } from "./settings.ts";
 
 export type Tag = "Sun" | "Water" | "Dish" | "Loop" | "Tank" | "Plant" | "Service";
@@ -24,7 +25,7 @@ export type MediaType = (typeof MEDIA_TYPES)[number];
 /** What an operation may use besides its input: the deployment's settings, and for a batch a way to have its items answered. */
 export interface Means {
 	readonly settings: Settings;
-	readonly compute: (asked: Asked) => Promise<string>;
+	readonly compute: (asked: Asked) => Maybe<string>;
 	readonly failed: (error: unknown) => void; // tells the operator
 }
 
@@ -46,7 +47,7 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly composite?: true; // has others' answers worked out and does next to nothing itself
 	/** @param input  the request, checked and with its defaults filled in
 	 *  @param given  the request as it came, to tell a default from a choice */
-	answer(input: z.output<Input>, given: unknown, means: Means): z.input<Output> | Promise<z.input<Output>>;
+	answer(input: z.output<Input>, given: unknown, means: Means): Maybe<z.input<Output>>;
 }
 
 export const mediaTypes = ({ forms }: Operation) => (forms ? MEDIA_TYPES : (["application/json"] as const));

@@ -7,11 +7,20 @@ export function queryOf(url: string): Readonly<Record<string, string | string[]>
 	const query: Record<string, string | string[]> = Object.create(null);
 	const start = url.indexOf("?");
 	if (start < 0) return query;
-	for (const [name, value] of new URLSearchParams(url.slice(start + 1))) {
+	for (const [name, value] of pairsOf(url.slice(start + 1))) {
 		const before = query[name];
 		query[name] = before === undefined ? value : Array.isArray(before) ? [...before, value] : [before, value];
 	}
 	return query;
+}
+
+const PLAIN = /^[\w.,:;~*!/()$'-]+=[\w.,:;~*!/()$'-]*$/; // one pair, nothing in it escaped
+
+/** The pairs of a query. The most common one, a single plain pair, needs no parser. */
+function pairsOf(query: string): Iterable<readonly [name: string, value: string]> {
+	if (!PLAIN.test(query)) return new URLSearchParams(query);
+	const equals = query.indexOf("=");
+	return [[query.slice(0, equals), query.slice(equals + 1)]];
 }
 
 /** The reading-in of a field, under the field's own description and unit. */

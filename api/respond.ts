@@ -3,42 +3,62 @@ import { jsonBody } from "./body.ts";
 import { type Asked, textOf } from "./compute.ts";
 import type { Config } from "./config.ts";
 import { LIGHT } from "./cost.ts";
+import { EMBEDDED, type Headers } from "./headers.ts";
 import { askedFor } from "./input.ts";
+import { after, type Maybe } from "./maybe.ts";
 import { type Means, type MediaType, mediaTypes, type Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 import { ProblemError } from "./problem.ts";
 import { queryOf } from "./query.ts";
 import type { EdgeContext } from "./reply.ts";
 import { type Settings, USUAL_SETTINGS } from "./settings.ts";
-import { told } from "./told.ts";
+import type { Store } from "./store.ts";
+import { type Tagged, taggedText, told } from "./told.ts";
 
-/** Runs an operation for a request, from its query or body to its bytes. */
-export async function answer(c: EdgeContext, operation: Operation, config: Config): Promise<Response> {
+/** Answers the requests for one operation, from query or body to bytes.
+ *  @param memory  of what a GET was answered that may be kept: the same address gives the same bytes */
+export function answering(
+	operation: Operation,
+	config: Config,
+	memory: Store<Tagged>,
+): (c: EdgeContext) => Maybe<Response> {
+	const { maxAge } = operation;
 	const settings = config.settings ?? USUAL_SETTINGS;
 	const offered = mediaTypes(operation);
-	const type = acceptable<MediaType>(c.req.header("accept"), offered);
-	if (type === undefined)
-		throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
-	const asked = await askedOf(c, operation, type, settings);
-	const text = await worked(asked, c, config, settings);
-	return told(c, text, operation.maxAge, { "Content-Type": CONTENT_TYPES[type] }, config.pack);
+	const names = pathNames(operation.path);
+	const isQuery = operation.method === "get";
+	return (c) => {
+		const type = acceptable<MediaType>(c.req.header("accept"), offered);
+		if (type === undefined)
+			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
+		const name = maxAge > 0 ? nameOf(c, type) : undefined;
+		const known = name && memory.recall(name);
+		if (known) return told(c, known, maxAge, TYPES[type], config.pack);
+		const given: Maybe<unknown> = isQuery ? parametersOf(c, names) : jsonBody(c.req, settings.bodyBytes);
+		return after(given, (sent) => {
+			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
+			return after(worked(asked, c, config, settings), (text) => {
+				if (maxAge === 0) return told(c, { text, tag: undefined }, 0, TYPES[type], config.pack);
+				const answer = taggedText(text);
+				if (name) memory.keep(name, answer);
+				return told(c, answer, maxAge, TYPES[type], config.pack);
+			});
+		});
+	};
 }
 
-/** What a request asks: its input checked and within the budget, and beside it what was sent. */
-async function askedOf(
-	c: EdgeContext,
-	operation: Operation,
-	type: MediaType,
-	{ bodyBytes, computingBudget }: Settings,
-): Promise<Asked> {
-	const given = operation.method === "get" ? parametersOf(c, operation) : await jsonBody(c.req, bodyBytes);
-	return askedFor(operation, type, given, c.req.path, computingBudget);
+const LONGEST = 512; // [characters] of an address whose answer is remembered
+
+/** What the same bytes are kept under: the address asked, letter for letter, and the form wanted. */
+function nameOf(c: EdgeContext, type: MediaType): string | undefined {
+	const { url } = c.req;
+	return url.length <= LONGEST ? `${type} ${url.slice(url.indexOf("/", 8))}` : undefined;
 }
 
 /** A GET's query, and beside it what stands in the path. */
-function parametersOf(c: EdgeContext, operation: Operation): Readonly<Record<string, string | string[]>> {
+function parametersOf(c: EdgeContext, names: readonly string[]): Readonly<Record<string, string | string[]>> {
 	const query = queryOf(c.req.url);
-	const names = pathNames(operation.path);
+	if (names.length === 0) return query;
 	const doubled = names.filter((name) => Object.hasOwn(query, name));
 	if (doubled.length > 0)
 		throw new ProblemError(
@@ -51,21 +71,20 @@ function parametersOf(c: EdgeContext, operation: Operation): Readonly<Record<str
 				code: "unknown",
 			})),
 		);
-	return names.length === 0 ? query : { ...query, ...c.req.param() };
+	return { ...query, ...c.req.param() };
 }
 
 /** Works an answer out: in place where it is light, else wherever the deployment has costly work done, until it is done,
  *  takes too long, or the caller goes away. */
-function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings): Promise<string> {
+function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings): Maybe<string> {
 	const failed = (error: unknown) => config.onFailure(error, c.get("requestId"));
-	const inPlace = (one: Asked): Promise<string> => textOf(one, means);
-	const { compute = inPlace } = config;
+	const { compute } = config;
 	let signal: AbortSignal | undefined;
 	const means: Means = {
 		settings,
 		failed,
 		compute: (one) => {
-			if (one.cost <= LIGHT || one.operation.composite) return inPlace(one);
+			if (one.cost <= LIGHT || one.operation.composite || !compute) return textOf(one, means);
 			signal ??= AbortSignal.any([c.req.raw.signal, AbortSignal.timeout(settings.computingTime * 1000)]);
 			return compute(one, signal);
 		},
@@ -73,8 +92,8 @@ function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings
 	return means.compute(asked);
 }
 
-const CONTENT_TYPES: Readonly<Record<MediaType, string>> = {
-	"application/json": "application/json",
-	"image/svg+xml": "image/svg+xml",
-	"text/csv": "text/csv; charset=utf-8; header=present",
+const TYPES: Readonly<Record<MediaType, Headers>> = {
+	"application/json": { "Content-Type": "application/json" },
+	"image/svg+xml": { ...EMBEDDED, "Content-Type": "image/svg+xml" },
+	"text/csv": { ...EMBEDDED, "Content-Type": "text/csv; charset=utf-8; header=present" },
 };

@@ -1,16 +1,24 @@
+import { readFileSync } from "node:fs";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { availableParallelism } from "node:os";
 import { promisify } from "node:util";
 import { gzip } from "node:zlib";
+import type { HttpBindings } from "@hono/node-server";
+import { admitting } from "./admit.ts";
 import { createApp } from "./app.ts";
+import { callerAddress } from "./caller.ts";
+import type { Seen } from "./config.ts";
 import { type Deployment, deploymentFrom } from "./deployment.ts";
+import { gathering } from "./gather.ts";
+import { type Key, keysFrom } from "./keys.ts";
 import { logOf } from "./log.ts";
 import { remembering } from "./memory.ts";
 import { metricsOf } from "./metrics.ts";
 import { createNodeServer } from "./node-server.ts";
 import { readPages } from "./pages/read.ts";
 import { pool } from "./pool/pool.ts";
+import type { EdgeContext } from "./reply.ts";
 
 /** Ends the process at once, with a sentence for whoever started it. */
 function give(reason: string): never {
@@ -18,33 +26,53 @@ function give(reason: string): never {
 	process.exit(1);
 }
 
-function deployment(): Deployment {
+/** A deployment as the environment describes it, and the keys in the file that it names. */
+function deployment(): Deployment & { readonly keys: readonly Key[] } {
 	try {
-		return deploymentFrom(process.env);
+		const chosen = deploymentFrom(process.env);
+		const { keysFile } = chosen;
+		return { ...chosen, keys: keysFile === undefined ? [] : keysFrom(readFileSync(keysFile, "utf8")) };
 	} catch (error) {
 		return give((error as Error).message);
 	}
 }
 
-const { host, port, metricsPort, threads = availableParallelism(), logLevel, settings } = deployment();
+const {
+	host,
+	port,
+	metricsPort,
+	threads = availableParallelism(),
+	logLevel,
+	settings,
+	...door
+} = deployment();
 const log = logOf(logLevel);
 const thread = new URL(import.meta.url.endsWith(".ts") ? "./pool/thread.ts" : "./thread.js", import.meta.url);
 const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failed }) : undefined;
-const metrics = metricsPort === undefined ? undefined : metricsOf(threadPool);
+const metrics = metricsPort === undefined ? undefined : metricsOf(threadPool, () => seen.flush());
+const seen = gathering<Seen>((batch) => {
+	log.seen(batch);
+	metrics?.seen(batch);
+});
 const pack = promisify(gzip);
 
 const app = createApp({
 	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
 	settings,
 	...(threadPool && { compute: remembering(threadPool.compute, settings.answerMemory * 2 ** 20) }),
+	admit: admitting({ ...door, settings, addressOf }),
 	pack: async (text) => new Uint8Array(await pack(text)),
-	observe: (seen) => {
-		log.seen(seen);
-		metrics?.seen(seen);
-	},
+	observe: seen.take,
 	onFailure: log.failed,
 });
 const server = createNodeServer(app);
+
+/** The address that asks, as Node's adapter hands on the connection. */
+function addressOf(c: EdgeContext): string {
+	const { incoming } = c.env as HttpBindings;
+	const forwarded = c.req.header("x-forwarded-for");
+	return callerAddress(incoming.socket.remoteAddress ?? "", forwarded, settings.trustedProxies);
+}
 
 /** Listens, and says where. */
 function listen(on: Server, at: number, then: (where: string) => void): void {
@@ -68,10 +96,15 @@ function end(signal: string): void {
 	console.log(`${signal}: finishing what is in flight`);
 	server.close(async () => {
 		await threadPool?.close();
+		seen.flush();
 		log.flush();
 		process.exit(0);
 	});
 	server.closeIdleConnections();
+	server.prependListener("request", (_request, response) => {
+		response.shouldKeepAlive = false; // else a proxy would go on using a connection that was busy just now
+	});
+	server.keepAliveTimeout = 1; // [ms] the same for one that falls idle from now on
 	setTimeout(() => process.exit(1), settings.grace * 1000).unref();
 }
 

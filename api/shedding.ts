@@ -1,19 +1,20 @@
+import type { Maybe } from "./maybe.ts";
 import { ProblemError } from "./problem.ts";
 
 const RETRY = { "Retry-After": "1" }; // [s] most answers take far less
 
 /** Counts requests in flight and refuses those beyond the limit at once, before anything of them is read.
  *  @param most  requests in flight at most */
-export function shedding(most: number): <T>(work: () => Promise<T>) => Promise<T> {
+export function shedding(most: number): <T>(work: () => Maybe<T>) => Maybe<T> {
 	let inFlight = 0;
-	return async (work) => {
+	return (work) => {
 		if (inFlight >= most)
 			throw new ProblemError("overloaded", `${most} requests are in flight already`, [], RETRY);
+		const result = work();
+		if (!(result instanceof Promise)) return result; // done before anything else could begin
 		inFlight += 1;
-		try {
-			return await work();
-		} finally {
+		return result.finally(() => {
 			inFlight -= 1;
-		}
+		});
 	};
 }

@@ -1,61 +1,74 @@
 import type { Config } from "./config.ts";
 import { entityTag, type Headers, matches } from "./headers.ts";
+import { after, type Maybe } from "./maybe.ts";
 import { type EdgeContext, keeping, reply, takesGzip } from "./reply.ts";
 
 const WORTH_PACKING = 2048; // [characters] a shorter text fits into a packet or two anyway
 
-/** A text as the answer: tagged where it may be kept, packed where the caller takes it so and nothing in front packs.
- *  @param maxAge  how long it may be kept [s] */
-export async function told(
-	c: EdgeContext,
-	text: string,
-	maxAge: number,
-	headers: Headers,
-	pack: Config["pack"],
-): Promise<Response> {
-	if (pack && text.length >= WORTH_PACKING && takesGzip(c))
-		return tagged(c, maxAge > 0 ? packedTag(entityTag(text)) : undefined, () => pack(text), {
-			...PACKED,
-			...keeping(maxAge),
-			...headers,
-		});
-	return tagged(c, maxAge > 0 ? entityTag(text) : undefined, () => text, { ...keeping(maxAge), ...headers });
+/** A text, and its tag where it may be kept. */
+export interface Tagged {
+	readonly text: string;
+	readonly tag: string | undefined;
 }
 
-const PACKED = { "Content-Encoding": "gzip", Vary: "Accept, Accept-Encoding" };
+/** A text as the answer: tagged where it may be kept, packed where the caller takes it so and nothing in front packs.
+ *  @param maxAge  how long it may be kept [s]
+ *  @param type    headers that go with its type */
+export function told(
+	c: EdgeContext,
+	{ text, tag }: Tagged,
+	maxAge: number,
+	type: Headers,
+	pack: Config["pack"],
+): Maybe<Response> {
+	const varies = pack !== undefined && text.length >= WORTH_PACKING;
+	const packed = varies && takesGzip(c);
+	const shown: Shown = { type, maxAge, tag: packed && tag ? packedTag(tag) : tag, packed, varies };
+	return tagged(c, shown, () => (packed ? pack(text) : text));
+}
+
+/** A text under the tag of its content. */
+export const taggedText = (text: string): Tagged => ({ text, tag: entityTag(text) });
 
 const packedTag = (tag: string): string => `${tag.slice(0, -1)}-gzip"`;
 
 type Bytes = Uint8Array<ArrayBuffer>;
 
+interface Shown {
+	readonly type: Headers;
+	readonly maxAge: number; // [s]
+	readonly tag: string | undefined;
+	readonly packed: boolean;
+	readonly varies: boolean; // whether others may get it packed, or not
+}
+
 /** A body under its tag; 304 to a caller who holds it already. */
-async function tagged(
+function tagged(
 	c: EdgeContext,
-	tag: string | undefined,
-	body: () => string | Bytes | Promise<Bytes>,
-	headers: Headers,
-): Promise<Response> {
-	if (tag === undefined) return reply(c, await body(), 200, headers);
-	if (!matches(c.req.header("if-none-match"), tag))
-		return reply(c, await body(), 200, { ...headers, ETag: tag });
-	const { "Content-Type": _type, "Content-Encoding": _encoding, ...kept } = headers;
-	return reply(c, null, 304, { ...kept, ETag: tag });
+	{ type, maxAge, tag, packed, varies }: Shown,
+	body: () => Maybe<string | Bytes>,
+): Maybe<Response> {
+	const headers: Record<string, string> = { "Cache-Control": keeping(maxAge) };
+	if (tag !== undefined) headers.ETag = tag;
+	if (varies) headers.Vary = "Accept, Accept-Encoding";
+	if (tag !== undefined && matches(c.req.header("if-none-match"), tag)) return reply(c, null, 304, headers);
+	for (const name in type) headers[name] = type[name]!;
+	if (packed) headers["Content-Encoding"] = "gzip";
+	return after(body(), (content) => reply(c, content, 200, headers));
 }
 
 /** Bytes that never change, and how to send them. */
 export interface Fixed {
 	readonly bytes: Bytes;
-	readonly gzipped?: Bytes;
+	readonly gzipped: Bytes;
 	readonly maxAge: number; // how long they may be kept unasked [s]
-	readonly headers: Headers;
+	readonly type: Headers; // headers that go with their type
 }
 
 /** Answers with bytes that never change, their tag worked out once, packed for whoever takes them so. */
-export function fixed({ bytes, gzipped, maxAge, headers }: Fixed): (c: EdgeContext) => Promise<Response> {
+export function fixed({ bytes, gzipped, maxAge, type }: Fixed): (c: EdgeContext) => Maybe<Response> {
 	const tag = entityTag(bytes);
-	const plain = { ...keeping(maxAge), ...headers, ...(gzipped && { Vary: PACKED.Vary }) };
-	return (c) =>
-		gzipped && takesGzip(c)
-			? tagged(c, packedTag(tag), () => gzipped, { ...plain, ...PACKED })
-			: tagged(c, tag, () => bytes, plain);
+	const plain: Shown = { type, maxAge, tag, packed: false, varies: true };
+	const small: Shown = { ...plain, tag: packedTag(tag), packed: true };
+	return (c) => (takesGzip(c) ? tagged(c, small, () => gzipped) : tagged(c, plain, () => bytes));
 }

@@ -84,6 +84,9 @@ it("only Node's entry and its server import from Node", () => {
 	const node = [
 		"api/server.ts",
 		"api/node-server.ts",
+		"api/metrics.ts",
+		"api/pool/thread.ts",
+		"api/build.ts",
 		"api/demo.ts",
 		"api/pages/read.ts",
 		"api/pages/build.ts",

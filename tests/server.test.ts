@@ -61,7 +61,7 @@ describe("a server with everything on", () => {
 		expect(await chart.text()).toMatch(/^<svg /);
 		const plain = await ask(body, { "Accept-Encoding": "identity" });
 		expect(plain.headers.get("content-encoding")).toBeNull();
-		expect(plain.headers.get("vary")).toBe("Accept");
+		expect(plain.headers.get("vary")).toBe("Accept, Accept-Encoding");
 	});
 
 	it("passes on what the core refuses in a thread", async () => {

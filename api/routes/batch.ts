@@ -1,5 +1,5 @@
 import { LIMITS } from "../config.ts";
-import { estimatedCost } from "../cost.ts";
+import { baseCost, estimatedCost } from "../cost.ts";
 import { askedFor } from "../input.ts";
 import { type Means, type Operation, operation } from "../operation.ts";
 import { ProblemError, problem, problemFrom } from "../problem.ts";
@@ -54,17 +54,22 @@ export const batchOf = (operations: readonly Operation[]) =>
 		answer: async (_request, given, means) => {
 			const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
 			const answers = [];
+			let untilPause = TURN;
 			for (const item of items) {
-				answers.push(
-					await answered(operations.find(({ operationId }) => operationId === item.operation)!, item, means),
-				);
-				if (items.length > 1) await pause();
+				const asked = operations.find(({ operationId }) => operationId === item.operation)!;
+				answers.push(await answered(asked, item, means));
+				untilPause -= baseCost(item.operation);
+				if (untilPause > 0) continue;
+				await pause();
+				untilPause = TURN;
 			}
 			return { items: answers, cost: estimatedCost("runBatch", given as Item["body"]) };
 		},
 	});
 
-/** Lets requests that wait have their turn between two items. */
+const TURN = 10; // [cost units] of items between two pauses: some milliseconds
+
+/** Lets requests that wait have their turn. */
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 /** One item as the operation alone would answer it, a failure of the service itself among what it may answer. */

@@ -1,9 +1,9 @@
 import { acceptable } from "../accept.ts";
-import { PAGE_POLICY } from "../asset.ts";
+import { typed } from "../asset.ts";
 import { type Config, VERSIONS } from "../config.ts";
 import type { Document } from "../document.ts";
 import { ProblemError } from "../problem.ts";
-import { told } from "../told.ts";
+import { taggedText, told } from "../told.ts";
 
 const LINKS = {
 	name: "Raykettle",
@@ -39,8 +39,8 @@ export const home: Document = {
 		const type = acceptable(c.req.header("accept"), offered);
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
-		if (type === "application/json") return told(c, index(config), 3600, { "Content-Type": type }, pack);
-		const headers = { "Content-Type": "text/html; charset=utf-8", "Content-Security-Policy": PAGE_POLICY };
-		return told(c, indexPage ?? "", 300, headers, pack);
+		return type === "application/json"
+			? told(c, taggedText(index(config)), 3600, { "Content-Type": type }, pack)
+			: told(c, taggedText(indexPage ?? ""), 300, typed("text/html; charset=utf-8"), pack);
 	},
 };

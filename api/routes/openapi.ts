@@ -1,8 +1,8 @@
 import contractDocument from "../../openapi/openapi.json";
 import type { Document } from "../document.ts";
-import { told } from "../told.ts";
+import { taggedText, told } from "../told.ts";
 
-const text = `${JSON.stringify(contractDocument, undefined, "\t")}\n`; // the bytes of the committed file
+const text = taggedText(`${JSON.stringify(contractDocument, undefined, "\t")}\n`); // the bytes of the committed file
 
 /** The contract as committed, not rebuilt: what was reviewed is what is served. */
 export const contract: Document = {

@@ -14,10 +14,11 @@ it("refuses what comes while the limit is in flight, without running it", async 
 	const { open, opened } = gate();
 	const running = [admit(() => opened), admit(() => opened)];
 	let ran = false;
-	const third = admit(async () => {
-		ran = true;
-	});
-	await expect(third).rejects.toMatchObject({ kind: "overloaded", headers: { "Retry-After": "1" } });
+	const third = async () =>
+		admit(() => {
+			ran = true;
+		});
+	await expect(third()).rejects.toMatchObject({ kind: "overloaded", headers: { "Retry-After": "1" } });
 	expect(ran).toBe(false);
 	open();
 	await Promise.all(running);
@@ -29,4 +30,15 @@ it("gives a place back when work fails", async () => {
 	const failing = () => admit(() => Promise.reject(new Error("broken")));
 	await expect(failing()).rejects.toThrow("broken");
 	await expect(failing()).rejects.toThrow("broken");
+});
+
+it("takes no place for what is done at once", () => {
+	const admit = shedding(1);
+	expect([1, 2, 3].map((n) => admit(() => n))).toEqual([1, 2, 3]);
+	expect(() =>
+		admit(() => {
+			throw new Error("broken");
+		}),
+	).toThrow("broken");
+	expect(admit(() => 4)).toBe(4);
 });
