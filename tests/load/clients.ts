@@ -1,4 +1,5 @@
-import { Agent, request } from "node:http";
+import { Agent } from "node:http";
+import { asked } from "./asked.ts";
 import { varied } from "./bodies.ts";
 
 /** Clients who each ask again as soon as they are answered, a moment later where they were refused. */
@@ -7,11 +8,17 @@ export interface Clients {
 	leave(): Promise<{ readonly statuses: ReadonlyMap<number, number>; readonly inFlight: number }>;
 }
 
+interface Job {
+	readonly path: string;
+	readonly post: string;
+}
+
 const PAUSE = 100; // [ms] before a refused client asks again
 let nth = 0; // over all clients of this process, so that no two send the same
 
-/** @param count  how many requests are in flight at most */
-export function clients(url: string, post: string, count: number): Clients {
+/** @param job    where to post what, its # varied
+ *  @param count  how many requests are in flight at most */
+export function clients(url: string, { path, post }: Job, count: number): Clients {
 	const agent = new Agent({ keepAlive: true });
 	const statuses = new Map<number, number>();
 	const begun = performance.now();
@@ -20,7 +27,7 @@ export function clients(url: string, post: string, count: number): Clients {
 	const client = async () => {
 		while (asking) {
 			const sent = performance.now();
-			const status = await posted(url, varied(post, nth++), agent);
+			const { status } = await asked(url, { method: "POST", path, body: varied(post, nth++) }, agent);
 			statuses.set(status, (statuses.get(status) ?? 0) + 1);
 			if (status === 200) busy += performance.now() - sent;
 			else await new Promise((resolve) => setTimeout(resolve, PAUSE));
@@ -35,18 +42,4 @@ export function clients(url: string, post: string, count: number): Clients {
 			return { statuses, inFlight: busy / (performance.now() - begun) };
 		},
 	};
-}
-
-/** The status that a POST is answered with; 0 where no answer comes. */
-function posted(url: string, body: string, agent: Agent): Promise<number> {
-	const headers = { "Content-Type": "application/json", "Content-Length": Buffer.byteLength(body) };
-	return new Promise((resolve) => {
-		const lost = () => resolve(0);
-		request(url, { agent, method: "POST", headers }, (answer) => {
-			answer.resume().on("error", lost);
-			answer.on("end", () => resolve(answer.statusCode ?? 0));
-		})
-			.on("error", lost)
-			.end(body);
-	});
 }

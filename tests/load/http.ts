@@ -7,6 +7,7 @@ import { type Ceiling, ceiling } from "./wrk.ts";
 
 const ROUNDS = 5;
 const SECONDS = 3;
+const CONNECTIONS = 32;
 
 /** The lightest POST there is, one boiling point by batch, spaced out to a kilobyte as a pretty-printer would. */
 const oneKettle = JSON.stringify(
@@ -34,8 +35,8 @@ const found: Ceiling[][] = jobs.map(() => []);
 for (let round = -1; round < ROUNDS; round++)
 	for (const [i, { path, post }] of jobs.entries()) {
 		const seconds = round < 0 ? 1 : SECONDS; // the first round warms up
-		const yardstick = await ceiling(bare, "/", post, seconds);
-		const own = await ceiling(raykettle, path, post, seconds);
+		const yardstick = await ceiling(bare, "/", post, seconds, CONNECTIONS);
+		const own = await ceiling(raykettle, path, post, seconds, CONNECTIONS);
 		if (round < 0) continue;
 		yardsticks[i]!.push(yardstick);
 		found[i]!.push(own);

@@ -27,7 +27,7 @@ const beside: number[] = [];
 await waits(); // warms up
 for (let round = 0; round < ROUNDS; round++) {
 	const alone = await waits();
-	const heavy = clients(raykettle.url + sensitivity.path, sensitivity.post, HEAVY);
+	const heavy = clients(raykettle.url, sensitivity, HEAVY);
 	await new Promise((resolve) => setTimeout(resolve, 1000));
 	const loaded = await waits();
 	beside.push((await heavy.leave()).inFlight);

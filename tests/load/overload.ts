@@ -22,7 +22,7 @@ const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 /** Answers a second when the next request comes as soon as one is answered. */
 async function capacity(seconds: number): Promise<number> {
 	const begun = performance.now();
-	const asking = clients(url, warmUp.post, CLIENTS);
+	const asking = clients(raykettle.url, warmUp, CLIENTS);
 	await pause(seconds * 1000);
 	const { statuses } = await asking.leave();
 	return ((statuses.get(200) ?? 0) / (performance.now() - begun)) * 1000;

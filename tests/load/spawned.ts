@@ -64,6 +64,7 @@ export async function spawned({ args, probe, env = {} }: Start): Promise<Spawned
 		"ignore",
 		"ignore",
 		"inherit",
+		"ipc",
 	]);
 	process.once("exit", () => child.kill("SIGKILL"));
 	const until = performance.now() + PATIENCE;

@@ -4,24 +4,24 @@ import { text } from "node:stream/consumers";
 import { scratch } from "./bundled.ts";
 import { CLIENT_CORE, pinned, type Spawned } from "./spawned.ts";
 
-const CONNECTIONS = 32;
-
 /** What a server does at most. */
 export interface Ceiling {
 	readonly perSecond: number; // requests
 	readonly perCpuSecond: number; // requests for each second that the server's threads were running
 }
 
-/** Asks as fast as the server answers, over 32 connections on the client's core.
- *  @param post     the body, where it is a POST
- *  @param seconds  how long */
+/** Asks as fast as the server answers, from the client's core.
+ *  @param post         the body, where it is a POST
+ *  @param seconds      how long
+ *  @param connections  requests in flight */
 export async function ceiling(
 	server: Spawned,
 	path: string,
 	post: string | undefined,
 	seconds: number,
+	connections: number,
 ): Promise<Ceiling> {
-	const args = ["-t1", `-c${CONNECTIONS}`, `-d${seconds}s`];
+	const args = ["-t1", `-c${connections}`, `-d${seconds}s`];
 	if (post !== undefined) args.push("-s", script(post));
 	const before = server.cpu();
 	const wrk = pinned(CLIENT_CORE, "wrk", [...args, server.url + path], {}, ["ignore", "pipe", "inherit"]);
