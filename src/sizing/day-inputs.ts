@@ -23,6 +23,15 @@ const EVERYWHERE = [
 ] as const;
 const OPTICAL: readonly (keyof DaySpreads)[] = [...MIRROR, "opticalEfficiency"];
 
+/** What the day follows in a straight line rather than its logarithm: heat is lost in proportion to it. */
+const LOSSES: Readonly<Partial<Record<keyof DaySpreads, (of: DayCase) => number>>> = {
+	receiverConvection: ({ factors }) => factors.receiverConvection,
+	laggingLoss: ({ factors }) => factors.laggingLoss,
+	tankLoss: ({ factors }) => factors.tankLoss,
+	lossCoefficient: ({ plant: { receiver } }) =>
+		receiver.kind === "efficiencyLine" ? receiver.lossCoefficient : 0,
+};
+
 /** The inputs of a case that have a spread. What only moves how much light is absorbed acts through that alone, so that one march
  *  tells for all of it: with both a sky and ten inputs at most eleven marches are needed beside the two that tell the bend. */
 export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonly DayInput[] {
@@ -38,7 +47,7 @@ export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonl
 		.map((name) => ({
 			name,
 			at: (stated, score) => CHANGES[name](stated, spreads[name], score),
-			through: OPTICAL.includes(name) ? absorbedLight : undefined,
+			through: OPTICAL.includes(name) ? absorbedLight : LOSSES[name],
 		}));
 }
 

@@ -13,8 +13,8 @@ const SAMPLE: Method = {
 	outsideRange: false,
 };
 
-/** How the ranges of a report were found. */
-export function rangeMethods({ ranges }: RangeReport): readonly Method[] {
+/** How ranges were found. */
+export function rangeMethods({ ranges }: Pick<RangeReport, "ranges">): readonly Method[] {
 	const used = (method: RangeReport["ranges"][number]["method"]) =>
 		ranges.some((range) => range.method === method);
 	return [...(used("propagation") ? [PROPAGATION] : []), ...(used("sample") ? [SAMPLE] : [])];

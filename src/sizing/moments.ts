@@ -44,6 +44,21 @@ export function spreadOf(central: number, bends: readonly Bend[]): Spread {
 	};
 }
 
+/** The same of the logarithm of an answer over its central value: effects that multiply add up there. Undefined where an input alone
+ *  brings the answer near zero, or beyond. */
+export function logarithmic(central: number, bends: readonly Bend[]): readonly Bend[] | undefined {
+	const made: Bend[] = [];
+	for (const { first, second } of bends) {
+		const up = 1 + (second + first) / central;
+		const down = 1 + (second - first) / central;
+		if (!(Math.min(up, down) > LEAST_LEFT)) return undefined;
+		made.push({ first: Math.log(up / down) / 2, second: Math.log(up * down) / 2 });
+	}
+	return made;
+}
+
+const LEAST_LEFT = 0.7; // [-] of the central value, at a standard deviation of one input; chosen: nearer to zero, effects add up rather than multiply
+
 /** Value that the answer stays below with a probability (Cornish & Fisher).
  *  x = mean + deviation·[z + γ(z² − 1)/6 + κ(z³ − 3z)/24 − γ²(2z³ − 5z)/36]
  *  Range   skewness up to about 1

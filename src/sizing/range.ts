@@ -26,13 +26,21 @@ export interface RangeReport {
 	readonly cases: number; // worked out
 }
 
-const COVERAGE = 0.9;
-const TAIL = (1 - COVERAGE) / 2;
+export const COVERAGE = 0.9;
+export const TAIL = (1 - COVERAGE) / 2;
 const FAR_TAIL = 0.01; // a margin that so few plants pass does not bend the range
 const MOST_BENT = 0.2; // share of variance beyond first order; above it the sample is used. Chosen: at 0.2 the low and high differ by a tenth of the width from the sample's
 const MOST_PROPAGATED = 13; // cases worked out without a sample
 const MOST_CASES = 40; // with a sample
-const SEED = 20_260; // any number; fixed, so that one question has one answer
+export const SEED = 20_260; // any number; fixed, so that one question has one answer
+
+/** What ranges are found from. */
+export interface Study<Case> {
+	readonly question: Question<Case>;
+	readonly found: Response;
+	readonly scores: readonly Float64Array[]; // of the sample [rows][inputs], whether it was worked out or not
+	readonly rows: readonly Values[]; // the sample; none where propagation answers everything
+}
 
 /** Low and high of each answer by what its inputs leave open.
  *  Propagation: each input is moved alone by a standard deviation up, the strongest also down; the cumulants of their sums give the
@@ -42,12 +50,21 @@ const SEED = 20_260; // any number; fixed, so that one question has one answer
  *  Error   against Latin hypercubes of 500: each end within 15 % of the width   tests/unit/sizing/day-range.test.ts
  *  Source  ISO/IEC Guide 98-3 (GUM): sum of variances, extended here to second order; its Supplement 1: sampling (from memory) */
 export function answerRanges<Case>(question: Question<Case>): RangeReport {
-	const found = response(question, MOST_PROPAGATED);
-	const straight = question.answers.map((answer) => propagated(found, answer));
-	const open = straight.some((range) => range === undefined);
-	const rows = open ? sampled(question, MOST_CASES - found.marched.length) : [];
+	return reportOf(studied(question));
+}
+
+/** Works out all cases that the ranges of a question need. */
+export function studied<Case>(question: Question<Case>): Study<Case> {
+	const found = response(question, { most: MOST_PROPAGATED });
+	const open = question.answers.some((answer) => propagated(found, answer) === undefined);
+	const scores = latinHypercube(SEED, MOST_CASES - found.marched.length, question.inputs.length);
+	return { question, found, scores, rows: open ? sampled(question, scores) : [] };
+}
+
+/** The ranges that a study comes to. */
+export function reportOf<Case>({ question, found, rows }: Study<Case>): RangeReport {
 	const ranges = question.answers.map(
-		(answer, i) => straight[i] ?? sampleRange(answer.name, found.central, rows),
+		(answer) => propagated(found, answer) ?? sampleRange(answer.name, found.central, rows),
 	);
 	return {
 		coverage: COVERAGE,
@@ -62,7 +79,8 @@ export function answerRanges<Case>(question: Question<Case>): RangeReport {
 	};
 }
 
-function bendsOf(found: Response, name: string): readonly Bend[] {
+/** What each input does to a value. */
+export function bendsOf(found: Response, name: string): readonly Bend[] {
 	const at = found.names.indexOf(name);
 	return found.bends.map((bends) => bends[at]!);
 }
@@ -71,23 +89,25 @@ function bendsOf(found: Response, name: string): readonly Bend[] {
 function propagated(found: Response, { name, margins }: Answer): AnswerRange | undefined {
 	const central = found.central[name]!;
 	if (!margins.every((margin) => keepsItsSide(found, margin))) return undefined;
-	const method = "propagation";
-	if (found.marched.every((values) => Number.isNaN(values[name])))
-		return { name, low: Number.NaN, central, high: Number.NaN, method, answered: 0 };
-	const spread = spreadOf(central, bendsOf(found, name));
+	if (found.marched.every((values) => Number.isNaN(values[name]))) return unanswered(name);
+	return rangeOfBends(name, central, bendsOf(found, name));
+}
+
+/** The range of an answer that no plant comes to. */
+export function unanswered(name: string): AnswerRange {
+	return { name, low: Number.NaN, central: Number.NaN, high: Number.NaN, method: "propagation", answered: 0 };
+}
+
+/** The range of an answer that its inputs move so; undefined where it bends too much. */
+export function rangeOfBends(name: string, central: number, bends: readonly Bend[]): AnswerRange | undefined {
+	const spread = spreadOf(central, bends);
 	if (!(spread.bent <= MOST_BENT)) return undefined; // NaN, of an answer that some cases lack, is refused too
-	return {
-		name,
-		low: quantile(spread, TAIL),
-		central,
-		high: quantile(spread, 1 - TAIL),
-		method,
-		answered: 1,
-	};
+	const [low, high] = [quantile(spread, TAIL), quantile(spread, 1 - TAIL)];
+	return { name, low, central, high, method: "propagation", answered: 1 };
 }
 
 /** Whether a margin has one sign in every case tried, and is not likely to change it in any other. */
-function keepsItsSide(found: Response, name: string): boolean {
+export function keepsItsSide(found: Response, name: string): boolean {
 	const side = Math.sign(found.central[name]!);
 	if (!found.marched.every((values) => Math.sign(values[name]!) === side)) return false;
 	const spread: Spread = spreadOf(found.central[name]!, bendsOf(found, name));
@@ -95,11 +115,13 @@ function keepsItsSide(found: Response, name: string): boolean {
 	return Math.sign(nearest) === side;
 }
 
-/** Values of cases in which every input is drawn. */
-function sampled<Case>({ stated, inputs, values }: Question<Case>, rows: number): readonly Values[] {
-	return latinHypercube(SEED, rows, inputs.length).map((scores) =>
-		values(inputs.reduce((made, input, i) => input.at(made, scores[i]!), stated)),
-	);
+/** Values of cases in which every input is drawn.
+ *  @param rows  scores [rows][inputs] */
+export function sampled<Case>(
+	{ stated, inputs, values }: Question<Case>,
+	rows: readonly ArrayLike<number>[],
+): readonly Values[] {
+	return rows.map((scores) => values(inputs.reduce((made, input, i) => input.at(made, scores[i]!), stated)));
 }
 
 function sampleRange(name: string, central: Values, rows: readonly Values[]): AnswerRange {
@@ -118,7 +140,7 @@ function sampleRange(name: string, central: Values, rows: readonly Values[]): An
 
 /** Quantile of a sample by place p·n − ½, on a straight line between neighbours (Hazen): a Latin hypercube has one value in each of n
  *  slices, so the i-th stands for the middle of its own. Those without an answer rank above all that have one. */
-function orderStatistic(sorted: readonly number[], count: number, probability: number): number {
+export function orderStatistic(sorted: readonly number[], count: number, probability: number): number {
 	const place = Math.min(Math.max(probability * count - 0.5, 0), count - 1);
 	const below = Math.floor(place);
 	const low = sorted[below] ?? Number.NaN;

@@ -7,7 +7,11 @@ export interface Response {
 	readonly bends: readonly (readonly Bend[])[]; // [input][name of a value], in the order of `names`
 	readonly names: readonly string[];
 	readonly marched: readonly Values[]; // all that was worked out, the central case first
+	readonly bent: readonly string[]; // channels tried down as well, each by the name of its first input
 }
+
+/** Which channels are tried down as well: the strongest, as long as so many cases last, or these. */
+export type Down = { readonly most: number } | { readonly channels: readonly string[] };
 
 /** Inputs that reach the values through one quantity, and what was found of it. */
 interface Channel<Case> {
@@ -16,21 +20,19 @@ interface Channel<Case> {
 	readonly shift: (score: number) => number; // of the quantity by the strongest of them
 }
 
-/** Works out the values one channel at a time: each once a standard deviation up, and the strongest once down as well for as long
- *  as the budget lasts, which gives their bend.
- *  @param budget  the most cases worked out, the central one among them */
-export function response<Case>(question: Question<Case>, budget: number): Response {
+/** Works out the values one channel at a time: each once a standard deviation up, and some once down as well, which gives their bend. */
+export function response<Case>(question: Question<Case>, down: Down): Response {
 	const { stated, values } = question;
 	const central = values(stated);
 	const names = Object.keys(central);
 	const channels = channelsOf(question);
 	const ups = channels.map(({ strongest }) => values(strongest.at(stated, 1)));
-	const left = Math.max(0, budget - 1 - channels.length);
-	const downs = new Map(
-		strongestFirst(question, central, ups)
-			.slice(0, left)
-			.map((channel) => [channel, values(channels[channel]!.strongest.at(stated, -1))] as const),
-	);
+	const named = channels.map(({ members }) => question.inputs[members[0]!.index]!.name);
+	const chosen =
+		"channels" in down
+			? channels.flatMap((_, c) => (down.channels.includes(named[c]!) ? [c] : []))
+			: strongestFirst(question, central, ups).slice(0, Math.max(0, down.most - 1 - channels.length));
+	const downs = new Map(chosen.map((c) => [c, values(channels[c]!.strongest.at(stated, -1))] as const));
 	const bends: (readonly Bend[])[] = question.inputs.map(() => names.map(() => ({ first: 0, second: 0 })));
 	channels.forEach((channel, c) => {
 		for (const { index, shift } of channel.members)
@@ -38,7 +40,8 @@ export function response<Case>(question: Question<Case>, budget: number): Respon
 				bendOf(channel.shift, shift, central[name]!, ups[c]![name]!, downs.get(c)?.[name]),
 			);
 	});
-	return { central, bends, names, marched: [central, ...ups, ...downs.values()] };
+	const marched = [central, ...ups, ...downs.values()];
+	return { central, bends, names, marched, bent: chosen.map((c) => named[c]!) };
 }
 
 /** Inputs gathered by the quantity they act through; one that moves nothing is left out. */

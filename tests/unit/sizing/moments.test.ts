@@ -1,5 +1,5 @@
-import { expect, it } from "vitest";
-import { quantile, spreadOf } from "../../../src/sizing/moments.ts";
+import { describe, expect, it } from "vitest";
+import { type Bend, logarithmic, quantile, spreadOf } from "../../../src/sizing/moments.ts";
 
 const bends = (count: number, first: number, second: number) =>
 	Array.from({ length: count }, () => ({ first, second }));
@@ -35,4 +35,34 @@ it("is a point where nothing has an effect", () => {
 	const spread = spreadOf(7, bends(5, 0, 0));
 	expect(quantile(spread, 0.05)).toBe(7);
 	expect(quantile(spread, 0.95)).toBe(7);
+});
+
+describe("effects that multiply", () => {
+	const factor = (deviation: number): Bend => ({
+		first: 8 * Math.sinh(deviation), // of 8·e^(deviation·z), met at a score up and a score down
+		second: 8 * (Math.cosh(deviation) - 1),
+	});
+
+	it("add up in the logarithm: a product of lognormals is one itself", () => {
+		const logs = logarithmic(8, [factor(0.2), factor(-0.1)])!;
+		const [wide, narrow] = logs;
+		expect(wide!.first).toBeCloseTo(0.2, 12);
+		expect(narrow!.first).toBeCloseTo(-0.1, 12);
+		for (const { second } of logs) expect(second).toBeCloseTo(0, 12);
+		expect(8 * Math.exp(quantile(spreadOf(0, logs), 0.95))).toBeCloseTo(
+			8 * Math.exp(1.645 * Math.sqrt(0.05)),
+			2,
+		);
+	});
+
+	it("may be of a loss as well as of a gain", () => {
+		const logs = logarithmic(-8, [{ first: -8 * Math.sinh(0.2), second: -8 * (Math.cosh(0.2) - 1) }])!;
+		expect(logs[0]!.first).toBeCloseTo(0.2, 12);
+	});
+
+	it("are not taken for such where one alone brings the answer near zero, or is nothing at all", () => {
+		expect(logarithmic(1, [{ first: 0.5, second: 0 }])).toBeUndefined();
+		expect(logarithmic(0, [{ first: 0, second: 0 }])).toBeUndefined();
+		expect(logarithmic(Number.NaN, [{ first: 0.1, second: 0 }])).toBeUndefined();
+	});
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { DomainError } from "../../../src/errors.ts";
 import type { DayCase } from "../../../src/sizing/day-case.ts";
 import { dayOf } from "../../../src/sizing/day-case.ts";
 import { improved } from "../../../src/sizing/improvements.ts";
@@ -14,7 +15,7 @@ function found(stated: DayCase, by: Steps = steps) {
 	const of = (id: ImprovementId) => all.find((one) => one.id === id)!;
 	const gains = (id: ImprovementId) => {
 		const one = of(id);
-		if (one.outcome === "idle") throw new Error(`${id} is idle: ${one.why}`);
+		if (one.outcome !== "gains") throw new Error(`${id} gains nothing: ${one.outcome}`);
 		return one.gains;
 	};
 	return { all, of, gains };
@@ -159,6 +160,38 @@ describe("what is useless", () => {
 	});
 });
 
+describe("an improved plant that the models refuse", () => {
+	const base = dayOf(plain);
+	const stated = daySensitivity(plain, base, steps, "timeToTarget", dayOf);
+	const found = daySensitivity(plain, base, steps, "timeToTarget", (of) => {
+		if (of.plant.loop.pump.flow > plain.plant.loop.pump.flow)
+			throw new DomainError("out_of_range", "no pump is so fast", {});
+		return dayOf(of);
+	});
+
+	it("is told last, with its reason and with the plant that was tried", () => {
+		const last = found.at(-1)!;
+		if (last.outcome !== "refused") throw new Error("not refused");
+		expect(last).toMatchObject({
+			id: "flow",
+			error: { code: "out_of_range", message: "no pump is so fast" },
+		});
+		expect(last.of!.plant.loop.pump.flow).toBeCloseTo(1.25 * plain.plant.loop.pump.flow, 12);
+	});
+
+	it("takes no other with it", () => {
+		const others = (all: readonly Improvement[]) => all.filter(({ id }) => id !== "flow");
+		expect(others(found)).toEqual(others(stated));
+	});
+
+	it("is told from a fault of the service", () => {
+		const faulty = () => {
+			throw new TypeError("a fault");
+		};
+		expect(() => daySensitivity(plain, base, steps, "timeToTarget", faulty)).toThrow(TypeError);
+	});
+});
+
 describe("dry lagging", () => {
 	const damp = (moisture: number): DayCase => {
 		const { loop } = plain.plant;
@@ -192,7 +225,7 @@ describe("the receiver's opening", () => {
 		for (const diameter of [0.035, 0.155]) {
 			const stated = opened(diameter);
 			const one = found(stated).of("receiverAperture");
-			if (one.outcome === "idle" || one.of.plant.receiver.kind !== "cavity")
+			if (one.outcome !== "gains" || one.of.plant.receiver.kind !== "cavity")
 				throw new Error("nothing to change");
 			const after = one.of.plant.receiver.apertureDiameter;
 			expect(Math.sign(after - diameter)).toBe(diameter < 0.1 ? 1 : -1);
