@@ -4,6 +4,7 @@ import { water, waterExpansion } from "../fluids/water.ts";
 import { helicalOutsideRange, nusseltHelical, wallPropertyFactor } from "../heat/helical-coil.ts";
 import { NUSSELT_LAMINAR } from "../heat/internal-flow.ts";
 import { nusseltHorizontalCylinder } from "../heat/natural-convection.ts";
+import { cube } from "../numeric/power.ts";
 import type { Coil } from "./coil.ts";
 
 const FIRST_NUSSELT = 15; // [-] outside, where the search starts: a 15 mm tube a few kelvins warmer than the water
@@ -97,7 +98,7 @@ function outsideResistance(
 	const density = water.density(film);
 	const capacity = water.heatCapacity(film);
 	const rayleighPerKelvin =
-		(GRAVITY * Math.abs(waterExpansion(film)) * density * density * capacity * coil.outerDiameter ** 3) /
+		(GRAVITY * Math.abs(waterExpansion(film)) * density * density * capacity * cube(coil.outerDiameter)) /
 		(viscosity * conductivity);
 	const Pr = (viscosity * capacity) / conductivity;
 	let outside = guess;

@@ -30,7 +30,8 @@ export function saturationPressure(temperature: number): number {
 	const b = (N3 * theta + N4) * theta + N5;
 	const c = (N6 * theta + N7) * theta + N8;
 	const root = (2 * c) / (-b + Math.sqrt(b * b - 4 * a * c));
-	return root ** 4 * MEGAPASCAL;
+	const square = root * root;
+	return square * square * MEGAPASCAL;
 }
 
 const LOWEST_PRESSURE = saturationPressure(LOWEST); // 611.21 Pa

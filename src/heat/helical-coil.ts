@@ -1,4 +1,5 @@
 import { requireWithin } from "../errors.ts";
+import { power } from "../numeric/power.ts";
 import { NUSSELT_LAMINAR } from "./internal-flow.ts";
 
 const FULLY_TURBULENT = 22_000; // [-] VDI Heat Atlas 2010, ch. G3 (value from memory)
@@ -13,12 +14,12 @@ const MOST_RATIO = 0.5; // [-] a tube whose inner diameter is half the helix's c
  *  Check   five ratios, tests/reference/heat.reference.ts */
 export function criticalReynoldsHelical(ratio: number): number {
 	requireWithin("diameter ratio of the helix", ratio, 0, MOST_RATIO);
-	return 2300 * (1 + 8.6 * ratio ** 0.45);
+	return 2300 * (1 + 8.6 * power(ratio, 0.45));
 }
 
 /** Laminar flow. Chosen over Schmidt and Manlapaz & Churchill because it was fitted on viscous liquids up to Pr 500. */
 function laminarHelical(Re: number, Pr: number, ratio: number): number {
-	return Math.max(NUSSELT_LAMINAR, 0.7 * Re ** 0.43 * Math.sqrt(Math.cbrt(Pr)) * ratio ** 0.07);
+	return Math.max(NUSSELT_LAMINAR, 0.7 * power(Re, 0.43) * Math.sqrt(Math.cbrt(Pr)) * power(ratio, 0.07));
 }
 
 function turbulentHelical(Re: number, Pr: number, ratio: number): number {
@@ -52,7 +53,7 @@ export function nusseltHelical(Re: number, Pr: number, ratio: number): number {
 /** Correction for a wall hotter or colder than the fluid, a factor on Nu: (Pr/Pr_wall)^0.14.
  *  Source  VDI Heat Atlas 2010, ch. G3, for liquids (value from memory); the viscosity ratio of Sieder & Tate 1936 */
 export function wallPropertyFactor(Pr: number, PrWall: number): number {
-	return (Pr / PrWall) ** 0.14;
+	return power(Pr / PrWall, 0.14);
 }
 
 /** Whether `nusseltHelical` is asked beyond what was measured: laminar Re 20–4000, Pr 10–500, d/D 0.01–0.1
@@ -66,7 +67,7 @@ function laminarFriction(Re: number, ratio: number): number {
 	const Dean = Re * Math.sqrt(ratio);
 	const straight = 64 / Re;
 	if (Dean <= 11.6) return straight;
-	return straight / (1 - (1 - (11.6 / Dean) ** 0.45) ** (1 / 0.45));
+	return straight / (1 - power(1 - power(11.6 / Dean, 0.45), 1 / 0.45));
 }
 
 /** Darcy friction factor of a smooth helical tube in any regime, continuous in Re.

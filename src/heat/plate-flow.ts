@@ -1,4 +1,5 @@
 import { DomainError } from "../errors.ts";
+import { power } from "../numeric/power.ts";
 
 const LEAST_PRANDTL = 0.6; // [-] Incropera 6e, eq. 7.38
 const MOST_PRANDTL = 60; // [-] idem
@@ -20,5 +21,5 @@ export function nusseltFlatPlate(Re: number, Pr: number): number {
 		});
 	const laminar = 0.664 * Math.sqrt(Re);
 	if (Re < 1e5) return laminar * Math.cbrt(Pr);
-	return Math.max(laminar, 0.037 * Re ** 0.8 - 871) * Math.cbrt(Pr);
+	return Math.max(laminar, 0.037 * power(Re, 0.8) - 871) * Math.cbrt(Pr);
 }

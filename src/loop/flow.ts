@@ -1,4 +1,5 @@
 import { frictionFactorHelical } from "../heat/helical-coil.ts";
+import { power } from "../numeric/power.ts";
 
 const LAMINAR_END = 2300; // [-] straight tube, VDI Heat Atlas 2010, ch. G1 (value from memory)
 const TURBULENT_START = 4000; // [-] idem
@@ -37,7 +38,7 @@ function fourth(x: number): number {
  *  Check   nine points, tests/reference/flow.reference.ts */
 export function frictionChurchill(Re: number, relativeRoughness: number): number {
 	if (Re < PLAINLY_LAMINAR) return 64 / Re;
-	const A = fourth(fourth(2.457 * Math.log(1 / ((7 / Re) ** 0.9 + 0.27 * relativeRoughness))));
+	const A = fourth(fourth(2.457 * Math.log(1 / (power(7 / Re, 0.9) + 0.27 * relativeRoughness))));
 	const B = fourth(fourth(37_530 / Re));
 	const x4 = fourth(8 / Re);
 	const laminar = x4 * x4 * x4;

@@ -1,3 +1,5 @@
+import { power } from "../numeric/power.ts";
+
 /** Nusselt number of free convection out of a cavity receiver, on its average inner dimension (Stine & McDonald).
  *  Nu = 0.088 Gr^⅓ (Tw/Ta)^0.18 (cos θ)^2.47 (d/L)^s,  s = 1.12 − 0.982 d/L
  *  @param Gr                Grashof number on L; β at ambient, other properties at the mean of wall and air [-]
@@ -16,7 +18,13 @@ export function nusseltStineMcDonald(
 	openness: number,
 ): number {
 	const exponent = 1.12 - 0.982 * openness;
-	return 0.088 * Math.cbrt(Gr) * temperatureRatio ** 0.18 * Math.cos(tilt) ** 2.47 * openness ** exponent;
+	return (
+		0.088 *
+		Math.cbrt(Gr) *
+		power(temperatureRatio, 0.18) *
+		power(Math.cos(tilt), 2.47) *
+		power(openness, exponent)
+	);
 }
 
 /** The same by the second model, to see how far models differ (Koenig & Marvin); the march uses Stine & McDonald.
@@ -32,8 +40,8 @@ export function nusseltStineMcDonald(
  *  Check   the cavity above at three tilts   tests/reference/receiver.reference.ts */
 export function nusseltKoenigMarvin(Ra: number, tilt: number, openness: number): number {
 	const cosine = Math.cos(tilt);
-	const turned = tilt <= Math.PI / 4 ? cosine ** 3.2 : Math.SQRT1_2 * cosine ** 2.2;
-	return 0.52 * turned * openness ** 1.75 * Math.sqrt(Math.sqrt(Ra));
+	const turned = tilt <= Math.PI / 4 ? power(cosine, 3.2) : Math.SQRT1_2 * power(cosine, 2.2);
+	return 0.52 * turned * power(openness, 1.75) * Math.sqrt(Math.sqrt(Ra));
 }
 
 /** Coefficient that wind from the side adds to free convection out of a cavity (Ma).
@@ -45,5 +53,5 @@ export function nusseltKoenigMarvin(Ra: number, tilt: number, openness: number):
  *          collector, SAND92-7293, 1993 (value from memory)
  *  Check   grows with wind   tests/unit/receiver/cavity.test.ts */
 export function windCoefficientMa(wind: number): number {
-	return 0.1967 * wind ** 1.849;
+	return 0.1967 * power(wind, 1.849);
 }

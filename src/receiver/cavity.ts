@@ -1,6 +1,7 @@
 import { GRAVITY } from "../constants.ts";
 import { air } from "../fluids/air.ts";
 import { radiativeCoefficient } from "../heat/radiation.ts";
+import { cube } from "../numeric/power.ts";
 import { nusseltKoenigMarvin, nusseltStineMcDonald, windCoefficientMa } from "./cavity-convection.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { laggedShell, laggingLoss } from "./lagging.ts";
@@ -94,5 +95,5 @@ export function cavityConvectedKoenigMarvin(
 }
 
 function grashof(relativeDifference: number, length: number, kinematicViscosity: number): number {
-	return (GRAVITY * relativeDifference * length ** 3) / (kinematicViscosity * kinematicViscosity);
+	return (GRAVITY * relativeDifference * cube(length)) / (kinematicViscosity * kinematicViscosity);
 }

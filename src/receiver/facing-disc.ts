@@ -2,6 +2,7 @@ import { GRAVITY } from "../constants.ts";
 import { air } from "../fluids/air.ts";
 import { nusseltHotPlateDown, nusseltHotPlateUp, nusseltVerticalPlate } from "../heat/natural-convection.ts";
 import { nusseltFlatPlate } from "../heat/plate-flow.ts";
+import { cube } from "../numeric/power.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 
 /** Convection from a round face that looks at the dish, wind and buoyancy together [W/m²K].
@@ -28,13 +29,13 @@ export function facingDiscCoefficient(
 	const width = diameter / 4; // area over perimeter
 	const buoyancy =
 		(GRAVITY * film.expansion * Math.abs(surface - ambient) * film.prandtl) / (viscosity * viscosity);
-	const upright = nusseltVerticalPlate(buoyancy * Math.cos(tilt) * chord ** 3, film.prandtl) / chord;
-	const levelRa = buoyancy * width ** 3;
+	const upright = nusseltVerticalPlate(buoyancy * Math.cos(tilt) * cube(chord), film.prandtl) / chord;
+	const levelRa = buoyancy * cube(width);
 	const level =
 		(Math.sin(tilt) * (surface < ambient ? nusseltHotPlateUp(levelRa) : nusseltHotPlateDown(levelRa))) /
 		width;
 	const forced = nusseltFlatPlate((wind * chord) / viscosity, film.prandtl) / chord;
-	return film.conductivity * Math.cbrt(upright ** 3 + level ** 3 + forced ** 3);
+	return film.conductivity * Math.cbrt(cube(upright) + cube(level) + cube(forced));
 }
 
 const FACE_DOWN = [1e5, 1e10] as const; // [-] Rayleigh numbers of McAdams's hot face looking down, Incropera 6e, eq. 9.32
@@ -47,7 +48,7 @@ export function facingDiscOutsideRange(diameter: number, state: ReceiverConditio
 	if (wallTemperature === ambient || altitude === 0) return false;
 	const film = air((wallTemperature + ambient) / 2, pressure);
 	const Ra =
-		(GRAVITY * film.expansion * Math.abs(wallTemperature - ambient) * film.prandtl * (diameter / 4) ** 3) /
+		(GRAVITY * film.expansion * Math.abs(wallTemperature - ambient) * film.prandtl * cube(diameter / 4)) /
 		film.kinematicViscosity ** 2;
 	const [least, most] = wallTemperature < ambient ? FACE_UP : FACE_DOWN;
 	return !(Ra >= least && Ra <= most);

@@ -2,6 +2,7 @@ import { GRAVITY } from "../constants.ts";
 import { requireWithin } from "../errors.ts";
 import { type Air, air } from "../fluids/air.ts";
 import { radiativeCoefficient } from "../heat/radiation.ts";
+import { cube, power } from "../numeric/power.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscCoefficient } from "./facing-disc.ts";
 import { laggedShell, laggingLoss } from "./lagging.ts";
@@ -27,11 +28,11 @@ const PASSES = 3; // then within 0.2 % of the converged loss (tests/unit/receive
  *          J. Heat Transfer 98 (1976) 67–71 (formulas from memory)
  *  Check   limits   tests/unit/receiver/coils.test.ts */
 export function nusseltGap(Ra: number, aspect: number, tilt: number): number {
-	const transition = (0.104 * Ra ** 0.293) / (1 + (6310 / Ra) ** 1.36);
+	const transition = (0.104 * power(Ra, 0.293)) / (1 + power(6310 / Ra, 1.36));
 	const upright = Math.max(
 		0.0605 * Math.cbrt(Ra),
 		Math.cbrt(1 + transition * transition * transition),
-		0.242 * (Ra / aspect) ** 0.272,
+		0.242 * power(Ra / aspect, 0.272),
 	);
 	return 1 + (upright - 1) * Math.cos(tilt);
 }
@@ -87,7 +88,7 @@ function gapCoefficient(
 function gapRayleigh(gap: number, wallTemperature: number, pane: number, between: Air): number {
 	const viscosity = between.kinematicViscosity;
 	return (
-		(GRAVITY * between.expansion * Math.abs(wallTemperature - pane) * gap ** 3 * between.prandtl) /
+		(GRAVITY * between.expansion * Math.abs(wallTemperature - pane) * cube(gap) * between.prandtl) /
 		(viscosity * viscosity)
 	);
 }

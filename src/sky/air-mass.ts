@@ -1,5 +1,6 @@
 import { STANDARD_PRESSURE } from "../constants.ts";
 import { requireWithin } from "../errors.ts";
+import { power } from "../numeric/power.ts";
 
 /** Air in the way of the sun against air overhead (Kasten & Young).
  *  m = 1/[sin h + 0.50572·(h + 6.07995)^-1.6364], h in degrees
@@ -11,7 +12,7 @@ import { requireWithin } from "../errors.ts";
 export function relativeAirMass(apparentAltitude: number): number {
 	requireWithin("apparentAltitude", apparentAltitude, 0, Math.PI / 2);
 	const degrees = (apparentAltitude * 180) / Math.PI;
-	return 1 / (Math.sin(apparentAltitude) + 0.50572 * (degrees + 6.07995) ** -1.6364);
+	return 1 / (Math.sin(apparentAltitude) + 0.50572 * power(degrees + 6.07995, -1.6364));
 }
 
 /** Air in the way against all the air overhead at sea level [-]. */

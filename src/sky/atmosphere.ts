@@ -1,6 +1,7 @@
 import { GAS_CONSTANT_DRY_AIR, GRAVITY, STANDARD_PRESSURE } from "../constants.ts";
 import { requireWithin } from "../errors.ts";
 import { saturationTemperature } from "../fluids/saturation.ts";
+import { power } from "../numeric/power.ts";
 
 const SEA_LEVEL_TEMPERATURE = 288.15; // [K] exact by convention, ISO 2533:1975
 const LAPSE_RATE = 0.0065; // [K/m] exact by convention, ISO 2533:1975
@@ -18,7 +19,7 @@ const TROPOPAUSE = 11_000; // [m] geopotential, where the constant lapse rate en
  *  Check   the standard's own table   tests/reference/boiling.reference.ts */
 export function standardPressure(elevation: number): number {
 	requireWithin("elevation", elevation, LOWEST_SHORE, TROPOPAUSE);
-	return STANDARD_PRESSURE * (1 - (LAPSE_RATE * elevation) / SEA_LEVEL_TEMPERATURE) ** EXPONENT;
+	return STANDARD_PRESSURE * power(1 - (LAPSE_RATE * elevation) / SEA_LEVEL_TEMPERATURE, EXPONENT);
 }
 
 const LEAST_PRESSURE = standardPressure(TROPOPAUSE); // 226.3 hPa
@@ -31,7 +32,7 @@ const GREATEST_PRESSURE = standardPressure(LOWEST_SHORE); // 1066 hPa
  *          an elevation to some ±150 m */
 export function elevationAtPressure(pressure: number): number {
 	requireWithin("pressure", pressure, LEAST_PRESSURE, GREATEST_PRESSURE);
-	const ratio = (pressure / STANDARD_PRESSURE) ** (1 / EXPONENT);
+	const ratio = power(pressure / STANDARD_PRESSURE, 1 / EXPONENT);
 	return (SEA_LEVEL_TEMPERATURE / LAPSE_RATE) * (1 - ratio);
 }
 

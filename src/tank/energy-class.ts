@@ -1,4 +1,5 @@
 import { requireWithin } from "../errors.ts";
+import { power } from "../numeric/power.ts";
 
 /** Upper limits of standing loss S = a + b·V^0.4 [W, V in litres], best class first; above the last is class G. */
 const LIMITS = [
@@ -22,7 +23,7 @@ const LITRES_PER_CUBIC_METRE = 1000;
 export function standingLossLimit(energyClass: Exclude<EnergyClass, "G">, volume: number): number {
 	requireWithin("storage volume", volume, 0, Number.MAX_VALUE);
 	const [, a, b] = LIMITS.find(([name]) => name === energyClass)!;
-	return a + b * (volume * LITRES_PER_CUBIC_METRE) ** 0.4;
+	return a + b * power(volume * LITRES_PER_CUBIC_METRE, 0.4);
 }
 
 /** Every class with the most standing loss that a tank of a volume [m³] may have in it [W], the best first. */
