@@ -64,6 +64,10 @@ export async function jsonBody(request: HonoRequest, limit: number): Promise<unk
 	try {
 		return JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
 	} catch (error) {
-		throw new ProblemError("malformed-json", `The body is not JSON: ${(error as SyntaxError).message}`);
+		throw new ProblemError("malformed-json", `The body is not JSON: ${wordsOf(error as SyntaxError)}`);
 	}
 }
+
+/** What the parser found. Newer engines say the place twice, by position and by line and column; callers of every runtime read
+ *  the same. */
+const wordsOf = ({ message }: SyntaxError): string => message.replace(/ \(line \d+ column \d+\)$/, "");
