@@ -322,7 +322,8 @@ export interface paths {
          * What is worth improving?
          * @description Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
          *     the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
-         *     A tank that ends at its limit has no litres to gain: rank by minutes there.
+         *     An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that ends at its limit has no litres to gain: rank by minutes there.
+         *     With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.
          */
         readonly post: operations["rankImprovements"];
         readonly delete?: never;
@@ -3558,9 +3559,32 @@ export interface components {
                 /** @description The same in English. */
                 readonly message: string;
             }[];
+            /** @description What could be made, but the models do not answer for the plant with it. */
+            readonly refused: readonly {
+                /**
+                 * @description Which improvement.
+                 * @enum {string}
+                 */
+                readonly id: "aperture" | "reflectance" | "cleaning" | "slopeError" | "receiverAperture" | "selectiveCoating" | "glazing" | "supplyLagging" | "returnLagging" | "pumpLagging" | "tankLagging" | "dryLagging" | "flow" | "coilLength" | "shorterPipes";
+                /** @description The step that was tried, field by field. Absent where it could not even be made. */
+                readonly changes?: readonly {
+                    /** @description JSON pointer into the request. */
+                    readonly pointer: string;
+                    /** @description Absent where there was none. */
+                    readonly from?: number | string;
+                    readonly to: number | string;
+                }[];
+                /**
+                 * @description Why not, as in a problem's `errors`.
+                 * @enum {string}
+                 */
+                readonly code: "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
+                /** @description The same in English. */
+                readonly message: string;
+            }[];
             /** @description Of every cost. Absent without prices. */
             readonly currency?: string;
-            /** @description How many days were worked out, the range's included. */
+            /** @description How many days were worked out, those of ranges included. */
             readonly days: number;
             readonly range?: components["schemas"]["Range"];
             readonly design: components["schemas"]["Design"];
@@ -3610,6 +3634,18 @@ export interface components {
             }[];
             readonly day: components["schemas"]["DayInBrief"];
             readonly gains: components["schemas"]["Gains"];
+            readonly range?: components["schemas"]["GainRange"];
+            /** @description Why its gains have no range though one was asked for: some plant within the spreads is beyond the models. */
+            readonly rangeRefused?: {
+                /**
+                 * @description Why not, as in a problem's `errors`.
+                 * @enum {string}
+                 */
+                readonly code: "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
+                /** @description The same in English. */
+                readonly message: string;
+            };
+            readonly aheadOfNext?: components["schemas"]["AheadOfNext"];
             /**
              * @description Whether the target is reached with the improvement, without it, both or neither.
              * @enum {string}
@@ -3634,6 +3670,88 @@ export interface components {
             readonly usableLitresAt40C: number;
             /** @description More heat to the water. */
             readonly toWaterKwh: number;
+        };
+        /** @description Between what the gains lie, in the share of plants that `range.coverage` names. Plant and improved plant are varied together over the inputs of `range`. */
+        readonly GainRange: {
+            /** @description Of the plants that reach the target at all. Absent where none does it both ways. */
+            readonly timeToTargetMin?: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly endTemperatureK: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly usableLitresAt40C: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            readonly toWaterKwh: {
+                /** @description Absent where too few plants come to an answer. */
+                readonly low?: number;
+                /** @description Of the plant as stated. Absent where it has no answer. */
+                readonly central?: number;
+                /** @description Absent where more plants than are left out above never come to an answer. */
+                readonly high?: number;
+                /**
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @enum {string}
+                 */
+                readonly method: "propagation" | "sample";
+            };
+            /** @description Absent where all plants are as `reaches` says. */
+            readonly reached?: {
+                /** @description Share of plants that reach the target with the improvement and without. */
+                readonly both: number;
+                /** @description Share of plants that reach the target only with it. */
+                readonly onlyWith: number;
+                /** @description Share of plants that reach the target only without it. */
+                readonly onlyWithout: number;
+                /** @description Share of plants that reach the target neither way. */
+                readonly neither: number;
+            };
+            /**
+             * @description The input that the improvement puts a new one in the place of: the new one errs apart from the old. All others err alike with the improvement and without.
+             * @enum {string}
+             */
+            readonly renewed?: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "coilFilm" | "laggingLoss" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK";
+        };
+        /** @description Whether it is worth more than the next in the list, by `rankedBy`. */
+        readonly AheadOfNext: {
+            /**
+             * @description Whether the two places are certain: `uncertain` where the next is worth as much or more in over one plant in twenty.
+             * @enum {string}
+             */
+            readonly order: "certain" | "uncertain";
+            /** @description Share of plants in which it is worth more, both improvements in the same plants. */
+            readonly share: number;
         };
         /** @description In the currency of `prices`. Absent where no price was given. */
         readonly CostPerGain: {
@@ -3692,7 +3810,7 @@ export interface components {
              */
             readonly rankedBy?: "litres" | "minutes" | "temperature" | "heat";
             /**
-             * @description Whether to tell between what the answer lies, by what is not known exactly. It takes 13 to 40 times as long. Default: the answer for the plant as stated comes fastest.
+             * @description Whether to tell between what the answer and every gain lie, by what is not known exactly, and which places in the list are certain. It takes 12 to 30 times as long. Default: the answer for the plant as stated comes fastest.
              * @default false
              */
             readonly withRange?: boolean;
@@ -4546,6 +4664,8 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["TankCoolingResponse"];
+                    readonly "image/svg+xml": string;
+                    readonly "text/csv": string;
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];
@@ -4740,6 +4860,8 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["SensitivityResponse"];
+                    readonly "image/svg+xml": string;
+                    readonly "text/csv": string;
                 };
             };
             readonly 400: components["responses"]["InvalidRequest"];

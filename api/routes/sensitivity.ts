@@ -1,6 +1,19 @@
-import { cautionsOf, dayOf, daySensitivity, warmUpDay } from "../../src/index.ts";
+import {
+	cautionsOf,
+	type DayCase,
+	dayOf,
+	daySensitivity,
+	type GainRange,
+	type ImprovementId,
+	type Method,
+	type RangedDay,
+	rangedGains,
+	rangeMethods,
+	warmUpDay,
+} from "../../src/index.ts";
 import { defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
+import { sensitivityForms } from "../render/sensitivity.ts";
 import { requireSound } from "../rules/warm-up.ts";
 import { hostel } from "../scenario/hostel.ts";
 import { buildOf } from "../schemas/build.ts";
@@ -25,7 +38,8 @@ export const sensitivity = operation({
 	description: [
 		"Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,",
 		"the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.",
-		"A tank that ends at its limit has no litres to gain: rank by minutes there.",
+		"An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that ends at its limit has no litres to gain: rank by minutes there.",
+		"With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.",
 	].join("\n"),
 	input: SensitivityRequest,
 	output: SensitivityResponse,
@@ -57,8 +71,22 @@ export const sensitivity = operation({
 				rankedBy: "minutes",
 			},
 		},
+		ranges: {
+			summary: "A large tank made warm: how sure is each gain, and each place in the list?",
+			value: {
+				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
+				date: "2026-01-15",
+				targetTemperatureC: 40,
+				dish: { diameterM: 2 },
+				tank: { volumeL: 300, nodes: 4 },
+				rankedBy: "minutes",
+				withRange: true,
+				stepS: 300,
+			},
+		},
 	},
 	maxAge: 0,
+	forms: sensitivityForms,
 	answer: (request, given) => {
 		const day = warmUpOf(request);
 		requireSound(day);
@@ -67,18 +95,16 @@ export const sensitivity = operation({
 		const { run, task, weather } = plan;
 		const build = buildOf(request);
 		const stated = dayCaseOf(plan);
-		const { outcome, range, methods, assumed } = answeredDay(request, given, {
+		const { outcome, range, ranged, assumed } = answeredDay(request, given, {
 			stated,
 			outcome: () => warmUpDay(plan.plant, weather, task),
 		});
-		const found = daySensitivity(
-			stated,
-			outcome,
-			coreSteps(request.steps, request.loop.pump),
-			ANSWERS[request.rankedBy],
-			dayOf,
-		);
-		const list = wireImprovements(found, { plan, build, outcome, prices: request.prices });
+		const marched = counting();
+		const by = ANSWERS[request.rankedBy];
+		const steps = coreSteps(request.steps, request.loop.pump);
+		const found = daySensitivity(stated, outcome, steps, by, marched.dayOf);
+		const ranges = ranged && rangedGains(ranged.day, found, ranged.spreads, by, marched.dayOf);
+		const list = wireImprovements(found, { plan, build, outcome, prices: request.prices, ranges });
 		return {
 			timeZone: run.zone,
 			startTime: isoText(run.start, run.zone),
@@ -90,16 +116,38 @@ export const sensitivity = operation({
 			rankedBy: request.rankedBy,
 			...list,
 			...(request.prices && { currency: request.prices.currency }),
-			days: (range?.days ?? 1) + list.improvements.length,
+			days: (range?.days ?? 1) + marched.days(),
 			...(range && { range }),
 			design: wireDesign(plan.plant, task),
 			cautions: cautionsOf({ plant: plan.plant, build, task, weather, outcome }).map(wireCaution),
 			assumed: [...defaultsTaken(SensitivityRequest, given, request), ...assumed, ...filled],
-			methods: [...skyMethods(request.sky, plan.plant.site), ...outcome.methods, ...methods].map(
-				(method) => ({
-					...method,
-				}),
-			),
+			methods: [
+				...skyMethods(request.sky, plan.plant.site),
+				...outcome.methods,
+				...methodsOfRanges(ranged?.day, ranges),
+			].map((method) => ({ ...method })),
 		};
 	},
 });
+
+/** A march, and how many days it has worked out. */
+function counting() {
+	let days = 0;
+	return {
+		days: () => days,
+		dayOf: (of: DayCase) => {
+			const day = dayOf(of);
+			days++;
+			return day;
+		},
+	};
+}
+
+function methodsOfRanges(
+	day: RangedDay | undefined,
+	gains: ReadonlyMap<ImprovementId, GainRange> | undefined,
+): readonly Method[] {
+	if (!day || !gains) return [];
+	const ofGains = [...gains.values()].flatMap((gain) => (gain.outcome === "ranged" ? gain.ranges : []));
+	return rangeMethods({ ranges: [...day.range.ranges, ...ofGains] });
+}

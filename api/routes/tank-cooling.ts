@@ -1,6 +1,7 @@
 import { coolingMethods, tankCautions, tankCooling } from "../../src/index.ts";
 import { defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
+import { tankCoolingForms } from "../render/tank-cooling.ts";
 import { requireSoundTank } from "../rules/tank-cooling.ts";
 import { wireCaution } from "../schemas/caution.ts";
 import { wireCoolingSeries, wireHoursUntil, wireStanding } from "../schemas/tank-cooling-answer.ts";
@@ -57,6 +58,7 @@ export const tankCoolingOperation = operation({
 		},
 	},
 	maxAge: 0,
+	forms: tankCoolingForms,
 	answer: (request, given) => {
 		requireSoundTank(request);
 		const { fill, filled } = filling();

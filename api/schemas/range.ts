@@ -3,13 +3,17 @@ import {
 	type AnswerRange,
 	type DayCase,
 	type DayOutcome,
+	type DaySpreads,
+	DomainError,
 	dayOf,
 	type Method,
+	type RangedDay,
 	type RangeReport,
 	rangedDay,
 	rangeMethods,
 } from "../../src/index.ts";
 import { type Assumed, defaultsTaken } from "../assumed.ts";
+import { fromDomainError } from "../problem.ts";
 import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../units.ts";
 import { coreSpreads, SPREAD_NAMES, Spreads, spreadName } from "./spread.ts";
 
@@ -76,34 +80,53 @@ export interface RangeAsked {
 	readonly spreads?: Spreads | undefined;
 }
 
+/** A day that is asked about: the case, and its outcome by one march. */
+interface DayAsked {
+	readonly stated: DayCase;
+	readonly outcome: () => DayOutcome;
+}
+
 /** A day, and its range if one was asked for. */
 export interface AnsweredDay {
 	readonly outcome: DayOutcome;
 	readonly range: Wire | undefined;
+	readonly ranged: { readonly day: RangedDay; readonly spreads: DaySpreads } | undefined; // what the range was found from
 	readonly methods: readonly Method[]; // of the range
 	readonly assumed: readonly Assumed[]; // spreads that nobody gave
 }
 
 /** Works out a day, and its range with it where that is asked for.
- *  @param given  the request as it came     @param day  the case, and its outcome by one march */
-export function answeredDay(
-	asked: RangeAsked,
-	given: unknown,
-	day: { readonly stated: DayCase; readonly outcome: () => DayOutcome },
-): AnsweredDay {
-	if (!asked.withRange) return { outcome: day.outcome(), range: undefined, methods: [], assumed: [] };
+ *  @param given  the request as it came */
+export function answeredDay(asked: RangeAsked, given: unknown, day: DayAsked): AnsweredDay {
+	if (!asked.withRange)
+		return { outcome: day.outcome(), range: undefined, ranged: undefined, methods: [], assumed: [] };
 	const spreads = asked.spreads ?? Spreads.parse({});
 	const mine = (given as { readonly spreads?: unknown }).spreads ?? {};
 	const taken = defaultsTaken(Spreads, mine, spreads);
-	const { outcome, range } = rangedDay(day.stated, coreSpreads(spreads), dayOf);
+	const ranged = { day: rangedOrRefused(day, coreSpreads(spreads)), spreads: coreSpreads(spreads) };
+	const { outcome, range } = ranged.day;
 	const varied = range.effects.map(({ input }) => `/${spreadName(input)}`);
 	const unsaid = asked.spreads ? [] : taken.filter(({ pointer }) => varied.includes(pointer));
 	return {
 		outcome,
 		range: wireRange(range, spreads, taken),
+		ranged,
 		methods: rangeMethods(range),
 		assumed: unsaid.map((one) => ({ ...one, pointer: `/spreads${one.pointer}` })),
 	};
+}
+
+/** The day with its range. Where the day itself is sound but one within its spreads is not, the range is what is refused. */
+function rangedOrRefused({ stated, outcome }: DayAsked, spreads: DaySpreads): RangedDay {
+	try {
+		return rangedDay(stated, spreads, dayOf);
+	} catch (error) {
+		if (!(error instanceof DomainError)) throw error;
+		outcome(); // a day that is refused itself says so
+		const { message } = fromDomainError(error, "body");
+		const why = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
+		throw new DomainError(error.code, why, { pointer: "/withRange" });
+	}
 }
 
 function wireRange(report: RangeReport, spreads: Spreads, taken: readonly Assumed[]): Wire {

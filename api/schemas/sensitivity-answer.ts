@@ -3,11 +3,18 @@ import {
 	type Build,
 	type Improvement as CoreImprovement,
 	cautionsOf,
+	type DayCase,
 	type DayOutcome,
+	type DomainError,
+	type Gain,
+	type GainRange,
+	type ImprovementId,
 	worthOrder,
 } from "../../src/index.ts";
 import { fromSi } from "../units.ts";
 import { wireCaution } from "./caution.ts";
+import { wireGainRange } from "./gain-range.ts";
+import { wireRefusal } from "./refusal.ts";
 import { changesOf } from "./sensitivity-changes.ts";
 import type { Prices, Ranking } from "./sensitivity-request.ts";
 import type { SensitivityResponse } from "./sensitivity-response.ts";
@@ -15,8 +22,8 @@ import { DONE, WHY_NOT } from "./sensitivity-words.ts";
 import type { WarmUpPlan } from "./warm-up-plan.ts";
 
 type Answer = z.input<typeof SensitivityResponse>;
-type Gain = Extract<CoreImprovement, { outcome: "gains" }>;
 type Listed = Answer["improvements"][number];
+type Refused = Answer["refused"][number];
 
 /** The core's answer that each ranking goes by. */
 export const ANSWERS = {
@@ -32,6 +39,7 @@ export interface Standing {
 	readonly build: Build;
 	readonly outcome: DayOutcome;
 	readonly prices: Prices | undefined;
+	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where they were asked for
 }
 
 export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
@@ -44,28 +52,38 @@ export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
 	};
 }
 
-/** The improvements in their order, and apart from them those that cannot be made. */
+/** The improvements in their order, and apart from them those that cannot be made and those that the models refuse. */
 export function wireImprovements(
 	found: readonly CoreImprovement[],
 	standing: Standing,
-): Pick<Answer, "improvements" | "notApplicable"> {
+): Pick<Answer, "improvements" | "notApplicable" | "refused"> {
 	const places = { litres: placesBy(found, "litres"), minutes: placesBy(found, "minutes") };
-	return {
-		improvements: found.flatMap((one) =>
-			one.outcome === "gains"
-				? [
-						wireGain(one, standing, {
-							litres: places.litres.indexOf(one.id) + 1,
-							minutes: places.minutes.indexOf(one.id) + 1,
-						}),
-					]
-				: [],
-		),
-		notApplicable: found.flatMap((one) =>
-			one.outcome === "idle" ? [{ id: one.id, code: one.why, message: WHY_NOT[one.why] }] : [],
-		),
-	};
+	const improvements: Listed[] = [];
+	const notApplicable: Answer["notApplicable"] = [];
+	const refused: Refused[] = [];
+	for (const one of found) {
+		const { id } = one;
+		if (one.outcome === "idle") notApplicable.push({ id, code: one.why, message: WHY_NOT[one.why] });
+		else if (one.outcome === "refused") refused.push(wireRefused(id, one.of, one.error, standing));
+		else {
+			const ranks = { litres: places.litres.indexOf(id) + 1, minutes: places.minutes.indexOf(id) + 1 };
+			improvements.push(wireGain(one, standing, ranks));
+		}
+	}
+	return { improvements, notApplicable, refused };
 }
+
+function wireRefused(
+	id: ImprovementId,
+	of: DayCase | undefined,
+	error: DomainError,
+	{ plan }: Standing,
+): Refused {
+	return { id, ...(of && { changes: wireChanges(id, of, plan) }), ...wireRefusal(error) };
+}
+
+const wireChanges = (id: ImprovementId, of: DayCase, { plant, task }: WarmUpPlan): Listed["changes"] =>
+	changesOf(id, plant, of.plant, task).map((change) => ({ ...change }));
 
 function placesBy(found: readonly CoreImprovement[], ranking: Ranking): readonly string[] {
 	return [...found].sort((a, b) => worthOrder(a, b, ANSWERS[ranking])).map(({ id }) => id);
@@ -79,14 +97,21 @@ function wireGain(one: Gain, standing: Standing, ranks: Listed["ranks"]): Listed
 		id: one.id,
 		message: DONE[one.id],
 		how: one.how,
-		changes: changesOf(one.id, plan.plant, one.of.plant, plan.task).map((change) => ({ ...change })),
+		changes: wireChanges(one.id, one.of, plan),
 		day: wireDay(one.day, plan.task.start),
 		gains,
+		...wireRanged(standing.ranges?.get(one.id)),
 		reaches: one.reaches,
 		ranks,
 		...(price !== undefined && { cost: costOf(price, gains) }),
 		newCautions: one.how === "made" ? newCautions(one, standing) : [],
 	};
+}
+
+function wireRanged(range: GainRange | undefined): Pick<Listed, "range" | "rangeRefused" | "aheadOfNext"> {
+	if (range === undefined) return {};
+	if (range.outcome === "refused") return { rangeRefused: wireRefusal(range.error) };
+	return { range: wireGainRange(range), ...(range.ahead && { aheadOfNext: { ...range.ahead } }) };
 }
 
 function wireGains({ timeToTarget, endTemperature, usableVolume, toWater }: Gain["gains"]): Listed["gains"] {

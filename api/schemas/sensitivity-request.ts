@@ -35,6 +35,14 @@ export const SensitivityRequest = z
 			"warm water is what the plant is for",
 		),
 		...rangeSchema,
+		withRange: assume(
+			z.boolean().meta({
+				description:
+					"Whether to tell between what the answer and every gain lie, by what is not known exactly, and which places in the list are certain. It takes 12 to 30 times as long.",
+			}),
+			false,
+			"the answer for the plant as stated comes fastest",
+		),
 		stepS: stepSchema,
 	})
 	.openapi("SensitivityRequest");

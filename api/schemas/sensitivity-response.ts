@@ -4,9 +4,11 @@ import { celsius, kelvinDifference, kilowattHours, litres, minutes } from "../un
 import { Assumed } from "./assumed.ts";
 import { Caution } from "./caution.ts";
 import { Design } from "./design.ts";
+import { Ahead, GainRange } from "./gain-range.ts";
 import { Method } from "./method.ts";
 import { Range } from "./range.ts";
 import { Reason } from "./reason.ts";
+import { refusal } from "./refusal.ts";
 import { RANKINGS } from "./sensitivity-request.ts";
 
 const IDLE = [
@@ -54,6 +56,14 @@ const Cost = z
 	})
 	.openapi("CostPerGain", { description: "In the currency of `prices`. Absent where no price was given." });
 
+const Changes = z.array(
+	z.strictObject({
+		pointer: z.string().meta({ description: "JSON pointer into the request." }),
+		from: z.union([z.number(), z.string()]).optional().meta({ description: "Absent where there was none." }),
+		to: z.union([z.number(), z.string()]),
+	}),
+);
+
 export const Improvement = z
 	.strictObject({
 		id: id.meta({ description: "Which improvement." }),
@@ -62,20 +72,15 @@ export const Improvement = z
 			description:
 				"`made`: the plant is changed so. `kept`: it is so already, `changes` is what neglect would do, and the gain is what is then not lost.",
 		}),
-		changes: z
-			.array(
-				z.strictObject({
-					pointer: z.string().meta({ description: "JSON pointer into the request." }),
-					from: z
-						.union([z.number(), z.string()])
-						.optional()
-						.meta({ description: "Absent where there was none." }),
-					to: z.union([z.number(), z.string()]),
-				}),
-			)
-			.meta({ description: "The step, field by field." }),
+		changes: Changes.meta({ description: "The step, field by field." }),
 		day: Day,
 		gains: Gains,
+		range: GainRange.optional(),
+		rangeRefused: z.strictObject(refusal).optional().meta({
+			description:
+				"Why its gains have no range though one was asked for: some plant within the spreads is beyond the models.",
+		}),
+		aheadOfNext: Ahead.optional(),
 		reaches: z.enum(["both", "onlyWith", "onlyWithout", "neither"]).meta({
 			description: "Whether the target is reached with the improvement, without it, both or neither.",
 		}),
@@ -110,8 +115,19 @@ export const SensitivityResponse = z
 				}),
 			)
 			.meta({ description: "What cannot be made on this plant, and why." }),
+		refused: z
+			.array(
+				z.strictObject({
+					id: id.meta({ description: "Which improvement." }),
+					changes: Changes.optional().meta({
+						description: "The step that was tried, field by field. Absent where it could not even be made.",
+					}),
+					...refusal,
+				}),
+			)
+			.meta({ description: "What could be made, but the models do not answer for the plant with it." }),
 		currency: z.string().optional().meta({ description: "Of every cost. Absent without prices." }),
-		days: z.number().int().meta({ description: "How many days were worked out, the range's included." }),
+		days: z.number().int().meta({ description: "How many days were worked out, those of ranges included." }),
 		range: Range.optional(),
 		design: Design,
 		cautions: z.array(Caution).meta({ description: "Of the plant as it stands, the most serious first." }),

@@ -1,5 +1,24 @@
 import type { Idle, ImprovementId } from "../../src/index.ts";
 
+/** Each in two or three words, for a drawing. */
+export const SHORT: Readonly<Record<ImprovementId, string>> = {
+	aperture: "larger dish",
+	reflectance: "better mirror",
+	cleaning: "cleaner mirror",
+	slopeError: "truer mirror",
+	receiverAperture: "better opening",
+	selectiveCoating: "selective coating",
+	glazing: "pane before spiral",
+	supplyLagging: "hot pipe lagged",
+	returnLagging: "return pipe lagged",
+	pumpLagging: "pump lagged",
+	tankLagging: "tank lagged",
+	dryLagging: "lagging kept dry",
+	flow: "faster pump",
+	coilLength: "longer coil",
+	shorterPipes: "shorter pipes",
+};
+
 /** What is done. */
 export const DONE: Readonly<Record<ImprovementId, string>> = {
 	aperture: "A larger dish of the same shape, the receiver left as it is.",

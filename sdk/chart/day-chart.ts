@@ -40,11 +40,11 @@ export interface Size {
 	readonly height: number;
 }
 
-const INK: Readonly<Record<Role | "ink" | "faint" | "ground", string>> = {
+export const INK: Readonly<Record<Role | "ink" | "faint" | "ground", string>> = {
 	...{ sun: "#e9b44c", sky: "#7ba7bc", water: "#0b6e75", top: "#4d9aa0", plane: "#a4501f" },
 	...{ ink: "#23302f", faint: "#d5dad4", ground: "#fbfaf6" },
 };
-const LETTER = 7.2; // [px] mean width of a letter at 13 px, on the wide side; common practice, no source
+export const LETTER = 7.2; // [px] mean width of a letter at 13 px, on the wide side; common practice, no source
 const ROW = 20; // [px] height of a row of the legend
 
 /** Where each entry of the legend stands, in as many rows as the width asks for. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { SensitivityResponse } from "../../api/schemas/sensitivity-response.ts";
 import openapi from "../../openapi/openapi.json";
 import { app, problemIn } from "./service.ts";
 
@@ -9,15 +10,26 @@ const BODY = {
 	dish: { diameterM: 2 },
 	tank: { volumeL: 150 },
 };
+const COOLING = {
+	tank: { volumeL: 200, startTemperatureC: [68, 66, 60, 48, 36, 30] },
+	ambientC: -4,
+	durationH: 14,
+	untilC: [50, 45, 40],
+	untilAt: "top",
+};
+
+function posted(path: string, value: object, accept: string) {
+	const body = JSON.stringify(value);
+	const headers = { accept, "content-type": "application/json", "content-length": String(body.length) };
+	return app.request(path, { method: "POST", headers, body });
+}
+
 const asked = {
 	"/v1/sun/day": (accept: string, headers = {}) => app.request(DAY, { headers: { accept, ...headers } }),
-	"/v1/tank/warm-up": (accept: string) => {
-		const body = JSON.stringify(BODY);
-		const headers = { accept, "content-type": "application/json", "content-length": String(body.length) };
-		return app.request("/v1/tank/warm-up", { method: "POST", headers, body });
-	},
+	"/v1/tank/warm-up": (accept: string) => posted("/v1/tank/warm-up", BODY, accept),
+	"/v1/tank/cooling": (accept: string) => posted("/v1/tank/cooling", COOLING, accept),
 };
-const paths = ["/v1/sun/day", "/v1/tank/warm-up"] as const;
+const paths = ["/v1/sun/day", "/v1/tank/warm-up", "/v1/tank/cooling"] as const;
 
 /** The elements that a well-formed document opens, each with its attributes; throws on one that is not. */
 function elements(xml: string): { tag: string; attributes: string }[] {
@@ -77,7 +89,9 @@ describe.each(paths)("%s", (path) => {
 		expect(header!.split(",").map((name) => name.replace(/ \[.*/, ""))).toEqual(
 			columns.map(([name]) => name),
 		);
-		expect(header!.split(",").filter((name) => !/ \[.+\]$/.test(name))).toEqual(["time"]);
+		expect(header!.split(",").filter((name) => !/ \[.+\]$/.test(name))).toEqual(
+			path === "/v1/tank/cooling" ? [] : ["time"],
+		);
 		expect(rows.map((row) => row.split(","))).toEqual(
 			columns[0]![1].map((_, i) => columns.map(([, values]) => String(values[i]))),
 		);
@@ -128,3 +142,101 @@ it("a night without end is drawn as well", async () => {
 it("an operation with one form answers in that alone", async () => {
 	expect((await app.request("/v1/meta", { headers: { accept: "text/csv" } })).status).toBe(406);
 });
+
+describe("/v1/tank/cooling", () => {
+	const drawn = async (body: object) => (await posted("/v1/tank/cooling", body, "image/svg+xml")).text();
+
+	it("draws each temperature asked for as a dashed line, and a ring where the tank falls under one", async () => {
+		const svg = await drawn({ ...COOLING, untilC: [67, 64, 45, -20] });
+		const dashes = elements(svg).filter(({ attributes }) => attributes.includes('stroke-dasharray="6 4"'));
+		expect(dashes).toHaveLength(3); // none far below the drawing
+		expect(elements(svg).filter(({ tag }) => tag === "circle")).toHaveLength(1);
+		expect(svg).toContain(">67 °C</text>");
+		expect(svg).toMatch(/>under 64 °C after [\d.]+ h<\/text>/);
+		expect(svg).toMatch(/under 45 °C not in this time/);
+	});
+
+	it("draws one line of a tank that has one temperature", async () => {
+		const svg = await drawn({ tank: { volumeL: 150, nodes: 1 }, durationH: 6 });
+		expect(elements(svg).filter(({ tag }) => tag === "path")).toHaveLength(1);
+	});
+});
+
+describe("/v1/sensitivity", () => {
+	const path = "/v1/sensitivity";
+	const body = { ...BODY, stepS: 300, tank: { volumeL: 300, nodes: 4 }, targetTemperatureC: 40 };
+	const answer = async (value: object) =>
+		SensitivityResponse.parse(await (await posted(path, value, "application/json")).json());
+
+	it("draws a bar for each gain, the most worth on top, and says them in order", async () => {
+		const response = await posted(path, body, "image/svg+xml");
+		expect(response.status).toBe(200);
+		expect(response.headers.get("content-type")).toBe("image/svg+xml");
+		const svg = await response.text();
+		const drawn = elements(svg);
+		const { improvements, notApplicable } = await answer(body);
+		expect(drawn[0]!.attributes).toMatch(/role="img" aria-labelledby="chart-title chart-description"/);
+		expect(drawn.slice(1, 3).map(({ tag }) => tag)).toEqual(["title", "desc"]);
+		for (const { attributes } of drawn)
+			expect(attributes).not.toMatch(/NaN|Infinity|undefined| style=| on\w+=/);
+		const widths = drawn
+			.filter(({ attributes }) => attributes.includes('class="fill water"'))
+			.map(({ attributes }) => Number(/ width="([\d.]+)"/.exec(attributes)![1]));
+		const gains = improvements.map(({ gains }) => gains.usableLitresAt40C);
+		expect(widths).toHaveLength(gains.filter((gain) => gain >= 0).length);
+		expect(widths[0]! / widths[1]!).toBeCloseTo(gains[0]! / gains[1]!, 4);
+		expect(svg).toContain(">larger dish</text>");
+		expect(svg).toMatch(/<desc[^>]*>1\. better mirror: \+[\d.]+ L\. 2\. larger dish: /);
+		expect(improvements.slice(0, 2).map(({ id }) => id)).toEqual(["reflectance", "aperture"]);
+		expect(notApplicable.length).toBeGreaterThan(0);
+		expect(svg).toContain(">Nothing to do: ");
+		expect(svg).not.toContain("Whiskers");
+	});
+
+	it("draws a whisker where a range was asked for", async () => {
+		const svg = await (await posted(path, { ...body, withRange: true }, "image/svg+xml")).text();
+		const { improvements } = await answer({ ...body, withRange: true });
+		const whiskers = elements(svg).filter(({ attributes }) => attributes.includes('stroke-width="1.5"'));
+		expect(whiskers.length).toBeGreaterThanOrEqual(3 * improvements.length); // a line and two ends
+		expect(svg).toContain(">Whiskers hold 90 % of plants like this one.</text>");
+		expect(svg).toContain("not surely before the next");
+	});
+
+	it("says in words what has no time to save", async () => {
+		const cold = { ...body, targetTemperatureC: 85, rankedBy: "minutes" };
+		const svg = await (await posted(path, cold, "image/svg+xml")).text();
+		expect(svg).toContain(">not hot either way</text>");
+		expect(elements(svg).some(({ attributes }) => attributes.includes('class="fill water"'))).toBe(false);
+	});
+
+	it("writes the list as a table, a row for everything, ranges where asked for", async () => {
+		const priced = { ...body, withRange: true, prices: { currency: "MAD", aperture: 1800 } };
+		const response = await posted(path, priced, "text/csv");
+		expect(response.headers.get("content-type")).toBe("text/csv; charset=utf-8; header=present");
+		const rows = cells(await response.text());
+		const { improvements, notApplicable } = await answer(priced);
+		const [head, ...list] = rows;
+		const column = (name: string) => list.map((row) => row[head!.indexOf(name)]);
+		expect(new Set(rows.map(({ length }) => length))).toEqual(new Set([head!.length]));
+		expect(column("id")).toEqual([...improvements, ...notApplicable].map(({ id }) => id));
+		expect(column("rank").slice(0, improvements.length)).toEqual(improvements.map((_, i) => String(i + 1)));
+		expect(column("usableLitresAt40CLow [L]").slice(0, improvements.length)).toEqual(
+			improvements.map(({ range }) => String(range!.usableLitresAt40C.low)),
+		);
+		expect(column("outcome").at(-1)).toBe("notApplicable");
+		expect(column("price [MAD]").filter((price) => price !== "")).toEqual(["1800"]);
+		expect(column("what")).toContain("A larger dish of the same shape, the receiver left as it is."); // with its comma
+		const bare = cells(await (await posted(path, body, "text/csv")).text())[0]!;
+		expect(bare.filter((name) => /Low|High|ahead|price/.test(name))).toEqual([]);
+	});
+});
+
+/** The fields of each row, those in quotes freed of them. */
+function cells(table: string): string[][] {
+	return table
+		.trimEnd()
+		.split("\r\n")
+		.map((row) =>
+			[...`,${row}`.matchAll(/,(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(([, quoted, bare]) => quoted ?? bare!),
+		);
+}

@@ -18,6 +18,33 @@ const quick = {
 	tank: { ...hostel.request.tank, nodes: 4 },
 };
 
+/** A spiral so wide for its dish that the step towards the best opening winds its tube too tight. */
+const narrowed = {
+	site: hostel.request.site,
+	date: "2025-06-15",
+	stepS: 300,
+	dish: { diameterM: 0.7, rimAngleDeg: 30, slopeErrorMrad: 1, specularityMrad: 0, trackingErrorMrad: 2 },
+	receiver: { kind: "openCoil", apertureDiameterM: 0.17 },
+	loop: { fluid: "water" },
+	tank: { volumeL: 70, nodes: 4 },
+	steps: { receiverAperture: 0.9 },
+};
+
+/** A dish so large for its spiral that the absorber is about as hot as the model covers. */
+const scorched = (diameterM: number) => ({
+	...narrowed,
+	startTime: "11:00",
+	endTime: "13:00",
+	draw: {},
+	dish: { ...narrowed.dish, diameterM, rimAngleDeg: 90, reflectance: 0.95, cleanliness: 0.99 },
+	receiver: { kind: "openCoil", apertureDiameterM: 0.125 },
+	loop: { fluid: "mineralOilVg68", pump: { flowLPerMin: 9 } },
+	tank: { volumeL: 5000, nodes: 4 },
+	steps: { aperture: 1 },
+});
+
+const ranges = sensitivity.examples.ranges!.value;
+
 const send = (path: string, body: unknown) =>
 	app.request(path, {
 		method: "POST",
@@ -64,9 +91,10 @@ function applied(
 
 describe("200", () => {
 	it.each(Object.entries(sensitivity.examples))("answers its example %s", async (_name, { value }) => {
-		const { days, improvements, notApplicable } = await answered(value);
-		expect(days).toBe(improvements.length + 1);
-		expect(days).toBeLessThanOrEqual(17);
+		const { days, range, improvements, notApplicable, refused } = await answered(value);
+		if (range === undefined) expect(days).toBe(improvements.length + 1);
+		expect(days).toBeLessThanOrEqual(range ? 17 * 13 : 17);
+		expect(refused).toEqual([]);
 		expect([...improvements, ...notApplicable].map(({ id }) => id).sort()).toEqual([...IMPROVEMENTS].sort());
 	});
 
@@ -164,11 +192,81 @@ describe("200", () => {
 		expect(improvements.at(-1)!.reaches).toBe("neither");
 	});
 
-	it("tells the range of the day as it stands where it is asked for", async () => {
-		const { range, days, improvements, base, assumed } = await answered({ ...quick, withRange: true });
+	it("names an improved plant that the models refuse, with what was tried, and ranks the rest", async () => {
+		const { refused, improvements, notApplicable } = await answered(narrowed);
+		expect(refused).toEqual([
+			{
+				id: "receiverAperture",
+				code: "out_of_range",
+				message: expect.stringContaining("diameter ratio of the helix"),
+				changes: [
+					expect.objectContaining({ pointer: "/receiver/apertureDiameterM", from: 0.17 }),
+					expect.objectContaining({ pointer: "/receiver/tube/lengthM" }),
+				],
+			},
+		]);
+		expect([...improvements, ...notApplicable]).toHaveLength(IMPROVEMENTS.length - 1);
+		expect(improvements.map(({ ranks }) => ranks.litres)).toEqual(improvements.map((_, i) => i + 1));
+	});
+
+	it("ranks a gain's range on the same draws as the plant's own, and says which places are certain", async () => {
+		const { range, improvements, days, base, assumed, methods } = await answered(ranges);
 		expect(range!.endTemperatureC.central).toBe(base.endTemperatureC);
-		expect(days).toBe(range!.days + improvements.length);
 		expect(assumed.map(({ pointer }) => pointer)).toContain("/spreads/linkeTurbidity");
+		expect(methods.map(({ name }) => name).join()).toMatch(/propagation/);
+		expect(days).toBeGreaterThan(12 * improvements.length);
+		expect(days).toBeLessThanOrEqual(40 + 40 * improvements.length);
+		for (const { id, gains, range: of, reaches, rangeRefused } of improvements) {
+			expect(rangeRefused, id).toBeUndefined();
+			expect(reaches, id).toBe("both");
+			expect(of!.reached, id).toBeUndefined();
+			for (const field of [
+				"timeToTargetMin",
+				"endTemperatureK",
+				"usableLitresAt40C",
+				"toWaterKwh",
+			] as const) {
+				const { low, central, high } = of![field]!;
+				expect(central, `${id} ${field}`).toBe(gains[field]);
+				expect(low, `${id} ${field}`).toBeLessThanOrEqual(gains[field]!);
+				expect(high, `${id} ${field}`).toBeGreaterThanOrEqual(gains[field]!);
+			}
+		}
+		const of = (id: string) => improvements.find((one) => one.id === id)!;
+		expect(of("aperture").range!.timeToTargetMin!.low).toBeGreaterThan(0);
+		expect(of("cleaning").range!.renewed).toBe("cleanliness");
+		expect(of("shorterPipes").range!.renewed).toBeUndefined();
+		const width = ({ low, high }: { low?: number | undefined; high?: number | undefined }) => high! - low!;
+		expect(width(of("shorterPipes").range!.endTemperatureK)).toBeLessThan(
+			0.1 * width(range!.endTemperatureC),
+		);
+		const orders = improvements.map(({ aheadOfNext }) => aheadOfNext?.order);
+		expect(new Set(orders)).toEqual(new Set(["certain", "uncertain", undefined]));
+		expect(orders.at(-1)).toBeUndefined();
+	});
+
+	it("tells how often the target is reached with an improvement and without, where that is not sure", async () => {
+		const { endTemperatureC } = (await answered(quick)).base;
+		const { improvements, methods } = await answered({
+			...quick,
+			targetTemperatureC: endTemperatureC - 0.2,
+			withRange: true,
+			rankedBy: "minutes",
+		});
+		expect(methods.map(({ name }) => name)).toContain(
+			"seeded Latin hypercube of all uncertain inputs at once",
+		);
+		const { reached, timeToTargetMin } = improvements.find(({ id }) => id === "aperture")!.range!;
+		expect(reached!.both + reached!.onlyWith + reached!.onlyWithout + reached!.neither).toBeCloseTo(1, 6);
+		expect(reached!.onlyWith).toBeGreaterThan(0.05);
+		expect(timeToTargetMin!.high).toBeUndefined();
+		expect(timeToTargetMin!.method).toBe("sample");
+	});
+
+	it("has no ranges where none are asked for", async () => {
+		const { improvements } = await answered(quick);
+		for (const { range, aheadOfNext } of improvements)
+			expect([range, aheadOfNext]).toEqual([undefined, undefined]);
 	});
 
 	it("a polar night is an answer in which nothing helps", async () => {
@@ -203,6 +301,8 @@ describe("400", () => {
 		["a step of nothing", { steps: { aperture: 0 } }, "/steps/aperture"],
 		["a currency that is none", { prices: { currency: "money" } }, "/prices/currency"],
 		["a price below zero", { prices: { currency: "EUR", flow: -1 } }, "/prices/flow"],
+		["a range that is neither yes nor no", { withRange: "yes" }, "/withRange"],
+		["a spread below nothing", { withRange: true, spreads: { wind: -1 } }, "/spreads/wind"],
 		["a series, which it has not", { seriesStepMin: 15 }, "/seriesStepMin"],
 	])("%s", async (_name, changes, pointer) => {
 		const response = await send("/v1/sensitivity", { ...quick, ...changes });
@@ -216,6 +316,8 @@ describe("422", () => {
 		["spreads without a range", { spreads: {} }, "/spreads"],
 		["an end before the start", { startTime: "12:00", endTime: "11:00" }, "/endTime"],
 		["a coil that does not fit", { coil: { lengthM: 400 } }, "/coil/lengthM"],
+		["a plant that the models refuse as it stands", scorched(6), ""],
+		["a range over plants that the models refuse", { ...scorched(5), withRange: true }, "/withRange"],
 	])("%s", async (_name, changes, pointer) => {
 		const response = await send("/v1/sensitivity", { ...quick, ...changes });
 		expect(response.status).toBe(422);
