@@ -16,6 +16,17 @@ await build({
 	logLevel: "warning",
 });
 
+/** The same app as one file for an edge runtime, which brings what Node's entry adds in its own way. */
+await build({
+	entryPoints: { worker: local("./worker.ts") },
+	outdir: local("../dist"),
+	bundle: true,
+	minify: true,
+	format: "esm",
+	target: "es2022",
+	logLevel: "warning",
+});
+
 function local(path: string): string {
 	return fileURLToPath(new URL(path, import.meta.url));
 }

@@ -1,6 +1,7 @@
 import pino from "pino";
 import type { Seen } from "./config.ts";
 import type { Deployment } from "./deployment.ts";
+import { failureLine } from "./failure.ts";
 
 export interface Log {
 	readonly started: (where: string) => void;
@@ -26,7 +27,7 @@ export function logOf(level: Deployment["logLevel"]): Log {
 		seen: (batch) => {
 			if (log.isLevelEnabled("info")) destination.write(batch.map(line).join(""));
 		},
-		failed: (error, requestId) => log.error({ requestId, ...told(error) }, "failure"),
+		failed: (error, requestId) => log.error({ requestId, ...failureLine(error) }, "failure"),
 		ending: (why) => log.info({ why }, "ending"),
 		flush: () => {
 			if (level !== "silent") destination.flushSync();
@@ -40,11 +41,4 @@ function line({ requestId, operation, method, status, seconds, at }: Seen): stri
 	if (status < 400 && PROBES.has(operation)) return "";
 	const ms = Math.round(seconds * 1e5) / 100;
 	return `{"level":30,"time":${at},"requestId":"${requestId}","operation":"${operation}","method":"${method}","status":${status},"ms":${ms},"msg":"request"}\n`;
-}
-
-/** What kind of error it was and where: its message could repeat what a caller sent. */
-function told(error: unknown) {
-	if (!(error instanceof Error)) return { error: typeof error };
-	const frames = (error.stack ?? "").split("\n").filter((line) => line.startsWith("    at "));
-	return { error: error.name, at: frames.slice(0, 8).map((line) => line.trim().slice(3)) };
 }
