@@ -2297,7 +2297,7 @@ export interface components {
                  * @description Which input, as in `spreads`.
                  * @enum {string}
                  */
-                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "coilFilm" | "laggingLoss" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK";
+                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilFilm" | "laggingLoss";
                 /** @description Its standard deviation, in the unit of `spreads`. */
                 readonly spread: number;
                 /** @description Why so much. */
@@ -3013,7 +3013,7 @@ export interface components {
                  * @description Which input, as in `spreads`.
                  * @enum {string}
                  */
-                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "coilTransfer" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK";
+                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilTransfer";
                 /** @description Its standard deviation, in the unit of `spreads`. */
                 readonly spread: number;
                 /** @description Why so much. */
@@ -3741,7 +3741,7 @@ export interface components {
              * @description The input that the improvement puts a new one in the place of: the new one errs apart from the old. All others err alike with the improvement and without.
              * @enum {string}
              */
-            readonly renewed?: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "coilFilm" | "laggingLoss" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK";
+            readonly renewed?: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilFilm" | "laggingLoss";
         };
         /** @description Whether it is worth more than the next in the list, by `rankedBy`. */
         readonly AheadOfNext: {

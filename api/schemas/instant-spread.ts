@@ -3,6 +3,7 @@ import type { InstantSpreads as CoreSpreads } from "../../src/index.ts";
 import { assume } from "../assumed.ts";
 import { ratio } from "../units.ts";
 import { Spreads } from "./spread.ts";
+import { OF_AN_INSTANT } from "./spread-names.ts";
 
 const {
 	coilFilm: _coilFilm, // of a coil in a tank of water
@@ -31,35 +32,10 @@ export const InstantSpreads = z
 
 export type InstantSpreads = z.output<typeof InstantSpreads>;
 
-/** Core's name of each input, by the wire's. */
-const NAMES = {
-	linkeTurbidity: "turbidity",
-	measuredIrradiance: "measuredBeam",
-	reflectance: "reflectance",
-	cleanliness: "cleanliness",
-	slopeError: "slopeError",
-	absorptance: "absorptance",
-	opticalEfficiency: "opticalEfficiency",
-	lossCoefficient: "lossCoefficient",
-	receiverConvection: "receiverConvection",
-	coilTransfer: "coilTransfer",
-	tankLoss: "tankLoss",
-	pumpFlow: "pumpFlow",
-	ambientK: "ambient",
-	wind: "wind",
-	coldWaterK: "coldWater",
-} as const satisfies Record<keyof InstantSpreads, keyof CoreSpreads>;
+export const INSTANT_SPREAD_NAMES = OF_AN_INSTANT.wire;
 
-export const INSTANT_SPREAD_NAMES = Object.keys(NAMES) as [keyof InstantSpreads, ...(keyof InstantSpreads)[]];
-
-/** The spreads as the core wants them. Every one of them is the same number on both sides. */
-export function coreInstantSpreads(spreads: InstantSpreads): CoreSpreads {
-	return Object.fromEntries(
-		INSTANT_SPREAD_NAMES.map((name) => [NAMES[name], spreads[name]]),
-	) as unknown as CoreSpreads;
-}
+/** The spreads as the core wants them. */
+export const coreInstantSpreads = (spreads: InstantSpreads): CoreSpreads => OF_AN_INSTANT.toCore(spreads);
 
 /** The wire's name of one of the core's inputs. */
-export function instantSpreadName(input: string): keyof InstantSpreads {
-	return INSTANT_SPREAD_NAMES.find((name) => NAMES[name] === input)!;
-}
+export const instantSpreadName = (input: string): keyof InstantSpreads => OF_AN_INSTANT.toWire(input);

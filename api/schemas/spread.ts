@@ -2,6 +2,7 @@ import { z } from "@hono/zod-openapi";
 import type { DaySpreads } from "../../src/index.ts";
 import { assume } from "../assumed.ts";
 import { kelvinDifference, ratio } from "../units.ts";
+import { OF_A_DAY } from "./spread-names.ts";
 
 const PRACTICE = "common practice, no source";
 const share = (description: string) => ratio(`${description} Standard deviation.`, 0, 0.2);
@@ -91,36 +92,10 @@ export const Spreads = z
 
 export type Spreads = z.output<typeof Spreads>;
 
-/** Core's name of each input, by the wire's. */
-const NAMES = {
-	linkeTurbidity: "turbidity",
-	measuredIrradiance: "measuredBeam",
-	reflectance: "reflectance",
-	cleanliness: "cleanliness",
-	slopeError: "slopeError",
-	absorptance: "absorptance",
-	opticalEfficiency: "opticalEfficiency",
-	lossCoefficient: "lossCoefficient",
-	receiverConvection: "receiverConvection",
-	coilFilm: "coilFilm",
-	laggingLoss: "laggingLoss",
-	tankLoss: "tankLoss",
-	pumpFlow: "pumpFlow",
-	ambientK: "ambient",
-	wind: "wind",
-	coldWaterK: "coldWater",
-} as const satisfies Record<keyof Spreads, keyof DaySpreads>;
+export const SPREAD_NAMES = OF_A_DAY.wire;
 
-export const SPREAD_NAMES = Object.keys(NAMES) as [keyof Spreads, ...(keyof Spreads)[]];
-
-/** The spreads as the core wants them. Every one of them is the same number on both sides. */
-export function coreSpreads(spreads: Spreads): DaySpreads {
-	return Object.fromEntries(
-		SPREAD_NAMES.map((name) => [NAMES[name], spreads[name]]),
-	) as unknown as DaySpreads;
-}
+/** The spreads as the core wants them. */
+export const coreSpreads = (spreads: Spreads): DaySpreads => OF_A_DAY.toCore(spreads);
 
 /** The wire's name of one of the core's inputs. */
-export function spreadName(input: string): keyof Spreads {
-	return SPREAD_NAMES.find((name) => NAMES[name] === input)!;
-}
+export const spreadName = (input: string): keyof Spreads => OF_A_DAY.toWire(input);

@@ -1,0 +1,32 @@
+/** Core's name of each input that errs, by the wire's: those that a day and an instant heater share. */
+const SHARED = {
+	linkeTurbidity: "turbidity",
+	measuredIrradiance: "measuredBeam",
+	reflectance: "reflectance",
+	cleanliness: "cleanliness",
+	slopeError: "slopeError",
+	absorptance: "absorptance",
+	opticalEfficiency: "opticalEfficiency",
+	lossCoefficient: "lossCoefficient",
+	receiverConvection: "receiverConvection",
+	tankLoss: "tankLoss",
+	pumpFlow: "pumpFlow",
+	ambientK: "ambient",
+	wind: "wind",
+	coldWaterK: "coldWater",
+} as const;
+
+export const OF_A_DAY = naming({ ...SHARED, coilFilm: "coilFilm", laggingLoss: "laggingLoss" });
+export const OF_AN_INSTANT = naming({ ...SHARED, coilTransfer: "coilTransfer" });
+
+/** The inputs by their names on the wire, and the way from there to the core and back. A spread is the same number on both sides. */
+function naming<const Names extends Readonly<Record<string, string>>>(names: Names) {
+	type Wire = keyof Names & string;
+	const wire = Object.keys(names) as [Wire, ...Wire[]];
+	return {
+		wire,
+		toCore: (spreads: Readonly<Record<Wire, number>>) =>
+			Object.fromEntries(wire.map((name) => [names[name], spreads[name]])) as Record<Names[Wire], number>,
+		toWire: (input: string): Wire => wire.find((name) => names[name] === input)!,
+	};
+}
