@@ -41,21 +41,23 @@ export function createApp(config: Config): Hono<Edge> {
 		app.get(path, handled(label, handler));
 		allowed.set(path, "GET, HEAD, OPTIONS");
 	}
+	const others = new Hono<Edge>(); // what no route takes: apart, since a second match for a path would have the first wait
 	for (const [path, methods] of allowed) {
-		app.options(
+		others.options(
 			path,
 			handled("none", (c) => preflight(c, methods)),
 		);
-		app.all(
+		others.all(
 			path,
 			handled("none", (c) => refuseMethod(c, methods)),
 		);
 	}
-	app.options(
+	others.options(
 		"*",
 		handled("none", (c) => preflight(c, "GET, HEAD, POST, OPTIONS")),
 	);
-	app.notFound(handled("none", refuseAddress));
+	others.notFound(handled("none", refuseAddress));
+	app.notFound((c) => others.fetch(c.req.raw, c.env));
 	app.onError((error, c) => handled("none", () => Promise.reject(error))(c)); // of the router itself
 	return app;
 }

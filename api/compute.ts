@@ -26,6 +26,7 @@ export const IN_PLACE: Means = {
 
 /** The text of an answer: worked out, checked against its schema, rounded, and told in the form asked. */
 export function textOf({ operation, type, input, given }: Asked, means: Means): Maybe<string> {
+	if (operation.composite) return operation.composite(given, means);
 	return after(operation.answer(input, given, means), (answer) => {
 		const value = wireValue(operation.output, answer);
 		if (type === "image/svg+xml" && operation.forms) return operation.forms.chart(value, input);

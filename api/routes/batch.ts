@@ -50,22 +50,25 @@ export const batchOf = (operations: readonly Operation[]) =>
 			},
 		},
 		maxAge: 0,
-		composite: true,
-		answer: async (_request, given, means) => {
-			const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
-			const answers = [];
-			let untilPause = TURN;
-			for (const item of items) {
-				const asked = operations.find(({ operationId }) => operationId === item.operation)!;
-				answers.push(await answered(asked, item, means));
-				untilPause -= baseCost(item.operation);
-				if (untilPause > 0) continue;
-				await pause();
-				untilPause = TURN;
-			}
-			return { items: answers, cost: estimatedCost("runBatch", given as Item["body"]) };
-		},
+		composite: (given, means) => answersOf(operations, given, means),
+		answer: async (_request, given, means) => JSON.parse(await answersOf(operations, given, means)),
 	});
+
+/** The batch's answer as text. The items' answers, which can be long, go into it as they are. */
+async function answersOf(operations: readonly Operation[], given: unknown, means: Means): Promise<string> {
+	const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
+	const answers: string[] = [];
+	let untilPause = TURN;
+	for (const item of items) {
+		const asked = operations.find(({ operationId }) => operationId === item.operation)!;
+		answers.push(await answered(asked, item, means));
+		untilPause -= baseCost(item.operation);
+		if (untilPause > 0) continue;
+		await pause();
+		untilPause = TURN;
+	}
+	return `{"items":[${answers.join(",")}],"cost":${estimatedCost("runBatch", given as Item["body"])}}`;
+}
 
 const TURN = 10; // [cost units] of items between two pauses: some milliseconds
 
@@ -73,18 +76,22 @@ const TURN = 10; // [cost units] of items between two pauses: some milliseconds
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 /** One item as the operation alone would answer it, a failure of the service itself among what it may answer. */
-async function answered(operation: Operation, { body }: Item, { settings, compute, failed }: Means) {
+async function answered(
+	operation: Operation,
+	{ body }: Item,
+	{ settings, compute, failed }: Means,
+): Promise<string> {
 	const isQuery = operation.method === "get";
 	try {
 		const given = isQuery ? asParameters(body) : body;
 		const asked = askedFor(operation, "application/json", given, operation.path, settings.computingBudget);
-		return { status: 200 as const, result: JSON.parse(await compute(asked)) as Record<string, unknown> };
+		return `{"status":200,"result":${await compute(asked)}}`;
 	} catch (error) {
 		const problem = problemFrom(error, isQuery ? "query" : "body");
 		if (problem?.kind === "abandoned") throw problem;
 		if (!problem) failed(error);
 		const told = itemProblem(problem ?? new ProblemError("internal", "The service failed on this item"));
-		return { status: told.status, problem: told };
+		return JSON.stringify({ status: told.status, problem: told });
 	}
 }
 
