@@ -1,5 +1,6 @@
 import { cavityWallArea, effectiveCavityAbsorptance } from "./cavity.ts";
 import type { Receiver } from "./receiver.ts";
+import { paneTransmittance, tubesAbsorptance } from "./slanted-light.ts";
 
 const PANE_DIFFUSE_REFLECTANCE = 0.16; // [-] ± 0.01, one sheet of glass at 60°, Duffie & Beckman, § 5.5 (value from memory)
 
@@ -15,6 +16,7 @@ export function transmittanceAbsorptance(transmittance: number, absorptance: num
 }
 
 /** Share of the light entering a receiver's aperture that its absorber takes up [-].
+ *  Light on a flat spiral comes at a slant and strikes round tubes; in a cavity what that costs is caught again.
  *  An efficiency line's is 1: its optical efficiency already ends at the absorber. */
 export function receiverAbsorptance(receiver: Receiver): number {
 	switch (receiver.kind) {
@@ -23,9 +25,12 @@ export function receiverAbsorptance(receiver: Receiver): number {
 			return effectiveCavityAbsorptance(receiver.absorptance, aperture / cavityWallArea(receiver));
 		}
 		case "openCoil":
-			return receiver.absorptance;
+			return tubesAbsorptance(receiver.absorptance);
 		case "glazedCoil":
-			return transmittanceAbsorptance(receiver.coverTransmittance, receiver.absorptance);
+			return transmittanceAbsorptance(
+				paneTransmittance(receiver.coverTransmittance),
+				tubesAbsorptance(receiver.absorptance),
+			);
 		case "efficiencyLine":
 			return 1;
 	}

@@ -16,11 +16,14 @@ describe("absorptance", () => {
 			).toBeLessThan(0.01);
 	});
 
-	it("a cavity takes up more than its paint, an open coil as much, a glazed one less", () => {
+	it("a cavity takes up more than its paint, an open coil a little less for the slant of the light, a glazed one less still", () => {
 		expect(receiverAbsorptance(cavity)).toBeGreaterThan(cavity.absorptance);
 		expect(receiverAbsorptance(cavity)).toBeLessThan(1);
-		expect(receiverAbsorptance(openCoil)).toBe(openCoil.absorptance);
-		expect(receiverAbsorptance(glazedCoil)).toBeLessThan(glazedCoil.absorptance);
+		expect(receiverAbsorptance(openCoil)).toBeLessThan(openCoil.absorptance);
+		expect(receiverAbsorptance(openCoil)).toBeGreaterThan(0.98 * openCoil.absorptance);
+		expect(receiverAbsorptance(glazedCoil)).toBeLessThan(
+			receiverAbsorptance(openCoil) * glazedCoil.coverTransmittance * 1.01,
+		);
 		expect(receiverAbsorptance(measured)).toBe(1);
 	});
 });
