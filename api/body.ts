@@ -58,7 +58,7 @@ async function countedText(request: HonoRequest, limit: number): Promise<string>
 export async function jsonBody(request: HonoRequest, limit: number): Promise<unknown> {
 	refuseByHeaders(request, limit);
 	const stated = request.header("content-length") !== undefined;
-	const text = stated ? await request.text() : await countedText(request, limit);
+	const text = stated ? await request.raw.text() : await countedText(request, limit);
 	if (text.trim() === "")
 		throw new ProblemError("malformed-json", "The body is empty; a JSON object is expected");
 	try {

@@ -30,7 +30,9 @@ export async function asked(
 	const isQuery = method === "get";
 	const url = baseUrl.replace(/\/+$/, "") + (isQuery ? withQuery(path, input) : path);
 	const form = call.as ?? "application/json";
-	const signal = limited(call.signal, call.timeoutMs ?? options.timeoutMs ?? 30_000);
+	const timeout = call.timeoutMs ?? options.timeoutMs ?? 30_000;
+	const until = timeout > 0 ? Date.now() + timeout : Number.POSITIVE_INFINITY;
+	const signal = limited(call.signal, timeout);
 	const request = () =>
 		new Request(url, {
 			method,
@@ -43,7 +45,8 @@ export async function asked(
 			},
 			...(!isQuery && { body: JSON.stringify(input) }),
 		});
-	const response = await patiently(() => fetch(request()), call.retries ?? options.retries ?? 2, signal);
+	const retries = call.retries ?? options.retries ?? 2;
+	const response = await patiently(() => fetch(request()), retries, signal, until);
 	const text = await response.text();
 	if (!response.ok) throw new RaykettleProblem(response, text);
 	return form === "application/json" ? JSON.parse(text) : text;

@@ -10,17 +10,19 @@ export function retryAfter(headers: Headers): number | undefined {
 	return Number.isNaN(wait) ? undefined : Math.max(0, wait);
 }
 
-/** Asks until the service is not busy, for so many more times as are allowed. What it says last is the outcome. */
+/** Asks until the service is not busy, for so many more times as are allowed. What it says last is the outcome.
+ *  @param until  when the caller's time is up [ms since 1970]: a wait that would outlast it is not begun */
 export async function patiently(
 	ask: () => Promise<Response>,
 	retries: number,
 	signal: AbortSignal,
+	until: number,
 ): Promise<Response> {
 	for (let tried = 0; ; tried++) {
 		const response = await ask();
 		if (!BUSY.includes(response.status) || tried >= retries) return response;
 		const wait = retryAfter(response.headers) ?? FIRST_WAIT * 2 ** tried * (0.5 + Math.random() / 2);
-		if (wait > LONGEST_WAIT) return response;
+		if (wait > LONGEST_WAIT || Date.now() + wait >= until) return response;
 		await response.body?.cancel();
 		await pause(wait, signal);
 	}

@@ -81,6 +81,12 @@ describe("a busy service", () => {
 		expect(asked).toHaveLength(1);
 	});
 
+	it("is not waited for when that would outlast the caller's own time: the refusal says more than a timeout", async () => {
+		const { asked, client } = scripted(busy(429, { "Retry-After": "20" }));
+		await expect(client().liveness({ timeoutMs: 5000 })).rejects.toMatchObject({ retryAfterS: 20 });
+		expect(asked).toHaveLength(1);
+	});
+
 	it("a fault of the request is not tried twice", async () => {
 		const { asked, client } = scripted(new Response("{}", { status: 422 }), fine());
 		await expect(client().liveness()).rejects.toBeInstanceOf(RaykettleProblem);
