@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { deploymentFrom } from "../../../api/deployment.ts";
 import { SETTINGS, USUAL_SETTINGS } from "../../../api/settings.ts";
@@ -37,4 +38,12 @@ describe("deploymentFrom", () => {
 		for (const name of Object.keys(faulty))
 			expect(() => deploymentFrom(faulty), name).toThrow(new RegExp(`\\b${name} `));
 	});
+});
+
+it("the contributors' table tells every setting as it is", () => {
+	const page = readFileSync(new URL("../../../DEVELOPERS.md", import.meta.url), "utf8");
+	for (const { variable, usual, unit, meaning, ...more } of Object.values(SETTINGS)) {
+		const beyond = "beyond" in more ? ` (${more.beyond})` : "";
+		expect(page).toContain(`| \`${variable}\` | ${usual} ${unit} | ${meaning}${beyond} |`);
+	}
 });
