@@ -12,8 +12,9 @@ export interface Asked {
 	readonly cost: number; // as estimated [cost units]
 }
 
-/** Works out the text of an answer somewhere, and stops when the signal fires. */
-export type Compute = (asked: Asked, signal: AbortSignal) => Promise<string>;
+/** Works out the text of an answer somewhere, and stops when the signal fires: a signal that is made when it is asked for, as
+ *  what is remembered needs none. */
+export type Compute = (asked: Asked, signal: () => AbortSignal) => Promise<string>;
 
 /** Everything in place, with the usual settings: for the contract's examples, and for tests. */
 export const IN_PLACE: Means = {

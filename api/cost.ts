@@ -25,7 +25,7 @@ export const COSTS: Readonly<Record<string, number>> = {
 /** What one working out of a range costs, and a range takes at most 40: a day's march, or an instant heater's answer. */
 const OF_A_RANGE: Readonly<Record<string, number>> = {
 	warmUpTank: 25,
-	rankImprovements: 25,
+	rankImprovements: 65, // each improvement in the same draws
 	assessInstantHeater: 15,
 };
 const RANGE = 40;

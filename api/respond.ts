@@ -85,8 +85,10 @@ function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings
 		failed,
 		compute: (one) => {
 			if (one.cost <= LIGHT || one.operation.composite || !compute) return textOf(one, means);
-			signal ??= AbortSignal.any([c.req.raw.signal, AbortSignal.timeout(settings.computingTime * 1000)]);
-			return compute(one, signal);
+			return compute(one, () => {
+				signal ??= AbortSignal.any([c.req.raw.signal, AbortSignal.timeout(settings.computingTime * 1000)]);
+				return signal;
+			});
 		},
 	};
 	return means.compute(asked);

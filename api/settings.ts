@@ -85,7 +85,7 @@ export const SETTINGS = {
 	},
 	grace: {
 		variable: "GRACE_S",
-		usual: 10,
+		usual: 25,
 		least: 1,
 		most: 300,
 		unit: "seconds",

@@ -66,11 +66,12 @@ export function pool(options: PoolOptions): Pool {
 		gate.threadsTaken(running, performance.now());
 	}
 
-	const compute: Compute = (asked, signal) =>
+	const compute: Compute = (asked, signalOf) =>
 		new Promise((resolve, reject) => {
 			const before = line.reduce((sum, other) => sum + other.asked.cost, 0);
 			if (!gate.admits(asked.cost, before, performance.now()))
 				return reject(overloaded("More is asked than can be worked out now"));
+			const signal = signalOf();
 			if (signal.aborted) return reject(problemOf(signal));
 			const waiting = { asked, signal, resolve, reject };
 			line.push(waiting);

@@ -1,6 +1,7 @@
 import { LIMITS } from "../config.ts";
 import { baseCost, estimatedCost } from "../cost.ts";
 import { askedFor } from "../input.ts";
+import { after, type Maybe } from "../maybe.ts";
 import { type Means, type Operation, operation } from "../operation.ts";
 import { ProblemError, problem, problemFrom } from "../problem.ts";
 import { BatchResponse, batchRequest, type ItemProblem } from "../schemas/batch.ts";
@@ -61,7 +62,8 @@ async function answersOf(operations: readonly Operation[], given: unknown, means
 	let untilPause = TURN;
 	for (const item of items) {
 		const asked = operations.find(({ operationId }) => operationId === item.operation)!;
-		answers.push(await answered(asked, item, means));
+		const answer = answered(asked, item, means);
+		answers.push(answer instanceof Promise ? await answer : answer);
 		untilPause -= baseCost(item.operation);
 		if (untilPause > 0) continue;
 		await pause();
@@ -76,22 +78,22 @@ const TURN = 10; // [cost units] of items between two pauses: some milliseconds
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 /** One item as the operation alone would answer it, a failure of the service itself among what it may answer. */
-async function answered(
-	operation: Operation,
-	{ body }: Item,
-	{ settings, compute, failed }: Means,
-): Promise<string> {
+function answered(operation: Operation, { body }: Item, { settings, compute, failed }: Means): Maybe<string> {
 	const isQuery = operation.method === "get";
+	const refused = (error: unknown): string => {
+		const known = problemFrom(error, isQuery ? "query" : "body");
+		if (known?.kind === "abandoned") throw known;
+		if (!known) failed(error);
+		const told = itemProblem(known ?? new ProblemError("internal", "The service failed on this item"));
+		return JSON.stringify({ status: told.status, problem: told });
+	};
 	try {
 		const given = isQuery ? asParameters(body) : body;
 		const asked = askedFor(operation, "application/json", given, operation.path, settings.computingBudget);
-		return `{"status":200,"result":${await compute(asked)}}`;
+		const answer = after(compute(asked), (text) => `{"status":200,"result":${text}}`);
+		return answer instanceof Promise ? answer.catch(refused) : answer;
 	} catch (error) {
-		const problem = problemFrom(error, isQuery ? "query" : "body");
-		if (problem?.kind === "abandoned") throw problem;
-		if (!problem) failed(error);
-		const told = itemProblem(problem ?? new ProblemError("internal", "The service failed on this item"));
-		return JSON.stringify({ status: told.status, problem: told });
+		return refused(error);
 	}
 }
 

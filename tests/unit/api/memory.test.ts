@@ -5,7 +5,7 @@ import { ProblemError, type ProblemKind } from "../../../api/problem.ts";
 import { boilingPoint } from "../../../api/routes/boiling-point.ts";
 import { warmUp } from "../../../api/routes/warm-up.ts";
 
-const never = new AbortController().signal;
+const never = () => new AbortController().signal;
 const asked = (given: unknown, more: Partial<Asked> = {}): Asked => ({
 	...{ operation: warmUp, type: "application/json", input: {}, cost: 20 },
 	given,

@@ -19,7 +19,7 @@ const never = new AbortController().signal;
 const done = (task: string, signal = never, { ms = 0, cost = 20 } = {}) =>
 	threads.compute(
 		{ operation: boilingPoint, type: "application/json", input: {}, given: { task, ms }, cost },
-		signal,
+		() => signal,
 	);
 const outcome = (work: Promise<string>) => work.catch((error: unknown) => error);
 
