@@ -99,6 +99,41 @@ it("only Node's entry and its server import from Node", () => {
 	expect(wrong).toEqual([]);
 });
 
+/** Every file and package that a file imports, and what those import. */
+function reachedFrom(entry: string, sources: readonly Source[]): ReadonlySet<string> {
+	const reached = new Set([entry]); // grows while it is walked
+	for (const path of reached)
+		for (const target of sources.find((source) => source.path === path)?.imports ?? [])
+			if (/^[@\w][\w@./:-]*$/.test(target)) reached.add(target); // else a word of prose before a quotation mark
+	return reached;
+}
+
+it("what runs on an edge runtime reaches nothing of Node's, and these packages alone", () => {
+	const sources = [...core, ...api, ...sourcesIn("sdk"), ...sourcesIn("openapi")];
+	const reached = reachedFrom("api/worker.ts", sources);
+	expect(reached).toContain("api/app.ts");
+	expect(reached).toContain("src/sun/position.ts");
+	expect([...reached].filter((target) => !/\.(?:ts|json)$/.test(target)).sort()).toEqual([
+		"@hono/zod-openapi",
+		"@photostructure/tz-lookup",
+		"d3-scale",
+		"d3-shape",
+		"hono",
+		"hono/http-exception",
+		"suncalc",
+	]);
+	const known = new Set(sources.map(({ path }) => path));
+	expect([...reached].filter((target) => target.endsWith(".ts") && !known.has(target))).toEqual([]);
+	expect(reachedFrom("api/server.ts", sources)).toContain("node:fs"); // and would find it
+});
+
+it("the core raises to a power, but for squares, by functions that every engine rounds alike", () => {
+	const engineOwn = /Math\.pow\(|[\w)\]!] ?\*\* ?(?!2\b)[\w(-]/;
+	const code = (text: string) => text.replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, "");
+	expect(core.filter(({ text }) => engineOwn.test(code(text))).map(({ path }) => path)).toEqual([]);
+	expect(engineOwn.test("wind ** 1.849")).toBe(true);
+});
+
 it("the edge takes zod from one place", () => {
 	expect(offences(api, (_source, target) => target === "zod")).toEqual([]);
 });

@@ -1,23 +1,47 @@
-import { expect } from "vitest";
+import { beforeEach, expect } from "vitest";
 import { createApp } from "../../api/app.ts";
 import { Problem } from "../../api/problem.ts";
 import { operations } from "../../api/routes/index.ts";
 import { createRaykettle } from "../../sdk/index.ts";
+import { IN_PROCESS_ONLY } from "./in-process-only.ts";
 
 /** Failures of the service itself: a contract test that meets one it did not provoke must fail. */
 export const failures: unknown[] = [];
 
-/** The real app, in process. */
-export const app = createApp({
-	indexPage: "<!doctype html><title>Raykettle</title>",
-	onFailure: (error) => failures.push(error),
-});
+interface Service {
+	readonly request: (path: string, init?: RequestInit) => Promise<Response>;
+	readonly fetch: (request: Request) => Promise<Response>;
+}
 
-/** The SDK on the real app: no port and no mock between them. */
-export const raykettle = createRaykettle({
-	baseUrl: "http://service.test",
-	fetch: async (request) => app.fetch(request),
-});
+const { SERVICE_URL } = process.env;
+
+/** The real app: in process, or wherever SERVICE_URL says that it runs. */
+export const app: Service = SERVICE_URL === undefined ? inProcess() : at(SERVICE_URL);
+
+function inProcess(): Service {
+	const { request, fetch } = createApp({
+		indexPage: "<!doctype html><title>Raykettle</title>",
+		onFailure: (error) => failures.push(error),
+	});
+	return { request: async (path, init) => request(path, init), fetch: async (request) => fetch(request) };
+}
+
+function at(place: string): Service {
+	beforeEach(({ task, skip }) => {
+		const reason = IN_PROCESS_ONLY.get(task.name);
+		if (reason !== undefined) skip(reason);
+	});
+	return {
+		request: (path, init) => fetch(new URL(path, place), init),
+		fetch: (request) => {
+			const { pathname, search } = new URL(request.url);
+			return fetch(new Request(new URL(pathname + search, place), request));
+		},
+	};
+}
+
+/** The SDK on the real app: no mock between them. */
+export const raykettle = createRaykettle({ baseUrl: "http://service.test", fetch: app.fetch });
 
 /** A body held against the schema that the operation answers in. */
 export function parsed(operationId: string, body: unknown): unknown {

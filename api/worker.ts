@@ -1,0 +1,45 @@
+import { admitting } from "./admit.ts";
+import { createApp } from "./app.ts";
+import { type Environment, reader } from "./environment.ts";
+import { failureLine } from "./failure.ts";
+import { keysFrom } from "./keys.ts";
+import type { EdgeContext } from "./reply.ts";
+import { settingsFrom } from "./settings.ts";
+
+type App = ReturnType<typeof createApp>;
+
+let app: App | undefined; // one for as long as the isolate lives; begun by a request, as no clock runs before
+
+/** The service on an edge runtime: the same app without threads, metrics and files, which a platform has in its own way.
+ *  Its bindings stand for the environment, with the text of a keys file in KEYS. */
+export default {
+	fetch(request: Request, bindings: Environment): Response | Promise<Response> {
+		app ??= appFor(bindings);
+		return app.fetch(request);
+	},
+};
+
+/** The app as its bindings describe it. Throws one sentence that names every fault, for the platform's log. */
+function appFor(bindings: Environment): App {
+	const read = reader(bindings);
+	const settings = settingsFrom(read);
+	const keysRequired = read.text("KEYS_REQUIRED", /^(?:true|false)$/, "true or false") === "true";
+	const faults = [...read.faults];
+	if (keysRequired && bindings.KEYS === undefined)
+		faults.push("KEYS_REQUIRED needs KEYS that say who may ask");
+	if (faults.length > 0) throw new Error(faults.join("; "));
+	return createApp({
+		indexPage: undefined,
+		settings,
+		admit: admitting({
+			settings,
+			keys: bindings.KEYS === undefined ? [] : keysFrom(bindings.KEYS),
+			keysRequired,
+			addressOf,
+		}),
+		onFailure: (error, requestId) => console.error(JSON.stringify({ requestId, ...failureLine(error) })),
+	});
+}
+
+/** The address that asks. The runtime in front writes it over whatever a caller sent under this name. */
+const addressOf = (c: EdgeContext): string => c.req.header("cf-connecting-ip") ?? "";
