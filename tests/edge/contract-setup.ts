@@ -6,6 +6,8 @@ export default async function start(): Promise<() => Promise<void>> {
 	process.env.SERVICE_URL = url.href; // read by tests/contract/service.ts
 	return async () => {
 		await end();
-		if (written.length > 0) throw new Error(`The service failed: ${written.join("\n")}`);
+		if (written.length === 0) return;
+		process.exitCode = 1; // an error thrown here would be told, and the run pass all the same
+		console.error(`The service failed:\n${written.join("\n")}`);
 	};
 }
