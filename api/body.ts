@@ -58,7 +58,7 @@ async function countedText(request: HonoRequest, limit: number): Promise<string>
 export async function jsonBody(request: HonoRequest, limit: number): Promise<unknown> {
 	refuseByHeaders(request, limit);
 	const stated = request.header("content-length") !== undefined;
-	const text = stated ? await request.raw.text() : await countedText(request, limit);
+	const text = await (stated ? request.raw.text() : countedText(request, limit)).catch(brokenOff);
 	if (text.trim() === "")
 		throw new ProblemError("malformed-json", "The body is empty; a JSON object is expected");
 	try {
@@ -66,6 +66,13 @@ export async function jsonBody(request: HonoRequest, limit: number): Promise<unk
 	} catch (error) {
 		throw new ProblemError("malformed-json", `The body is not JSON: ${wordsOf(error as SyntaxError)}`);
 	}
+}
+
+/** A body that does not come to its end: its sender is gone, so nobody is at fault. */
+function brokenOff(error: unknown): never {
+	throw error instanceof ProblemError
+		? error
+		: new ProblemError("abandoned", "The caller went away before the body was whole");
 }
 
 /** What the parser found. Newer engines say the place twice, by position and by line and column; callers of every runtime read

@@ -37,7 +37,7 @@ export const SETTINGS = {
 		least: 1,
 		most: 300,
 		unit: "seconds",
-		meaning: "time from a request's arrival to its answer, waiting included",
+		meaning: "time for working out an answer in a thread, waiting for the thread included",
 		beyond: "503 overloaded, and the work is stopped",
 	},
 	requestsInFlight: {

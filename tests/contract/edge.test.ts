@@ -59,6 +59,16 @@ describe("every answer", () => {
 	);
 });
 
+it("a caller who leaves in the middle of a body is told from a failure of ours", async () => {
+	for (const stated of [{}, { "content-length": "100" }]) {
+		const body = new ReadableStream<Uint8Array>({
+			pull: (controller) => controller.error(new Error("gone")),
+		});
+		const init = { method: "POST", headers: { ...json, ...stated }, body, duplex: "half" } as RequestInit;
+		expect((await app.request(post, init)).status).toBe(499);
+	}
+});
+
 describe("304", () => {
 	it("spares a caller what it holds, and keeps the headers", async () => {
 		const url = "/v1/boiling-point?elevationM=3000";

@@ -11,5 +11,6 @@ export const IN_PROCESS_ONLY: ReadonlyMap<string, string> = new Map([
 	["over the limit is refused by its stated length, or counted when none is stated", LENGTH],
 	["with a length that is no number is refused", LENGTH],
 	["gives the index as JSON to a program and as a page to a browser", "a deployment may have no pages"],
+	["a caller who leaves in the middle of a body is told from a failure of ours", "who left hears no answer"],
 	["counts a body sent in chunks", "it looks at Node's server with the app behind it"],
 ]);
