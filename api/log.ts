@@ -4,10 +4,8 @@ import type { Deployment } from "./deployment.ts";
 import { failureLine } from "./failure.ts";
 
 export interface Log {
-	readonly started: (where: string) => void;
 	readonly seen: (seen: readonly Seen[]) => void;
 	readonly failed: (error: unknown, requestId?: string) => void;
-	readonly ending: (why: string) => void;
 	/** Writes what is still in memory. */
 	readonly flush: () => void;
 }
@@ -23,12 +21,10 @@ export function logOf(level: Deployment["logLevel"]): Log {
 	const destination = pino.destination({ dest: 1, sync: false, minLength: MEMORY, periodicFlush: PAUSE });
 	const log = pino({ level, base: null, timestamp: pino.stdTimeFunctions.epochTime }, destination);
 	return {
-		started: (where) => log.info({ where }, "listening"),
 		seen: (batch) => {
 			if (log.isLevelEnabled("info")) destination.write(batch.map(line).join(""));
 		},
 		failed: (error, requestId) => log.error({ requestId, ...failureLine(error) }, "failure"),
-		ending: (why) => log.info({ why }, "ending"),
 		flush: () => {
 			if (level !== "silent") destination.flushSync();
 		},
