@@ -112,8 +112,9 @@ export interface Raykettle {
 	 * A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light
 	 * reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction
 	 * for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,
-	 * and `unlocks` says what to measure for it. The intervals count the thermometer's noise and errors that stay in the run; they don't count
-	 * a wrong volume, a dirty beam sensor, or a thermometer that misses part of the tank.
+	 * and `unlocks` says what to measure for it; what they tell loosely, `advice` says how to tell more closely. The intervals count the
+	 * thermometer's noise and errors that stay in the run; they don't count a wrong volume, a dirty beam sensor, or a thermometer that misses
+	 * part of the tank.
 	 */
 	readonly assessTestRun: Method<"assessTestRun">;
 	/**

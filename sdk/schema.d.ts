@@ -299,8 +299,9 @@ export interface paths {
          * @description A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light
          *     reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction
          *     for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,
-         *     and `unlocks` says what to measure for it. The intervals count the thermometer's noise and errors that stay in the run; they don't count
-         *     a wrong volume, a dirty beam sensor, or a thermometer that misses part of the tank.
+         *     and `unlocks` says what to measure for it; what they tell loosely, `advice` says how to tell more closely. The intervals count the
+         *     thermometer's noise and errors that stay in the run; they don't count a wrong volume, a dirty beam sensor, or a thermometer that misses
+         *     part of the tank.
          */
         readonly post: operations["assessTestRun"];
         readonly delete?: never;
@@ -3325,6 +3326,8 @@ export interface components {
             readonly comparison: components["schemas"]["RunCompared"] | components["schemas"]["RunNotCompared"];
             /** @description What would tell what is undetermined now. */
             readonly unlocks: readonly components["schemas"]["Unlock"][];
+            /** @description What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, or nothing would narrow it by a fifth. */
+            readonly advice: readonly components["schemas"]["RunAdvice"][];
             readonly series: components["schemas"]["TestRunSeries"];
             /** @description First of reading the run, then of the plant. */
             readonly cautions: readonly components["schemas"]["Caution"][];
@@ -3470,6 +3473,37 @@ export interface components {
             readonly factors: readonly string[];
             /** @description The same in English. */
             readonly message: string;
+        };
+        /** @description A run that would tell more, and how closely it would tell each factor that this one tells to no better than a tenth. The half-widths are bounds that no fit can beat, with errors that stay in the run going on as they are. */
+        readonly RunAdvice: {
+            /**
+             * @description `longerRun`: three hours more in sun as in its last hour, or until the water is hot. `hotterTank`: on in such sun until the water is at 90 °C or 10 K below boiling. `closerRows`: more rows in the same time. `finerThermometer`: one that errs less.
+             * @enum {string}
+             */
+            readonly code: "longerRun" | "hotterTank" | "closerRows" | "finerThermometer";
+            /** @description Of `longerRun` and `hotterTank`: how much longer. */
+            readonly addedMin?: number;
+            /** @description Of `longerRun` and `hotterTank`: the water at its end. */
+            readonly endTemperatureC?: number;
+            /** @description Of `closerRows`: from row to row. */
+            readonly intervalMin?: number;
+            /** @description Of `finerThermometer`: standard deviation of a reading, beside `readingNoiseK` of this run. */
+            readonly readingNoiseK?: number;
+            readonly expected: readonly components["schemas"]["ExpectedHalfWidth"][];
+            /** @description The same in English. */
+            readonly message: string;
+        };
+        /** @description Half-widths are in the unit at the end of the factor's name; of a ratio they have none. */
+        readonly ExpectedHalfWidth: {
+            /**
+             * @description By its name in this answer.
+             * @enum {string}
+             */
+            readonly factor: "factors.effectiveApertureM2" | "factors.opticalFactor" | "factors.lossWPerK" | "comparison.causes.optics" | "comparison.causes.losses";
+            /** @description Half of its 95 % interval in the better run. */
+            readonly halfWidth: number;
+            /** @description The same in this one. */
+            readonly halfWidthNow: number;
         };
         readonly TestRunSeries: {
             readonly time: readonly string[];

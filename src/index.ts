@@ -109,6 +109,7 @@ export {
 	tappingProfile,
 } from "./tap/profiles.ts";
 export { TAPPING_PROFILE_SOURCE } from "./tap/published-profiles.ts";
+export { type Advice, runAdvice } from "./test-run/advice.ts";
 export type { Factor, Need } from "./test-run/factor.ts";
 export { type Drawing, type TestRunReport, testRunReport } from "./test-run/report.ts";
 export { type RowFault, rowFaults } from "./test-run/row-faults.ts";

@@ -1,10 +1,11 @@
-import type { Fluid, TestRun, TestRunReport } from "../../src/index.ts";
+import { type Fluid, runAdvice, type TestRun, type TestRunReport } from "../../src/index.ts";
 import { isoText, isoTexts } from "../time-zone.ts";
 import { fromSi } from "../units.ts";
 import { wireCaution } from "./caution.ts";
+import { wireAdvice } from "./test-run-advice.ts";
 import { type Need, wireFactor } from "./test-run-factor.ts";
 import type { TestRunPlan } from "./test-run-plan.ts";
-import type { TestRunRequest } from "./test-run-request.ts";
+import { MOST_ROWS, type TestRunRequest } from "./test-run-request.ts";
 import type { TestRunResponse } from "./test-run-response.ts";
 import { unlocksOf } from "./test-run-unlocks.ts";
 
@@ -24,6 +25,7 @@ export function wireTestRun(request: TestRunRequest, plan: TestRunPlan, report: 
 		...(Number.isFinite(report.factors.noise) && { readingNoiseK: report.factors.noise }),
 		comparison,
 		unlocks: unlocksOf({ factors, comparison }),
+		advice: runAdvice(run, report, plan.elevation, MOST_ROWS).map(wireAdvice),
 		series: wireSeries(plan, report),
 		cautions: report.cautions.map(wireCaution),
 		methods: report.methods.map((method) => ({ ...method })),

@@ -9,7 +9,7 @@ import { Receiver } from "./receiver.ts";
 import { Site } from "./site.ts";
 import { Tank } from "./tank.ts";
 
-const MOST_ROWS = 1500; // a day by the minute, and an hour more
+export const MOST_ROWS = 1500; // a day by the minute, and an hour more
 const MOST_THERMOMETERS = 20;
 
 const rows = <T extends z.ZodType>(cell: T) => z.array(cell).min(2).max(MOST_ROWS);

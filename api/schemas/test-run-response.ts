@@ -13,6 +13,7 @@ import {
 import { Assumed } from "./assumed.ts";
 import { Caution } from "./caution.ts";
 import { Method } from "./method.ts";
+import { RunAdvice } from "./test-run-advice.ts";
 import { Factor, Need } from "./test-run-factor.ts";
 
 const localTime = (description: string) => z.string().openapi({ description, format: "date-time" });
@@ -157,6 +158,10 @@ export const TestRunResponse = z
 		).optional(),
 		comparison: z.discriminatedUnion("outcome", [Compared, NotCompared]),
 		unlocks: z.array(Unlock).meta({ description: "What would tell what is undetermined now." }),
+		advice: z.array(RunAdvice).meta({
+			description:
+				"What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, or nothing would narrow it by a fifth.",
+		}),
 		series: Series,
 		cautions: z.array(Caution).meta({ description: "First of reading the run, then of the plant." }),
 		assumed: z

@@ -1,4 +1,5 @@
 import { type Factor, judged, type Need, unknown } from "./factor.ts";
+import type { Lump } from "./gone-on.ts";
 import { heatContents, heatNoise, storeHeatCapacity } from "./heat-content.ts";
 import { type Driver, oilDrivers, sunDrivers } from "./reduced-model.ts";
 import { type Column, type TestRun, waterTemperature } from "./run.ts";
@@ -15,6 +16,7 @@ export interface Factors {
 	readonly capacityRate: Factor; // of the oil [W/K]
 	readonly loopLoss: Factor; // of pipes and pump, per kelvin of oil over air [W/K]
 	readonly noise: number; // of a reading about the fit, standard deviation; NaN without a fit [K]
+	readonly lump: Lump | undefined; // that the sun drives; undefined without beam, air or a fit
 }
 
 const ANY: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
@@ -40,6 +42,10 @@ export function runFactors(run: TestRun): Factors {
 		loopLoss: running.includes(false)
 			? reader(oil, running)({ loopLoss: 1 }, ANY)
 			: unknown("notMeasured", [...(oil.drivers.length > 0 ? [] : oil.needs), "rowsAtRest"]),
+		lump:
+			run.beam && run.ambient && sun.fit?.outcome === "fitted" && running.includes(true)
+				? { drivers: sun.drivers, fit: sun.fit }
+				: undefined,
 		noise: noiseOf(run, sun.fit?.outcome === "fitted" ? sun.fit : oil.fit),
 	};
 }

@@ -1,6 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
 import { AS_DRAWN, type Cause, type Departures } from "./departed-plant.ts";
 import { heatContents, heatNoise } from "./heat-content.ts";
+import type { Noise } from "./lump-information.ts";
 import { predictedRun, type RunSky } from "./predicted-run.ts";
 import type { TestRun } from "./run.ts";
 import { combination, type Estimate, type Fitted, likeness, trajectoryFit } from "./trajectory-fit.ts";
@@ -12,7 +13,7 @@ export interface GapFit {
 	readonly intervals: Readonly<Partial<Record<Cause, Estimate>>>; // of those fitted, each with its 95 % interval
 	readonly correlations: Readonly<Partial<Record<Cause, number>>>; // greatest with another's, 0–1
 	readonly slopes: Readonly<Partial<Record<Cause, number>>>; // of the heat kept at the end on each [J]
-	readonly noise: number; // of a reading, standard deviation [J]
+	readonly noise: Noise;
 }
 
 const MOST_ROUNDS = 4;
@@ -89,6 +90,6 @@ function gathered(
 		intervals: each((cause, k) => ({ value: departures[cause], halfWidth: changes[k]!.halfWidth })),
 		correlations: each((_, k) => likeness(fit.covariance, k)),
 		slopes: each((_, k) => slopes[k]!.at(-1)!),
-		noise: fit.noise,
+		noise: { reading: fit.noise, straying: fit.disturbance },
 	};
 }

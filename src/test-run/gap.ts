@@ -5,6 +5,7 @@ import { type Factor, judged, type Need, unknown } from "./factor.ts";
 import { type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
 import { heatContents } from "./heat-content.ts";
 import { NORMAL_95 } from "./intervals.ts";
+import type { Noise } from "./lump-information.ts";
 import type { RunSky } from "./predicted-run.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
 import { runningSpans } from "./running.ts";
@@ -26,6 +27,7 @@ export interface Gap {
 	readonly causes: readonly Cause[]; // those that differ, the weightiest first
 	readonly shares: readonly Share[];
 	readonly unexplained: number; // mean power that the causes, each alone, leave over: their interplay and what none of them is [W]
+	readonly noise: Noise | undefined; // about the fit of the causes; undefined without one
 }
 
 /** Which factors explain how a run differs from its prediction.
@@ -47,7 +49,7 @@ export function explainedGap(plant: Plant, run: TestRun, predicted: TestRun, sky
 			? shareOf(plant, run, sky, kept, cause, fit, needs)
 			: { cause, ratio: withoutFit(fit.outcome, needs), power: undefined, differs: false },
 	);
-	return withVerdict(run, predicted, shares, fit.outcome === "fitted" ? fit.noise : 0);
+	return withVerdict(run, predicted, shares, fit.outcome === "fitted" ? fit.noise : undefined);
 }
 
 /** @param kept  heat in the water at the end as the plant drawn should have it [J] */
@@ -86,10 +88,15 @@ function withoutFit(outcome: "tooFewRows" | "collinear" | "outOfBounds", needs: 
 	return { outcome: "undetermined", reason: "unphysical", needs: [], interval: undefined };
 }
 
-function withVerdict(run: TestRun, predicted: TestRun, shares: readonly Share[], noise: number): Gap {
+function withVerdict(
+	run: TestRun,
+	predicted: TestRun,
+	shares: readonly Share[],
+	noise: Noise | undefined,
+): Gap {
 	const last = run.time.length - 1;
 	const measured = delivered(run);
-	const fromNoise = (NORMAL_95 * Math.SQRT2 * noise) / measured.duration;
+	const fromNoise = (NORMAL_95 * Math.SQRT2 * (noise?.reading ?? 0)) / measured.duration;
 	const power = {
 		value: measured.power.value - delivered(predicted).power.value,
 		halfWidth: Math.max(measured.power.halfWidth, fromNoise),
@@ -104,5 +111,6 @@ function withVerdict(run: TestRun, predicted: TestRun, shares: readonly Share[],
 		causes: differing.map(({ cause }) => cause),
 		shares,
 		unexplained: shares.reduce((rest, share) => rest - (share.power?.value ?? 0), power.value),
+		noise,
 	};
 }

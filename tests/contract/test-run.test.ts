@@ -51,6 +51,46 @@ describe("200", () => {
 		expect(answer.methods.some(({ source }) => source.includes("S580"))).toBe(true);
 	});
 
+	it("says what would tell the losses of that morning more closely, and how closely", async () => {
+		const { advice, comparison } = await assessed(morning);
+		expect(advice.map(({ code }) => code)).toEqual([
+			"longerRun",
+			"hotterTank",
+			"closerRows",
+			"finerThermometer",
+		]);
+		if (comparison.outcome !== "compared") throw new Error("not compared");
+		const losses = comparison.causes.find(({ cause }) => cause === "losses")!.ratio;
+		if (losses.outcome !== "determined") throw new Error(losses.reason);
+		for (const { expected, message } of advice) {
+			expect(message).toMatch(/^[A-Z].*\.$/);
+			const names = expected.map(({ factor }) => factor);
+			expect(names).not.toContain("comparison.causes.optics"); // told to a fortieth
+			const ratio = expected.find(({ factor }) => factor === "comparison.causes.losses")!;
+			expect(ratio.halfWidthNow).toBeCloseTo((losses.high - losses.low) / 2, 6);
+			expect(ratio.halfWidth).toBeLessThan(0.8 * ratio.halfWidthNow);
+		}
+		const [longer, hotter, closer, finer] = advice;
+		expect(longer!.addedMin).toBeCloseTo(180, 6);
+		expect(longer!.endTemperatureC).toBeGreaterThan(55); // from 47 °C on, as it rose before
+		expect(longer!.endTemperatureC).toBeLessThan(82); // ten below boiling at 2350 m
+		expect(longer!.intervalMin).toBeUndefined();
+		expect(hotter!.addedMin).toBeGreaterThan(longer!.addedMin!);
+		expect(hotter!.endTemperatureC).toBeGreaterThan(82 - 0.5);
+		expect(hotter!.endTemperatureC).toBeLessThan(82 + 1); // the row at which it is there, and five minutes warm it by 0.8 K
+		expect(closer!.intervalMin).toBeCloseTo(1 / 3, 9); // 10 s would make more rows than a run may have
+		expect(finer!.readingNoiseK).toBe(0.01);
+	});
+
+	it("advises nothing where it can tell nothing, or where all is told", async () => {
+		expect((await assessed(twoReadings.value)).advice).toEqual([]);
+		const { time, tankTemperatureC } = morning.run;
+		expect((await assessed({ run: { time, tankTemperatureC }, tank: { volumeL: 200 } })).advice).toEqual([]);
+		const small = await assessed({ ...morning, dish: { diameterM: 1 } });
+		for (const { expected } of small.advice)
+			expect(expected.map(({ factor }) => factor)).not.toContain("factors.opticalFactor"); // impossible, not loose
+	});
+
 	it("says undetermined of two readings, and what would tell more", async () => {
 		const answer = await assessed(twoReadings.value);
 		for (const factor of Object.values(answer.factors)) expect(factor.outcome).toBe("undetermined");
