@@ -28,6 +28,7 @@ export function predictedHeat(plant: Plant, departures: Departures, run: TestRun
 
 /** Departures by least squares of the whole plant's march on the run's heat content (Gauss–Newton, slopes by a second march each).
  *  @param causes  those to be fitted; "losses" carries the tank's along unless "tankLoss" is among them
+ *  @param drawn   heat content as the plant drawn should have had it [N] [J]
  *  @returns       the fit; "tooFewRows", "collinear", or "outOfBounds" where the plant would have to be another one
  *  Assumes what the march itself gets wrong strays like the rest of the trajectory's error
  *  Check   runs of plants with known departures come back, tests/unit/test-run/trials.test.ts */
@@ -36,13 +37,14 @@ export function gapFit(
 	run: TestRun,
 	sky: RunSky,
 	causes: readonly Cause[],
+	drawn: Float64Array,
 ): GapFit | { readonly outcome: "tooFewRows" | "collinear" | "outOfBounds" } {
 	const measured = heatContents(run);
 	const carried = (departures: Departures): Departures =>
 		causes.includes("tankLoss") ? departures : { ...departures, tankLoss: departures.losses };
 	let departures = AS_DRAWN;
 	for (let round = 1; ; round++) {
-		const heat = predictedHeat(plant, carried(departures), run, sky);
+		const heat = round === 1 ? drawn : predictedHeat(plant, carried(departures), run, sky);
 		const slopes = causes.map((cause) => {
 			const probed = { ...departures, [cause]: departures[cause] * PROBE };
 			const there = predictedHeat(plant, carried(probed), run, sky);

@@ -40,9 +40,9 @@ export function explainedGap(plant: Plant, run: TestRun, predicted: TestRun, sky
 	const causes: Cause[] = [];
 	if (running.includes(true)) causes.push("optics", "losses");
 	if (running.includes(false)) causes.push("tankLoss");
-	const fit = gapFit(plant, run, sky, causes);
-	const needs: Need[] = running.includes(false) ? ["longerRun"] : ["longerRun", "rowsAtRest"];
 	const drawn = heatContents(predicted);
+	const fit = gapFit(plant, run, sky, causes, drawn);
+	const needs: Need[] = running.includes(false) ? ["longerRun"] : ["longerRun", "rowsAtRest"];
 	const kept = drawn[drawn.length - 1]!;
 	const shares = causes.map((cause) =>
 		fit.outcome === "fitted"

@@ -3,7 +3,7 @@ import type { Plant as PlantOfRun } from "../../../src/plant/plant.ts";
 import { AS_DRAWN, type Departures } from "../../../src/test-run/departed-plant.ts";
 import type { Factor } from "../../../src/test-run/factor.ts";
 import { runFactors } from "../../../src/test-run/factors.ts";
-import { type GapFit, gapFit } from "../../../src/test-run/gap-fit.ts";
+import { type GapFit, gapFit, predictedHeat } from "../../../src/test-run/gap-fit.ts";
 import { predictedRun } from "../../../src/test-run/predicted-run.ts";
 import { cavity, measuredDish, openCoil, plant } from "../plant/plants.ts";
 import { boundOf } from "./bound.ts";
@@ -77,9 +77,10 @@ function trialsOf(drawn: PlantOfRun, built: Departures): readonly GapFit[] {
 	const blank = runOf(threeHours, new Float64Array(threeHours.rows).fill(290.15));
 	const sky = skyOf(blank);
 	const [exact] = predictedRun(drawn, built, blank, sky).run.thermometers;
+	const heat = predictedHeat(drawn, AS_DRAWN, blank, sky);
 	return Array.from({ length: TRIALS }, (_, i) => {
 		const run = { ...blank, thermometers: [noisy(Float64Array.from(exact!), THERMOMETER, i + 1)] };
-		const fit = gapFit(drawn, run, sky, ["optics", "losses"]);
+		const fit = gapFit(drawn, run, sky, ["optics", "losses"], heat);
 		if (fit.outcome !== "fitted") throw new Error(fit.outcome);
 		return fit;
 	});
