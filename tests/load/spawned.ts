@@ -55,6 +55,11 @@ export interface Start {
 	readonly env?: Readonly<Record<string, string>>;
 }
 
+const children = new Set<ChildProcess>(); // none outlives this process
+process.once("exit", () => {
+	for (const child of children) child.kill("SIGKILL");
+});
+
 const PATIENCE = 15_000; // [ms] for a server to come up
 
 export async function spawned({ args, probe, env = {} }: Start): Promise<Spawned> {
@@ -66,7 +71,8 @@ export async function spawned({ args, probe, env = {} }: Start): Promise<Spawned
 		"inherit",
 		"ipc",
 	]);
-	process.once("exit", () => child.kill("SIGKILL"));
+	children.add(child);
+	child.once("exit", () => children.delete(child));
 	const until = performance.now() + PATIENCE;
 	while (!(await answers(url + probe))) {
 		if (child.exitCode !== null || performance.now() > until)
