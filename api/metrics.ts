@@ -1,5 +1,4 @@
 import { createServer, type Server } from "node:http";
-import { collectDefaultMetrics, Gauge, Histogram, Registry } from "prom-client";
 import type { Seen } from "./config.ts";
 import type { Pool } from "./pool/pool.ts";
 
@@ -14,7 +13,8 @@ export interface Metrics {
 /** Figures for Prometheus: how many requests, how long they took, by operation and status (429 are refused, 503 shed, 499
  *  abandoned), how deep the pool is, and how the process fares. Labels come from our own lists, never from a caller.
  *  @param complete  has what was seen and not told yet told, before the figures are read */
-export function metricsOf(pool: Pool | undefined, complete: () => void): Metrics {
+export async function metricsOf(pool: Pool | undefined, complete: () => void): Promise<Metrics> {
+	const { collectDefaultMetrics, Gauge, Histogram, Registry } = await import("prom-client");
 	const registry = new Registry();
 	collectDefaultMetrics({ register: registry });
 	const durations = new Histogram({

@@ -14,11 +14,13 @@ import { gathering } from "./gather.ts";
 import { type Key, keysFrom } from "./keys.ts";
 import { logOf } from "./log.ts";
 import { remembering } from "./memory.ts";
-import { metricsOf } from "./metrics.ts";
+import { type Metrics, metricsOf } from "./metrics.ts";
 import { createNodeServer } from "./node-server.ts";
 import { readPages } from "./pages/read.ts";
 import { pool } from "./pool/pool.ts";
 import type { EdgeContext } from "./reply.ts";
+
+const SETTLING = 300; // [ms] after the start before threads start by themselves, so that they take no time from the first answers
 
 /** Ends the process at once, with a sentence for whoever started it. */
 function give(reason: string): never {
@@ -49,7 +51,7 @@ const {
 const log = logOf(logLevel);
 const thread = new URL(import.meta.url.endsWith(".ts") ? "./pool/thread.ts" : "./thread.js", import.meta.url);
 const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failed }) : undefined;
-const metrics = metricsPort === undefined ? undefined : metricsOf(threadPool, () => seen.flush());
+let metrics: Metrics | undefined; // begun once callers are served
 const seen = gathering<Seen>((batch) => {
 	log.seen(batch);
 	metrics?.seen(batch);
@@ -87,9 +89,13 @@ function listen(on: Server, at: number, then: (where: string) => void): void {
 
 listen(server, port, (where) => {
 	console.log(`Raykettle listens on ${where}`);
-	threadPool?.start();
+	if (threadPool) setTimeout(threadPool.start, SETTLING);
 });
-if (metrics) listen(metrics.server, metricsPort!, (where) => console.log(`Metrics on ${where}/metrics`));
+if (metricsPort !== undefined)
+	server.once("listening", async () => {
+		metrics = await metricsOf(threadPool, seen.flush);
+		listen(metrics.server, metricsPort, (where) => console.log(`Metrics on ${where}/metrics`));
+	});
 
 /** Takes no more requests, answers those in flight, and ends: with 0 when all were answered, else with 1 when time is up. */
 function end(signal: string): void {

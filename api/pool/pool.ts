@@ -1,4 +1,4 @@
-import { Piscina } from "piscina";
+import type { Piscina } from "piscina";
 import type { Asked, Compute } from "../compute.ts";
 import { ProblemError } from "../problem.ts";
 import type { Settings } from "../settings.ts";
@@ -8,7 +8,7 @@ import type { Done, Errand } from "./message.ts";
 /** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run to its end where that
  *  comes sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
 const RESTART = 300;
-const HEAP = 256; // [MB] of one thread; a single answer holds a few
+const HEAP = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 4 }; // of one thread; a single answer holds a few
 const RETRY = { "Retry-After": "1" }; // [s] most answers take far less
 
 export interface PoolOptions {
@@ -41,7 +41,7 @@ export function pool(options: PoolOptions): Pool {
 	const gate = admission(threads);
 	const line: Waiting[] = [];
 	let running = 0;
-	let started: Piscina<Errand, Done> | undefined;
+	let started: Promise<Piscina<Errand, Done>> | undefined;
 	const piscina = () => {
 		started ??= startedThreads(options);
 		return started;
@@ -83,24 +83,31 @@ export function pool(options: PoolOptions): Pool {
 		compute,
 		start: () => void piscina(),
 		depth: () => ({ running, waiting: line.length }),
-		close: async () => started?.destroy(),
+		close: async () => (await started)?.destroy(),
 	};
 }
 
-function startedThreads({ threads, thread, execArgv, onLoss }: PoolOptions): Piscina<Errand, Done> {
+/** The package is read when the threads are: after the first light answers, which need neither. */
+async function startedThreads(options: PoolOptions): Promise<Piscina<Errand, Done>> {
+	const { threads, thread, execArgv, onLoss } = options;
+	const { Piscina } = await import("piscina");
 	const piscina: Piscina<Errand, Done> = new Piscina({
 		filename: thread.href,
 		minThreads: threads,
 		maxThreads: threads,
 		idleTimeout: Number.POSITIVE_INFINITY,
-		resourceLimits: { maxOldGenerationSizeMb: HEAP },
+		resourceLimits: HEAP,
 		...(execArgv && { execArgv: [...execArgv] }),
 	});
 	return piscina.on("error", onLoss);
 }
 
 /** Runs one piece of work to its end, whatever that is, and tells whoever waits for it. Never rejects. */
-async function carriedOut(piscina: Piscina<Errand, Done>, work: Waiting, settings: Settings): Promise<void> {
+async function carriedOut(
+	piscina: Promise<Piscina<Errand, Done>>,
+	work: Waiting,
+	settings: Settings,
+): Promise<void> {
 	const { asked, signal, resolve, reject } = work;
 	const { operation, type, input, given, cost } = asked;
 	const stop = new AbortController();
@@ -111,7 +118,7 @@ async function carriedOut(piscina: Piscina<Errand, Done>, work: Waiting, setting
 	signal.addEventListener("abort", onAbort, { once: true });
 	try {
 		const errand = { operationId: operation.operationId, type, input, given, settings };
-		const done = await piscina.run(errand, { signal: stop.signal });
+		const done = await (await piscina).run(errand, { signal: stop.signal });
 		if ("text" in done) return resolve(done.text);
 		if ("failure" in done) return reject(done.failure);
 		const { kind, detail, errors, headers } = done.problem;

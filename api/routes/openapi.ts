@@ -1,8 +1,13 @@
-import contractDocument from "../../openapi/openapi.json";
 import type { Document } from "../document.ts";
-import { taggedText, told } from "../told.ts";
+import { type Tagged, taggedText, told } from "../told.ts";
 
-const text = taggedText(`${JSON.stringify(contractDocument, undefined, "\t")}\n`); // the bytes of the committed file
+let text: Promise<Tagged> | undefined; // read when it is first asked for: it is longer than all the rest of the service
+
+/** The bytes of the committed file. */
+async function committed(): Promise<Tagged> {
+	const { default: contract } = await import("../../openapi/openapi.json");
+	return taggedText(`${JSON.stringify(contract, undefined, "\t")}\n`);
+}
 
 /** The contract as committed, not rebuilt: what was reviewed is what is served. */
 export const contract: Document = {
@@ -10,5 +15,8 @@ export const contract: Document = {
 	operationId: "getContract",
 	summary: "This contract (OpenAPI 3.1)",
 	mediaTypes: ["application/json"],
-	say: (c, { pack }) => told(c, text, 3600, { "Content-Type": "application/json" }, pack),
+	say: async (c, { pack }) => {
+		text ??= committed();
+		return told(c, await text, 3600, { "Content-Type": "application/json" }, pack);
+	},
 };
