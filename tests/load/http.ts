@@ -1,10 +1,12 @@
-/** How much of a bare node:http server's speed is left with everything on. Run with `npm run load:http` after a build. */
+/** How much of a bare node:http server's speed is left with everything on. Run with `npm run load:http` after a build;
+ *  `npm run load:http -- 0.6` is content with six tenths of the shares wanted, for a machine that is not quiet. */
 import { bundled } from "./bundled.ts";
 import { service } from "./service.ts";
 import { placeWords, spawned } from "./spawned.ts";
 import { judge, median, table } from "./table.ts";
 import { type Ceiling, ceiling } from "./wrk.ts";
 
+const ENOUGH = Number(process.argv[2] ?? 1); // of the shares wanted
 const ROUNDS = 5;
 const SECONDS = 3;
 const CONNECTIONS = 32;
@@ -62,7 +64,7 @@ table(
 judge(
 	jobs.map(({ path, least }, i) => ({
 		name: `${path}, of what bare node:http does`,
-		holds: ratio(i, "perSecond") >= least,
-		found: `${ratio(i, "perSecond").toFixed(2)} (at least ${least})`,
+		holds: ratio(i, "perSecond") >= least * ENOUGH,
+		found: `${ratio(i, "perSecond").toFixed(2)} (wanted ${least}, enough ${(least * ENOUGH).toFixed(2)})`,
 	})),
 );

@@ -1,5 +1,5 @@
 /** How soon after its start the service answers, against a bare hono server started alike, and what it holds when idle.
- *  Run with `npm run load:start` after a build. */
+ *  Run with `npm run load:start` after a build; `-- 1.25` allows a quarter more, for a machine that is not quiet. */
 import { warmUp } from "./bodies.ts";
 import { bundled } from "./bundled.ts";
 import { clients } from "./clients.ts";
@@ -7,6 +7,7 @@ import { service } from "./service.ts";
 import { pinThis, placeWords, spawned } from "./spawned.ts";
 import { judge, median, table } from "./table.ts";
 
+const ALLOWED = Number(process.argv[2] ?? 1); // times the bounds
 const STARTS = 11;
 const MOST = 2.5; // times as long as the bare one
 const POOL = 2;
@@ -57,12 +58,12 @@ const ratio = median(own.map((took, round) => took / bare[round]!));
 judge([
 	{
 		name: "first answer, over hono alone",
-		holds: ratio <= MOST,
-		found: `${ratio.toFixed(2)} (at most ${MOST})`,
+		holds: ratio <= MOST * ALLOWED,
+		found: `${ratio.toFixed(2)} (wanted ${MOST}, at most ${(MOST * ALLOWED).toFixed(2)})`,
 	},
 	{
 		name: `memory when idle, pool of ${POOL}`,
-		holds: (statuses.get(200) ?? 0) >= POOL && idle <= MEMORY,
-		found: `${idle.toFixed(0)} MB (at most ${MEMORY})`,
+		holds: (statuses.get(200) ?? 0) >= POOL && idle <= MEMORY * ALLOWED,
+		found: `${idle.toFixed(0)} MB (wanted ${MEMORY}, at most ${(MEMORY * ALLOWED).toFixed(0)})`,
 	},
 ]);
