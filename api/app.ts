@@ -29,8 +29,10 @@ export function createApp(config: Config): Hono<Edge> {
 	for (const operation of operations) {
 		const path = routerPath(operation.path);
 		const own = answering(operation, config, memory);
-		const handler = path.startsWith("/v1/") ? guarded(own) : own; // a probe is always let in
-		app.on(operation.method, [path], handled(operation.operationId, handler));
+		const handler = path.startsWith("/v1/")
+			? handled(operation.operationId, guarded(own))
+			: handled(operation.operationId, own, 400); // a probe is always let in, and told of only when it fails
+		app.on(operation.method, [path], handler);
 		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
 	}
 	const texts: readonly (readonly [path: string, handler: Handler, label: string])[] = [
@@ -63,7 +65,8 @@ export function createApp(config: Config): Hono<Edge> {
 }
 
 /** Puts round a handler what every request needs: its id, a problem for whatever is thrown, and word to the operator.
- *  @param label  what the operator reads for the operation */
+ *  @param label  what the operator reads for the operation
+ *  @param from   the least status that the operator is told of */
 function handling(config: Config) {
 	const { observe, onFailure } = config;
 	const problemOf = (error: unknown, c: EdgeContext): ProblemError => {
@@ -74,16 +77,16 @@ function handling(config: Config) {
 		onFailure(error, c.get("requestId"));
 		return new ProblemError("internal", "The service failed on this request; the fault is ours, not yours");
 	};
-	return (label: string, handler: Handler): Handler =>
+	return (label: string, handler: Handler, from = 0): Handler =>
 		(c) => {
 			const begun = performance.now();
 			const requestId = requestIdFrom(c.req.header("x-request-id"));
 			c.set("requestId", requestId);
 			const failed = (error: unknown) => sayProblem(c, problemOf(error, c));
 			const seen = (response: Response) => {
-				if (!observe) return response;
-				const seconds = (performance.now() - begun) / 1000;
 				const { status } = response;
+				if (!observe || status < from) return response;
+				const seconds = (performance.now() - begun) / 1000;
 				observe({ requestId, operation: label, method: c.req.method, status, seconds, at: Date.now() });
 				return response;
 			};

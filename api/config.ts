@@ -82,7 +82,7 @@ export interface Config {
 	readonly admit?: (c: EdgeContext) => Maybe<Headers>;
 	/** Packs a long answer for callers who take gzip, where nothing in front does. */
 	readonly pack?: (text: string) => Promise<Uint8Array<ArrayBuffer>>;
-	/** Told of each request once its answer is ready. */
+	/** Told of each request once its answer is ready, but for probes that go well. */
 	readonly observe?: (seen: Seen) => void;
 	/** Told of each failure of the service itself, whose inside a caller never sees. */
 	readonly onFailure: (error: unknown, requestId: string) => void;

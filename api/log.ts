@@ -13,8 +13,6 @@ export interface Log {
 const MEMORY = 4096; // [bytes] written at once; what is in memory is lost if the process is killed
 const PAUSE = 1000; // [ms] after which a line is written in any case
 
-const PROBES: ReadonlySet<string> = new Set(["getLiveness", "getReadiness"]); // told only when they fail
-
 /** One JSON line an event on standard output, written without holding up a request. Nothing that a caller sent is in it
  *  but a well-formed request id: no address, no key, no query, no body, and of an error not even its message. */
 export function logOf(level: Deployment["logLevel"]): Log {
@@ -34,7 +32,6 @@ export function logOf(level: Deployment["logLevel"]): Log {
 /** A request as one line, in the form of the others: every field is ours, a number, or a request id of plain letters, so it
  *  is put together without the work that unknown values would need. */
 function line({ requestId, operation, method, status, seconds, at }: Seen): string {
-	if (status < 400 && PROBES.has(operation)) return "";
 	const ms = Math.round(seconds * 1e5) / 100;
 	return `{"level":30,"time":${at},"requestId":"${requestId}","operation":"${operation}","method":"${method}","status":${status},"ms":${ms},"msg":"request"}\n`;
 }

@@ -72,6 +72,7 @@ describe("a server with everything on", () => {
 
 	it("serves metrics on a port of their own, with no name that a caller chose", async () => {
 		await fetch(`${url}/${SECRET}`);
+		await fetch(`${url}/health/live`); // goes well, so nobody is told
 		const metrics = await (await fetch(metricsUrl)).text();
 		expect(metrics).toMatch(
 			/raykettle_request_duration_seconds_count{operation="warmUpTank",status="200"} 3/,
@@ -80,6 +81,7 @@ describe("a server with everything on", () => {
 		expect(metrics).toMatch(/raykettle_pool_answers{state="running"} 0/);
 		expect(metrics).toContain("process_resident_memory_bytes");
 		expect(metrics).not.toContain(SECRET);
+		expect(metrics).not.toContain("getLiveness");
 		expect((await fetch(`${url}/metrics`)).status).toBe(404);
 		expect((await fetch(new URL("/", metricsUrl))).status).toBe(404);
 	});
