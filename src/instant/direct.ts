@@ -12,7 +12,8 @@ const TOLERANCE = 1e-4; // [K] of the wall's temperature: a tenth of a milliwatt
 /** Water straight through the focus: the flow that leaves the receiver at the wanted temperature, steady.
  *  massFlow·(h_wanted − h_cold) = light absorbed − losses of the wall; the wall's mean stands over the mean of cold and
  *  wanted by power/(h·A), h by that same flow.
- *  Assumes  the light spread evenly along the tube; nothing lost between receiver and tap
+ *  Assumes  the light spread evenly along the tube; nothing lost between receiver and tap. A metre of bare 15 mm pipe in a wind
+ *           of 2 m/s loses 2 W for each kelvin over the air, more than a small dish's whole receiver: lag it, or count it
  *  Error    that of the receiver's losses: at 40 °C they are a few per cent of the light, so a third of them is one per cent
  *  Check    1 kW warms 1 L/min by 14.3 K   tests/reference/instant.reference.ts */
 export function directFlow(heater: Heater, duty: Duty, conditions: Conditions): Steady {
