@@ -25,17 +25,15 @@ export function deploymentFrom(environment: Environment): Deployment {
 		port: read.wholeNumber({ variable: "PORT", ...PORT }) ?? 8787,
 		metricsPort: read.wholeNumber({ variable: "METRICS_PORT", ...PORT }),
 		threads: read.wholeNumber({ variable: "POOL_THREADS", least: 0, most: 64 }),
-		logLevel: (read.text("LOG_LEVEL", oneOf(LOG_LEVELS), `one of ${LOG_LEVELS.join(", ")}`) ??
-			"info") as Deployment["logLevel"],
+		logLevel: (read.text(
+			"LOG_LEVEL",
+			new RegExp(`^(?:${LOG_LEVELS.join("|")})$`),
+			`one of ${LOG_LEVELS.join(", ")}`,
+		) ?? "info") as Deployment["logLevel"],
 		keysFile: read.text("KEYS_FILE", /./, "the path of a file"),
-		keysRequired: read.text("KEYS_REQUIRED", oneOf(["true", "false"]), "true or false") === "true",
+		keysRequired: read.keysRequired("KEYS_FILE"),
 		settings: settingsFrom(read),
 	};
-	const faults = [...read.faults];
-	if (deployment.keysRequired && environment.KEYS_FILE === undefined)
-		faults.push("KEYS_REQUIRED needs a KEYS_FILE that names who may ask");
-	if (faults.length > 0) throw new Error(faults.join("; "));
+	read.end();
 	return deployment;
 }
-
-const oneOf = (words: readonly string[]) => new RegExp(`^(?:${words.join("|")})$`);

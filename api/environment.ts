@@ -12,8 +12,10 @@ export interface Reader {
 	/** @param fits   what a value must look like
 	 *  @param words  the same in words: `HOST must be …` */
 	text(variable: string, fits: RegExp, words: string): string | undefined;
-	/** Every fault found so far, a sentence each. */
-	readonly faults: readonly string[];
+	/** Whether KEYS_REQUIRED is set, which makes no sense without the keys that another variable brings. */
+	keysRequired(keys: string): boolean;
+	/** Throws one sentence that names every fault found. */
+	end(): void;
 }
 
 export function reader(environment: Environment): Reader {
@@ -25,8 +27,16 @@ export function reader(environment: Environment): Reader {
 		return undefined;
 	};
 	return {
-		faults,
 		text,
+		keysRequired(keys) {
+			const required = text("KEYS_REQUIRED", /^(?:true|false)$/, "true or false") === "true";
+			if (required && environment[keys] === undefined)
+				faults.push(`KEYS_REQUIRED needs ${keys}, which says who may ask`);
+			return required;
+		},
+		end() {
+			if (faults.length > 0) throw new Error(faults.join("; "));
+		},
 		wholeNumber: ({ variable, least, most }) => {
 			const value = environment[variable];
 			if (value === undefined) return undefined;

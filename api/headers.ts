@@ -1,5 +1,14 @@
 export type Headers = Readonly<Record<string, string>>;
 
+/** The headers of every answer, errors and 304 included. A new object each time, for its own headers to be put into. */
+export const sharedHeaders = (requestId: string): Record<string, string> => ({
+	"Access-Control-Allow-Origin": "*",
+	"Access-Control-Expose-Headers": "*", // stands for every name, as answers to all origins carry no credentials
+	"X-Content-Type-Options": "nosniff",
+	Vary: "Accept",
+	"X-Request-Id": requestId,
+});
+
 /** Beside the type, what a browser may show or embed as a thing of its own carries: a chart, a table, a file. JSON, which is
  *  only ever read by code, goes without. */
 export const EMBEDDED: Headers = {

@@ -2,7 +2,7 @@ import type { Server } from "node:http";
 import type { Duplex } from "node:stream";
 import { createAdaptorServer, type HttpBindings } from "@hono/node-server";
 import { LIMITS } from "./config.ts";
-import { requestIdFrom } from "./headers.ts";
+import { requestIdFrom, sharedHeaders } from "./headers.ts";
 import { type ProblemKind, problem } from "./problem.ts";
 
 const KEEP_ALIVE = 65_000; // [ms] longer than the minute that load balancers commonly keep an idle connection
@@ -40,11 +40,7 @@ function refuseConnection(error: NodeJS.ErrnoException, socket: Duplex): void {
 	const body = problem(kind, DETAILS[kind] ?? "The request is not HTTP as RFC 9112 has it", requestId, []);
 	const text = JSON.stringify(body);
 	const headers = {
-		"Access-Control-Allow-Origin": "*",
-		"Access-Control-Expose-Headers": "*",
-		"X-Content-Type-Options": "nosniff",
-		Vary: "Accept",
-		"X-Request-Id": requestId,
+		...sharedHeaders(requestId),
 		"Content-Type": "application/problem+json",
 		"Content-Length": String(Buffer.byteLength(text)),
 		"Cache-Control": "no-store",

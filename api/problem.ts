@@ -103,6 +103,10 @@ export class ProblemError extends Error {
 	}
 }
 
+/** A refusal of work that there is no room or time for; most answers take far less than the second after which to ask again. */
+export const overloaded = (detail: string): ProblemError =>
+	new ProblemError("overloaded", detail, [], { "Retry-After": "1" });
+
 /** The core's refusal in the edge's words. Its `details.pointer`, where given, names the field at fault. */
 export function fromDomainError(error: DomainError, place: "body" | "query"): ProblemError {
 	const pointer = typeof error.details.pointer === "string" ? error.details.pointer : "";

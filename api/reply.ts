@@ -1,5 +1,5 @@
 import type { Context } from "hono";
-import type { Headers } from "./headers.ts";
+import { type Headers, sharedHeaders } from "./headers.ts";
 import { type ProblemError, problem } from "./problem.ts";
 
 export type Edge = {
@@ -18,13 +18,7 @@ export function reply(
 	status: number,
 	headers: Headers,
 ): Response {
-	const all: Record<string, string> = {
-		"Access-Control-Allow-Origin": "*",
-		"Access-Control-Expose-Headers": "*", // stands for every name, as answers to all origins carry no credentials
-		"X-Content-Type-Options": "nosniff",
-		Vary: "Accept",
-		"X-Request-Id": c.get("requestId"),
-	};
+	const all = sharedHeaders(c.get("requestId"));
 	const admitted = c.get("admitted");
 	for (const name in admitted) all[name] = admitted[name]!;
 	for (const name in headers) all[name] = headers[name]!;

@@ -3,6 +3,7 @@ import { jsonBody } from "./body.ts";
 import { type Asked, textOf } from "./compute.ts";
 import type { Config } from "./config.ts";
 import { LIGHT } from "./cost.ts";
+import { type Deadline, deadline } from "./deadline.ts";
 import { EMBEDDED, type Headers } from "./headers.ts";
 import { askedFor } from "./input.ts";
 import { after, type Maybe } from "./maybe.ts";
@@ -79,19 +80,20 @@ function parametersOf(c: EdgeContext, names: readonly string[]): Readonly<Record
 function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings): Maybe<string> {
 	const failed = (error: unknown) => config.onFailure(error, c.get("requestId"));
 	const { compute } = config;
-	let signal: AbortSignal | undefined;
+	let until: Deadline | undefined;
 	const means: Means = {
 		settings,
 		failed,
 		compute: (one) => {
 			if (one.cost <= LIGHT || one.operation.composite || !compute) return textOf(one, means);
 			return compute(one, () => {
-				signal ??= AbortSignal.any([c.req.raw.signal, AbortSignal.timeout(settings.computingTime * 1000)]);
-				return signal;
+				until ??= deadline(c.req.raw.signal, settings.computingTime * 1000);
+				return until.signal;
 			});
 		},
 	};
-	return means.compute(asked);
+	const text = means.compute(asked);
+	return text instanceof Promise ? text.finally(() => until?.release()) : text;
 }
 
 const TYPES: Readonly<Record<MediaType, Headers>> = {

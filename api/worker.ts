@@ -23,11 +23,8 @@ export default {
 function appFor(bindings: Environment): App {
 	const read = reader(bindings);
 	const settings = settingsFrom(read);
-	const keysRequired = read.text("KEYS_REQUIRED", /^(?:true|false)$/, "true or false") === "true";
-	const faults = [...read.faults];
-	if (keysRequired && bindings.KEYS === undefined)
-		faults.push("KEYS_REQUIRED needs KEYS that say who may ask");
-	if (faults.length > 0) throw new Error(faults.join("; "));
+	const keysRequired = read.keysRequired("KEYS");
+	read.end();
 	return createApp({
 		indexPage: undefined,
 		settings,

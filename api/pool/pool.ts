@@ -1,6 +1,6 @@
 import type { Piscina } from "piscina";
 import type { Asked, Compute } from "../compute.ts";
-import { ProblemError } from "../problem.ts";
+import { overloaded, ProblemError } from "../problem.ts";
 import type { Settings } from "../settings.ts";
 import { admission } from "./admission.ts";
 import type { Done, Errand } from "./message.ts";
@@ -9,7 +9,6 @@ import type { Done, Errand } from "./message.ts";
  *  comes sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
 const RESTART = 300;
 const HEAP = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 4 }; // of one thread; a single answer holds a few
-const RETRY = { "Retry-After": "1" }; // [s] most answers take far less
 
 export interface PoolOptions {
 	readonly threads: number;
@@ -129,8 +128,6 @@ async function carriedOut(
 		signal.removeEventListener("abort", onAbort);
 	}
 }
-
-const overloaded = (detail: string) => new ProblemError("overloaded", detail, [], RETRY);
 
 const isTimeout = ({ reason }: AbortSignal) =>
 	reason instanceof DOMException && reason.name === "TimeoutError";

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { INK, LETTER, type Size } from "./day-chart.ts";
+import { INK, LETTER, type Size, sheet } from "./day-chart.ts";
 import { type Shape, shape } from "./svg.ts";
 
 /** One thing that is ranked. */
@@ -126,15 +126,7 @@ function heightOf({ notes }: BarChart, { bottom }: Frame): number {
 export function drawBars(chart: BarChart, { width }: Pick<Size, "width">): Shape {
 	const frame = framed(chart, width);
 	const height = heightOf(chart, frame);
-	const attributes = {
-		...{ xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${width} ${height}`, width, height, role: "img" },
-		...{ "aria-labelledby": "chart-title chart-description", direction: "ltr" },
-		...{ "font-family": "system-ui, sans-serif", "font-size": 13 },
-	};
-	return shape("svg", attributes, [
-		shape("title", { id: "chart-title" }, chart.title),
-		shape("desc", { id: "chart-description" }, chart.description),
-		shape("rect", { class: "ground", width, height, fill: INK.ground }),
+	return sheet(chart, { width, height }, [
 		...grid(chart, frame),
 		...chart.bars.flatMap((one, row) => bar(one, row, frame)),
 		...chart.notes.map((words, i) => text({ x: 12, y: frame.bottom + 32 + (i + 1) * LINE - 4 }, words)),

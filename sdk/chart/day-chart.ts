@@ -179,22 +179,33 @@ function moments(chart: DayChart, { x, left, to, bottom }: Frame): Shape[] {
 	});
 }
 
-/** Draws a day. Every colour stands as an attribute, which a page's style sheet may overrule by class. */
-export function drawDay(chart: DayChart, size: Size): Shape {
-	const { width, height } = size;
-	const labels = chart.curves.map(({ label }) => label);
-	const places = legendPlaces(labels, 8, width - 8);
-	const frame = framed(chart, size, Math.max(...places.map(({ y }) => y)) + 30);
-	const [behind, ...before] = chart.curves.map((one) => curve(one, chart.axis, frame));
+/** The sheet that every drawing is on, with what it is called and what it tells. */
+export function sheet(
+	{ title, description }: Readonly<Record<"title" | "description", string>>,
+	{ width, height }: Size,
+	inside: readonly Shape[],
+): Shape {
 	const attributes = {
 		...{ xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${width} ${height}`, width, height, role: "img" },
 		...{ "aria-labelledby": "chart-title chart-description", direction: "ltr" },
 		...{ "font-family": "system-ui, sans-serif", "font-size": 13 },
 	};
 	return shape("svg", attributes, [
-		shape("title", { id: "chart-title" }, chart.title),
-		shape("desc", { id: "chart-description" }, chart.description),
+		shape("title", { id: "chart-title" }, title),
+		shape("desc", { id: "chart-description" }, description),
 		shape("rect", { class: "ground", width, height, fill: INK.ground }),
+		...inside,
+	]);
+}
+
+/** Draws a day. Every colour stands as an attribute, which a page's style sheet may overrule by class. */
+export function drawDay(chart: DayChart, size: Size): Shape {
+	const { width } = size;
+	const labels = chart.curves.map(({ label }) => label);
+	const places = legendPlaces(labels, 8, width - 8);
+	const frame = framed(chart, size, Math.max(...places.map(({ y }) => y)) + 30);
+	const [behind, ...before] = chart.curves.map((one) => curve(one, chart.axis, frame));
+	return sheet(chart, size, [
 		...legend(chart, places),
 		...(behind ? [behind] : []), // the sun behind the grid
 		...sides(chart, frame),
