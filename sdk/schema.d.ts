@@ -1298,6 +1298,8 @@ export interface components {
             readonly dish?: components["schemas"]["Dish"];
             /** @description Light that the absorber takes up at `beamIrradianceWPerM2`. Stands in for the dish. */
             readonly absorbedPowerW?: number;
+            /** @description Half-angle of the cone in which `absorbedPowerW` came; a flat coil throws more of slanted light back. Left out, it is 45°. A given dish has its own; a cavity and an efficiency line do not heed it. */
+            readonly rimAngleDeg?: number;
             /**
              * @description Beam on a plane normal to it. Default: a clear day; common practice, no source.
              * @default 800

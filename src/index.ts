@@ -17,6 +17,7 @@ export {
 export type { Dish } from "./dish/dish.ts";
 export { fixedFocusAperture } from "./dish/fixed-focus.ts";
 export { focalSpotCircles, focalSpotPeak } from "./dish/focal-spot.ts";
+export { lightCone } from "./dish/light-cone.ts";
 export { apertureMethod, dishMethods } from "./dish/methods.ts";
 export { apertureArea, type DishOptics, dishOptics, reflectedShare } from "./dish/optics.ts";
 export { depth, focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";

@@ -20,6 +20,12 @@ const lightOnce: LossesRule = ({ dish, absorbedPowerW }) => {
 		: [];
 };
 
+/** A dish has a rim angle of its own. */
+const coneOnce: LossesRule = ({ dish, rimAngleDeg }) =>
+	dish !== undefined && rimAngleDeg !== undefined
+		? [contradictory("/rimAngleDeg", "the dish that is given sets the cone of light: leave rimAngleDeg out")]
+		: [];
+
 /** Only a dish can size an aperture. */
 const apertureKnown: LossesRule = ({ dish, receiver }) =>
 	dish === undefined && receiver.kind !== "efficiencyLine" && receiver.apertureDiameterM === "auto"
@@ -52,6 +58,7 @@ const DISH_RULES: readonly ((part: {
 
 const RULES: readonly LossesRule[] = [
 	lightOnce,
+	coneOnce,
 	litByDish,
 	hemisphereKnown,
 	apertureKnown,

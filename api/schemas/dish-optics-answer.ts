@@ -10,6 +10,7 @@ import {
 	flatReceiverConcentration,
 	focalSpotCircles,
 	focalSpotPeak,
+	lightCone,
 	receiverAbsorptance,
 	reflectedShare,
 	rimAngle,
@@ -53,9 +54,9 @@ export function wireGeometry({ dish, optics, receiver }: OpticsPlan) {
 	};
 }
 
-export function wireLight({ optics, receiver, beam }: OpticsPlan) {
+export function wireLight({ dish, optics, receiver, beam }: OpticsPlan) {
 	const { toReceiver, ...before } = optics.shares;
-	const absorptance = receiverAbsorptance(receiver);
+	const absorptance = receiverAbsorptance(receiver, lightCone(dish));
 	const power = beam * optics.apertureArea;
 	return {
 		opticalEfficiency: toReceiver * absorptance,

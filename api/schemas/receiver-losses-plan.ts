@@ -5,6 +5,7 @@ import {
 	dishMethods,
 	dishOptics,
 	fluidById,
+	lightCone,
 	type Method,
 	type Receiver,
 	type ReceiverConditions,
@@ -40,8 +41,25 @@ function inGivenLight(request: ReceiverLossesRequest, absorbed: number, fill: Fi
 	const light = absorbed / request.beamIrradianceWPerM2;
 	const fluid = fluidById(request.fluid);
 	const receiver = coreReceiverInLight(request.receiver, light, fluid, request.elevationM, fill);
-	const entering = receiver.kind === "efficiencyLine" ? undefined : absorbed / receiverAbsorptance(receiver);
+	const entering =
+		receiver.kind === "efficiencyLine"
+			? undefined
+			: absorbed / receiverAbsorptance(receiver, givenCone(request, receiver, fill));
 	return { receiver, area: undefined, entering, absorbed, methods: [] };
+}
+
+const RIM_ANGLE = 45; // [°]
+
+/** Half-angle of the cone in which the given light comes [rad]; a hollow does not ask for it, so nothing is assumed there. */
+function givenCone({ rimAngleDeg }: ReceiverLossesRequest, { kind }: Receiver, fill: Fill): number {
+	if (rimAngleDeg !== undefined || kind === "cavity") return toSi.degrees(rimAngleDeg ?? RIM_ANGLE);
+	return toSi.degrees(
+		fill(
+			"/rimAngleDeg",
+			RIM_ANGLE,
+			"as of a dish whose shape nobody gave: where a flat receiver can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)",
+		),
+	);
 }
 
 function inDish(request: ReceiverLossesRequest, dish: Dish, fill: Fill): LitReceiver {
@@ -55,7 +73,7 @@ function inDish(request: ReceiverLossesRequest, dish: Dish, fill: Fill): LitRece
 		return { receiver, area, entering: undefined, absorbed, methods: [apertureMethod(dish)] };
 	}
 	const entering = power * dishOptics(dish, receiver.apertureDiameter, latitude, sun).shares.toReceiver;
-	const absorbed = entering * receiverAbsorptance(receiver);
+	const absorbed = entering * receiverAbsorptance(receiver, lightCone(dish));
 	return { receiver, area, entering, absorbed, methods: dishMethods(dish) };
 }
 

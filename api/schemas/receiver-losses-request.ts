@@ -40,6 +40,11 @@ export const ReceiverLossesRequest = z
 			1,
 			500_000,
 		).optional(),
+		rimAngleDeg: degrees(
+			"Half-angle of the cone in which `absorbedPowerW` came; a flat coil throws more of slanted light back. Left out, it is 45°. A given dish has its own; a cavity and an efficiency line do not heed it.",
+			10,
+			120,
+		).optional(),
 		beamIrradianceWPerM2: assume(
 			wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400),
 			800,

@@ -1,4 +1,5 @@
 import type { Dish } from "../dish/dish.ts";
+import { lightCone } from "../dish/light-cone.ts";
 import { apertureArea, dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
 import type { Receiver } from "../receiver/receiver.ts";
@@ -23,7 +24,7 @@ export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, decli
 		return { receiver, apertureArea: area, absorbingArea, lowestAltitude, convection: AS_CORRELATED };
 	}
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, latitude, declination);
-	const absorbingArea = area * shares.toReceiver * receiverAbsorptance(receiver);
+	const absorbingArea = area * shares.toReceiver * receiverAbsorptance(receiver, lightCone(dish));
 	return { receiver, apertureArea: area, absorbingArea, lowestAltitude, convection: AS_CORRELATED };
 }
 

@@ -1,4 +1,5 @@
 import { coilHeldHeatCapacity, coilShares } from "../coil/geometry.ts";
+import { lightCone } from "../dish/light-cone.ts";
 import { type DishOptics, dishOptics } from "../dish/optics.ts";
 import type { Fluid } from "../fluids/fluid.ts";
 import { boreVolume } from "../loop/bore.ts";
@@ -79,15 +80,15 @@ function lightPath(plant: Plant, optics: DishOptics): LightPath {
 			absorbed: receiver.opticalEfficiency,
 		};
 	const { blocked, soiling, mirror, spillage, toReceiver } = optics.shares;
-	const absorbed = toReceiver * receiverAbsorptance(receiver);
+	const absorptance = receiverAbsorptance(receiver, lightCone(plant.dish));
 	return {
 		blocked,
 		soiling,
 		mirror,
 		spillage,
-		receiverReflected: toReceiver * (1 - receiverAbsorptance(receiver)),
+		receiverReflected: toReceiver * (1 - absorptance),
 		unresolved: 0,
-		absorbed,
+		absorbed: toReceiver * absorptance,
 	};
 }
 

@@ -17,19 +17,20 @@ export function transmittanceAbsorptance(transmittance: number, absorptance: num
 
 /** Share of the light entering a receiver's aperture that its absorber takes up [-].
  *  Light on a flat spiral comes at a slant and strikes round tubes; in a cavity what that costs is caught again.
- *  An efficiency line's is 1: its optical efficiency already ends at the absorber. */
-export function receiverAbsorptance(receiver: Receiver): number {
+ *  An efficiency line's is 1: its optical efficiency already ends at the absorber.
+ *  @param rimAngle  half-angle of the cone of light, `lightCone` of its dish [rad]; only flat spirals heed it */
+export function receiverAbsorptance(receiver: Receiver, rimAngle: number): number {
 	switch (receiver.kind) {
 		case "cavity": {
 			const aperture = (Math.PI * receiver.apertureDiameter * receiver.apertureDiameter) / 4;
 			return effectiveCavityAbsorptance(receiver.absorptance, aperture / cavityWallArea(receiver));
 		}
 		case "openCoil":
-			return tubesAbsorptance(receiver.absorptance);
+			return tubesAbsorptance(receiver.absorptance, rimAngle);
 		case "glazedCoil":
 			return transmittanceAbsorptance(
-				paneTransmittance(receiver.coverTransmittance),
-				tubesAbsorptance(receiver.absorptance),
+				paneTransmittance(receiver.coverTransmittance, rimAngle),
+				tubesAbsorptance(receiver.absorptance, rimAngle),
 			);
 		case "efficiencyLine":
 			return 1;

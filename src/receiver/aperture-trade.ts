@@ -1,5 +1,6 @@
 import type { Dish } from "../dish/dish.ts";
 import { dishSpots, shareWithin } from "../dish/intercept.ts";
+import { lightCone } from "../dish/light-cone.ts";
 import { dishMethods } from "../dish/methods.ts";
 import { reflectedShare } from "../dish/optics.ts";
 import type { Method } from "../methods.ts";
@@ -39,11 +40,12 @@ export function apertureTrade(
 ): (apertureDiameter: number) => ApertureTrade {
 	const spots = dishSpots(dish);
 	const reflected = setting.power * reflectedShare(dish);
+	const cone = lightCone(dish);
 	const state = atWork(setting);
 	return (apertureDiameter) => {
 		const sized = proportionedReceiver(receiver, apertureDiameter);
 		const intercept = shareWithin(spots, apertureDiameter / 2);
-		const absorbed = reflected * intercept * receiverAbsorptance(sized);
+		const absorbed = reflected * intercept * receiverAbsorptance(sized, cone);
 		const lost = totalReceiverLoss(receiverLosses(sized, state));
 		return {
 			interceptFactor: intercept,

@@ -1,3 +1,4 @@
+import { lightCone } from "../dish/light-cone.ts";
 import { dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
 import { declination } from "../sun/position.ts";
@@ -56,5 +57,5 @@ function absorbedLight({ plant: { dish, receiver, site }, task }: DayCase): numb
 	if (receiver.kind === "efficiencyLine") return Math.log(receiver.opticalEfficiency);
 	const sun = declination((task.start + task.end) / 2);
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, site.latitude, sun);
-	return Math.log(shares.toReceiver * receiverAbsorptance(receiver));
+	return Math.log(shares.toReceiver * receiverAbsorptance(receiver, lightCone(dish)));
 }

@@ -1,3 +1,4 @@
+import { lightCone } from "../dish/light-cone.ts";
 import { dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
 import type { InstantCase } from "./instant-case.ts";
@@ -41,5 +42,5 @@ function beamInputs({ beam }: InstantCase): readonly ("turbidity" | "measuredBea
 function absorbedShare({ dish, receiver, latitude, declination }: InstantCase): number {
 	if (receiver.kind === "efficiencyLine") return Math.log(receiver.opticalEfficiency);
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, latitude, declination);
-	return Math.log(shares.toReceiver * receiverAbsorptance(receiver));
+	return Math.log(shares.toReceiver * receiverAbsorptance(receiver, lightCone(dish)));
 }

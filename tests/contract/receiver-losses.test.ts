@@ -226,10 +226,39 @@ describe("400", () => {
 	});
 });
 
+describe("light given outright", () => {
+	const coil = { kind: "openCoil", apertureDiameterM: 0.25 } as const;
+	const asked = { absorbedPowerW: 900, receiver: coil };
+
+	it("comes as from a rim angle of 45° unless one is given, and says so", async () => {
+		const silent = await losses(asked);
+		const taken = silent.assumed.find(({ pointer }) => pointer === "/rimAngleDeg")!;
+		expect(taken.value).toBe(45);
+		const said = await losses({ ...asked, rimAngleDeg: 45 });
+		expect(said.light).toEqual(silent.light);
+		expect(said.assumed.map(({ pointer }) => pointer)).not.toContain("/rimAngleDeg");
+	});
+
+	it("is thrown back the more the more it slants, by a flat coil; a cavity does not heed it, and a dish has its own", async () => {
+		const back = async (rimAngleDeg: number) => (await losses({ ...asked, rimAngleDeg })).light.reflectedW!;
+		expect(await back(60)).toBeGreaterThan(await back(30));
+		expect(await back(90)).toBeGreaterThan(1.8 * (await back(60)));
+		const cavity = { absorbedPowerW: 900, receiver: { kind: "cavity", apertureDiameterM: 0.12 } } as const;
+		const assumed = (await losses(cavity)).assumed.map(({ pointer }) => pointer);
+		expect(assumed).not.toContain("/rimAngleDeg");
+		const share = async (rimAngleDeg: number) => {
+			const { light } = await losses({ dish: { diameterM: 1.8, rimAngleDeg }, receiver: coil });
+			return light.reflectedW! / light.enteringW!;
+		};
+		expect((await share(75)) / (await share(45))).toBeGreaterThan(1.3);
+	});
+});
+
 describe("422", () => {
 	const many = (count: number) => Array.from({ length: count }, (_, i) => 20 + i);
 	it.each([
 		["no light", {}, "", "contradictory"],
+		["a rim angle beside a dish", { dish, rimAngleDeg: 60 }, "/rimAngleDeg", "contradictory"],
 		["light twice", { dish, absorbedPowerW: 900 }, "/absorbedPowerW", "contradictory"],
 		[
 			"an aperture that nothing sizes",

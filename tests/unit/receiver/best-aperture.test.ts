@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { lightCone } from "../../../src/dish/light-cone.ts";
 import { dishOptics } from "../../../src/dish/optics.ts";
 import { receiverAbsorptance } from "../../../src/receiver/absorption.ts";
 import { type ApertureDuty, bestApertureDiameter } from "../../../src/receiver/best-aperture.ts";
@@ -27,7 +28,9 @@ describe("best aperture", () => {
 				const loss = totalReceiverLoss(
 					receiverLosses(sized, { ...duty, wallTemperature: duty.fluidTemperature + 15 }),
 				);
-				return duty.beam * apertureArea * shares.toReceiver * receiverAbsorptance(sized) - loss;
+				return (
+					duty.beam * apertureArea * shares.toReceiver * receiverAbsorptance(sized, lightCone(dish)) - loss
+				);
 			};
 			let best = 0;
 			for (let diameter = 0.01; diameter <= 0.27; diameter += 0.001)
