@@ -92,7 +92,9 @@ function handling(config: Config) {
 			};
 			try {
 				const response = handler(c);
-				return response instanceof Promise ? response.catch(failed).then(seen) : seen(response);
+				return response instanceof Promise
+					? response.then(seen, (error) => seen(failed(error)))
+					: seen(response);
 			} catch (error) {
 				return seen(failed(error));
 			}

@@ -23,7 +23,8 @@ export function assume<T extends z.ZodType>(
 ): z.ZodDefault<T> {
 	const { description, ...rest } = field.meta() ?? {};
 	const described = [description, `Default: ${why}.`].filter(Boolean).join(" ");
-	const filled = field.default(value).meta({ ...rest, description: described });
+	const filled = field.default(value);
+	z.globalRegistry.add(filled as z.ZodType, { ...rest, description: described }); // where `meta` would make one more copy
 	reasons.add(filled, { why });
 	return filled;
 }

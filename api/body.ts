@@ -10,8 +10,9 @@ function tooLarge(limit: number): ProblemError {
 	);
 }
 
-/** Refuses a body by its headers alone, before a byte of it is read. */
-function refuseByHeaders(request: HonoRequest, limit: number): void {
+/** Refuses a body by its headers alone, before a byte of it is read.
+ *  @returns  whether they state its length */
+function refuseByHeaders(request: HonoRequest, limit: number): boolean {
 	const length = request.header("content-length");
 	if (length !== undefined && !/^\d+$/.test(length))
 		throw new ProblemError("length-required", "Content-Length must be a whole number of bytes");
@@ -27,13 +28,14 @@ function refuseByHeaders(request: HonoRequest, limit: number): void {
 			},
 		);
 	const type = request.header("content-type");
-	if (type === undefined || !JSON_TYPE.test(type))
+	if (type !== "application/json" && !(type !== undefined && JSON_TYPE.test(type)))
 		throw new ProblemError(
 			"unsupported-media-type",
 			`Content-Type must be application/json${type === undefined ? "; none was sent" : `, not ${type}`}`,
 			[],
 			{ "Accept-Post": "application/json" },
 		);
+	return length !== undefined;
 }
 
 /** A body of unstated length, counted as it comes in. */
@@ -55,15 +57,17 @@ async function countedText(request: HonoRequest, limit: number): Promise<string>
 }
 
 /** The JSON body of a request. Of a key given twice the last counts, as JSON.parse has it. */
-export async function jsonBody(request: HonoRequest, limit: number): Promise<unknown> {
-	refuseByHeaders(request, limit);
-	const stated = request.header("content-length") !== undefined;
-	const text = await (stated ? request.raw.text() : countedText(request, limit)).catch(brokenOff);
-	if (text.trim() === "")
-		throw new ProblemError("malformed-json", "The body is empty; a JSON object is expected");
+export function jsonBody(request: HonoRequest, limit: number): Promise<unknown> {
+	const stated = refuseByHeaders(request, limit);
+	return (stated ? request.raw.text() : countedText(request, limit)).then(parsed, brokenOff);
+}
+
+function parsed(text: string): unknown {
 	try {
 		return JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
 	} catch (error) {
+		if (text.trim() === "")
+			throw new ProblemError("malformed-json", "The body is empty; a JSON object is expected");
 		throw new ProblemError("malformed-json", `The body is not JSON: ${wordsOf(error as SyntaxError)}`);
 	}
 }

@@ -19,11 +19,10 @@ await build({
 	platform: "node",
 	format: "esm",
 	target: "node20",
-	minifySyntax: true,
-	minifyWhitespace: true,
+	minify: true,
 	sourcemap: true,
 	plugins: [oneLanguage],
-	external: ["piscina", "pino", "prom-client"],
+	external: ["piscina", "prom-client"],
 	banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
 	logLevel: "warning",
 });

@@ -5,7 +5,6 @@ export const sharedHeaders = (requestId: string): Record<string, string> => ({
 	"Access-Control-Allow-Origin": "*",
 	"Access-Control-Expose-Headers": "*", // stands for every name, as answers to all origins carry no credentials
 	"X-Content-Type-Options": "nosniff",
-	Vary: "Accept",
 	"X-Request-Id": requestId,
 });
 

@@ -10,7 +10,7 @@ export interface Log {
 	readonly flush: () => void;
 }
 
-const MEMORY = 4096; // [bytes] written at once; what is in memory is lost if the process is killed
+const MEMORY = 12_288; // [bytes] written at once; what is in memory is lost if the process is killed
 const PAUSE = 1000; // [ms] after which a line is written in any case
 
 /** One JSON line an event on standard output, written without holding up a request. Nothing that a caller sent is in it

@@ -45,7 +45,7 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly refusals?: readonly (404 | 422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
 	readonly forms?: Forms<z.output<Input>, z.output<Output>>;
 	/** Puts the text together out of others' answers, each checked and rounded already, and does next to nothing itself. */
-	readonly composite?: (given: unknown, means: Means) => Promise<string>;
+	readonly composite?: (given: unknown, means: Means) => Maybe<string>;
 	/** @param input  the request, checked and with its defaults filled in
 	 *  @param given  the request as it came, to tell a default from a choice */
 	answer(input: z.output<Input>, given: unknown, means: Means): Maybe<z.input<Output>>;

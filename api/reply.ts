@@ -25,8 +25,10 @@ export function reply(
 	return new Response(body, { status, headers: all });
 }
 
+const NO_STORE = "no-store";
+
 /** How long a caller may keep an answer unasked: in seconds, 0 for never. */
-export const keeping = (maxAge: number): string => (maxAge > 0 ? `public, max-age=${maxAge}` : "no-store");
+export const keeping = (maxAge: number): string => (maxAge > 0 ? `public, max-age=${maxAge}` : NO_STORE);
 
 /** Whether the caller takes gzip. */
 export const takesGzip = (c: EdgeContext): boolean =>
@@ -37,6 +39,6 @@ export function sayProblem(c: EdgeContext, error: ProblemError): Response {
 	return reply(c, JSON.stringify(body), body.status, {
 		...error.headers,
 		"Content-Type": "application/problem+json",
-		"Cache-Control": "no-store",
+		"Cache-Control": NO_STORE,
 	});
 }

@@ -6,7 +6,7 @@ import { LIGHT } from "./cost.ts";
 import { type Deadline, deadline } from "./deadline.ts";
 import { EMBEDDED, type Headers } from "./headers.ts";
 import { askedFor } from "./input.ts";
-import { after, type Maybe } from "./maybe.ts";
+import { after, type Maybe, settled } from "./maybe.ts";
 import { type Means, type MediaType, mediaTypes, type Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 import { ProblemError } from "./problem.ts";
@@ -26,6 +26,7 @@ export function answering(
 	const { maxAge } = operation;
 	const settings = config.settings ?? USUAL_SETTINGS;
 	const offered = mediaTypes(operation);
+	const headers = offered.length > 1 ? CHOSEN : ONLY;
 	const names = pathNames(operation.path);
 	const isQuery = operation.method === "get";
 	return (c) => {
@@ -34,15 +35,15 @@ export function answering(
 			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
 		const name = maxAge > 0 ? nameOf(c, type) : undefined;
 		const known = name && memory.recall(name);
-		if (known) return told(c, known, maxAge, TYPES[type], config.pack);
+		if (known) return told(c, known, maxAge, headers[type], config.pack);
 		const given: Maybe<unknown> = isQuery ? parametersOf(c, names) : jsonBody(c.req, settings.bodyBytes);
 		return after(given, (sent) => {
 			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
 			return after(worked(asked, c, config, settings), (text) => {
-				if (maxAge === 0) return told(c, { text, tag: undefined }, 0, TYPES[type], config.pack);
+				if (maxAge === 0) return told(c, { text, tag: undefined }, 0, headers[type], config.pack);
 				const answer = taggedText(text);
 				if (name) memory.keep(name, answer);
-				return told(c, answer, maxAge, TYPES[type], config.pack);
+				return told(c, answer, maxAge, headers[type], config.pack);
 			});
 		});
 	};
@@ -93,11 +94,21 @@ function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings
 		},
 	};
 	const text = means.compute(asked);
-	return text instanceof Promise ? text.finally(() => until?.release()) : text;
+	return text instanceof Promise ? settled(text, () => until?.release()) : text;
 }
 
-const TYPES: Readonly<Record<MediaType, Headers>> = {
+type ByType = Readonly<Record<MediaType, Headers>>;
+
+/** Headers of an answer of which there is one form. */
+const ONLY: ByType = {
 	"application/json": { "Content-Type": "application/json" },
 	"image/svg+xml": { ...EMBEDDED, "Content-Type": "image/svg+xml" },
 	"text/csv": { ...EMBEDDED, "Content-Type": "text/csv; charset=utf-8; header=present" },
+};
+
+/** And of one that the caller chose by Accept. */
+const CHOSEN: ByType = {
+	"application/json": { Vary: "Accept", ...ONLY["application/json"] },
+	"image/svg+xml": { Vary: "Accept", ...ONLY["image/svg+xml"] },
+	"text/csv": { Vary: "Accept", ...ONLY["text/csv"] },
 };

@@ -1,4 +1,4 @@
-import type { Maybe } from "./maybe.ts";
+import { type Maybe, settled } from "./maybe.ts";
 import { overloaded } from "./problem.ts";
 
 /** Counts requests in flight and refuses those beyond the limit at once, before anything of them is read.
@@ -10,7 +10,7 @@ export function shedding(most: number): <T>(work: () => Maybe<T>) => Maybe<T> {
 		const result = work();
 		if (!(result instanceof Promise)) return result; // done before anything else could begin
 		inFlight += 1;
-		return result.finally(() => {
+		return settled(result, () => {
 			inFlight -= 1;
 		});
 	};

@@ -50,9 +50,10 @@ function tagged(
 ): Maybe<Response> {
 	const headers: Record<string, string> = { "Cache-Control": keeping(maxAge) };
 	if (tag !== undefined) headers.ETag = tag;
-	if (varies) headers.Vary = "Accept, Accept-Encoding";
+	if (varies) headers.Vary = type.Vary ? `${type.Vary}, Accept-Encoding` : "Accept-Encoding";
+	else if (type.Vary) headers.Vary = type.Vary;
 	if (tag !== undefined && matches(c.req.header("if-none-match"), tag)) return reply(c, null, 304, headers);
-	for (const name in type) headers[name] = type[name]!;
+	for (const name in type) headers[name] ??= type[name]!;
 	if (packed) headers["Content-Encoding"] = "gzip";
 	return after(body(), (content) => reply(c, content, 200, headers));
 }
@@ -65,10 +66,13 @@ export interface Fixed {
 	readonly type: Headers; // headers that go with their type
 }
 
-/** Answers with bytes that never change, their tag worked out once, packed for whoever takes them so. */
+/** Answers with bytes that never change, their tag worked out once, when first asked for, packed for whoever takes them so. */
 export function fixed({ bytes, gzipped, maxAge, type }: Fixed): (c: EdgeContext) => Maybe<Response> {
-	const tag = entityTag(bytes);
-	const plain: Shown = { type, maxAge, tag, packed: false, varies: true };
-	const small: Shown = { ...plain, tag: packedTag(tag), packed: true };
-	return (c) => (takesGzip(c) ? tagged(c, small, () => gzipped) : tagged(c, plain, () => bytes));
+	let tag: string | undefined;
+	return (c) => {
+		tag ??= entityTag(bytes);
+		const packed = takesGzip(c);
+		const shown: Shown = { type, maxAge, tag: packed ? packedTag(tag) : tag, packed, varies: true };
+		return tagged(c, shown, () => (packed ? gzipped : bytes));
+	};
 }

@@ -41,8 +41,9 @@ type Bounds = readonly [low: number, high: number] | readonly [];
  *  Zod refuses NaN and the infinities either way. */
 function field(unit: string) {
 	return (description: string, ...[low, high]: Bounds): z.ZodNumber => {
-		const number = low === undefined || high === undefined ? z.number() : z.number().min(low).max(high);
-		return number.meta({ description, "x-unit": unit });
+		const number = z.number();
+		const bounded = low === undefined || high === undefined ? number : number.check(z.gte(low), z.lte(high));
+		return bounded.register(z.globalRegistry, { description, "x-unit": unit }); // where `meta` would make one more copy
 	};
 }
 

@@ -55,21 +55,25 @@ export const batchOf = (operations: readonly Operation[]) =>
 		answer: async (_request, given, means) => JSON.parse(await answersOf(operations, given, means)),
 	});
 
-/** The batch's answer as text. The items' answers, which can be long, go into it as they are. */
-async function answersOf(operations: readonly Operation[], given: unknown, means: Means): Promise<string> {
+/** The batch's answer as text, at once where all of it is light. The items' answers, which can be long, go into it as they are. */
+function answersOf(operations: readonly Operation[], given: unknown, means: Means): Maybe<string> {
 	const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
 	const answers: string[] = [];
-	let untilPause = TURN;
-	for (const item of items) {
-		const asked = operations.find(({ operationId }) => operationId === item.operation)!;
-		const answer = answered(asked, item, means);
-		answers.push(answer instanceof Promise ? await answer : answer);
-		untilPause -= baseCost(item.operation);
-		if (untilPause > 0) continue;
-		await pause();
-		untilPause = TURN;
-	}
-	return `{"items":[${answers.join(",")}],"cost":${estimatedCost("runBatch", given as Item["body"])}}`;
+	/** Answers from an item on, until one has to be waited for or the turn is over. */
+	const from = (first: number): Maybe<string> => {
+		let untilPause = TURN;
+		for (let i = first; i < items.length; i++) {
+			if (untilPause <= 0) return pause().then(() => from(i));
+			const item = items[i]!;
+			const asked = operations.find(({ operationId }) => operationId === item.operation)!;
+			const answer = answered(asked, item, means);
+			if (answer instanceof Promise) return answer.then((text) => from(answers.push(text)));
+			answers.push(answer);
+			untilPause -= baseCost(item.operation);
+		}
+		return `{"items":[${answers.join(",")}],"cost":${estimatedCost("runBatch", given as Item["body"])}}`;
+	};
+	return from(0);
 }
 
 const TURN = 10; // [cost units] of items between two pauses: some milliseconds

@@ -40,7 +40,13 @@ export const home: Document = {
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
 		return type === "application/json"
-			? told(c, taggedText(index(config)), 3600, { "Content-Type": type }, pack)
-			: told(c, taggedText(indexPage ?? ""), 300, typed("text/html; charset=utf-8"), pack);
+			? told(c, taggedText(index(config)), 3600, { Vary: "Accept", "Content-Type": type }, pack)
+			: told(
+					c,
+					taggedText(indexPage ?? ""),
+					300,
+					{ Vary: "Accept", ...typed("text/html; charset=utf-8") },
+					pack,
+				);
 	},
 };
