@@ -273,7 +273,7 @@ export interface paths {
         readonly put?: never;
         /**
          * Can this dish heat water as it flows?
-         * @description Water heated as it runs, straight through the focus or through a small vessel of hot oil: how much flows at the wanted temperature
+         * @description Water heated as it runs, straight through the focus and along a pipe or through a small vessel of hot oil: how much flows at the wanted temperature
          *     under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.
          *     A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
          *     With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.
@@ -2725,7 +2725,7 @@ export interface components {
              */
             readonly coldWaterK?: number;
         };
-        /** @description Each row is steady: the minute or so in which the heater itself warms up is left out. All flows are litres at the cold feed. */
+        /** @description Each row is steady: the minute or so in which the heater itself warms up is left out; `outletPipe` tells how long the pipe takes. All flows are litres at the cold feed. */
         readonly InstantResponse: {
             /**
              * @description Whether what was asked is given throughout, for part, or not at all: throughout the window of the date, else at every beam level.
@@ -2766,6 +2766,7 @@ export interface components {
             readonly hours?: components["schemas"]["InstantHours"];
             /** @description A basin tap, a kitchen sink and a shower side by side. */
             readonly uses: readonly components["schemas"]["InstantUse"][];
+            readonly outletPipe?: components["schemas"]["InstantOutlet"];
             readonly vessel?: components["schemas"]["InstantVessel"];
             readonly range?: components["schemas"]["InstantRange"];
             /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C. */
@@ -2783,7 +2784,7 @@ export interface components {
              * @description What stands in the way, for a program to branch on.
              * @enum {string}
              */
-            readonly code: "limitedByBoiling" | "noSun" | "sunBelowDish" | "tooLittleHeat" | "weakSunForPart" | "boilsInReceiver" | "limitedByOilLimit" | "noDishWithinBound" | "chargeNotReached" | "coilTooSmall";
+            readonly code: "limitedByBoiling" | "noSun" | "sunBelowDish" | "tooLittleHeat" | "lostInPipe" | "weakSunForPart" | "boilsInReceiver" | "limitedByOilLimit" | "noDishWithinBound" | "chargeNotReached" | "coilTooSmall";
             /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
             readonly parameters: {
                 readonly [key: string]: number | string;
@@ -2803,16 +2804,20 @@ export interface components {
             readonly serves: boolean;
             /** @description Steady flow at the wanted temperature, in litres at the cold feed. */
             readonly flowLPerMin: number;
-            /** @description Heat that the water takes up. */
+            /** @description Heat in the water that comes to the tap, over the feed's. */
             readonly powerW: number;
             /** @description Rating of an electric instant heater that gives the same. */
             readonly electricEquivalentKw: number;
-            /** @description Heat to the water over beam on the aperture. */
+            /** @description Heat in the water at the tap over beam on the aperture. */
             readonly efficiency: number;
             /** @description Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows. */
             readonly wallTemperatureC?: number;
             /** @description That wall above the boiling point in the line; negative below it. */
             readonly wallSuperheatK?: number;
+            /** @description Of that flow leaving the receiver: hotter than wanted by what the pipe to the tap takes. Absent behind a vessel, and where nothing flows. */
+            readonly leavingTemperatureC?: number;
+            /** @description Heat that the pipe to the tap loses; negative where warmer air heats it. Absent behind a vessel, and where nothing flows. */
+            readonly pipeLossW?: number;
             /** @description Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel. */
             readonly leastFlowLPerMin?: number;
             /** @description Where the vessel's oil settles. Absent without one. */
@@ -2834,16 +2839,20 @@ export interface components {
             readonly serves: boolean;
             /** @description Steady flow at the wanted temperature, in litres at the cold feed. */
             readonly flowLPerMin: number;
-            /** @description Heat that the water takes up. */
+            /** @description Heat in the water that comes to the tap, over the feed's. */
             readonly powerW: number;
             /** @description Rating of an electric instant heater that gives the same. */
             readonly electricEquivalentKw: number;
-            /** @description Heat to the water over beam on the aperture. */
+            /** @description Heat in the water at the tap over beam on the aperture. */
             readonly efficiency: number;
             /** @description Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows. */
             readonly wallTemperatureC?: number;
             /** @description That wall above the boiling point in the line; negative below it. */
             readonly wallSuperheatK?: number;
+            /** @description Of that flow leaving the receiver: hotter than wanted by what the pipe to the tap takes. Absent behind a vessel, and where nothing flows. */
+            readonly leavingTemperatureC?: number;
+            /** @description Heat that the pipe to the tap loses; negative where warmer air heats it. Absent behind a vessel, and where nothing flows. */
+            readonly pipeLossW?: number;
             /** @description Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel. */
             readonly leastFlowLPerMin?: number;
             /** @description Where the vessel's oil settles. Absent without one. */
@@ -2854,6 +2863,8 @@ export interface components {
             readonly diameterNeededM?: number;
             /** @description Where the wanted flow leaves the receiver. Absent without a wanted flow, behind a vessel, and where it boils. */
             readonly outletTemperatureC?: number;
+            /** @description Where it comes to the tap, behind the pipe. Absent as `outletTemperatureC` is. */
+            readonly tapTemperatureC?: number;
             /** @description Whether the wanted flow boils. Absent without a wanted flow and behind a vessel. */
             readonly wantedFlowBoils?: boolean;
         };
@@ -2950,6 +2961,15 @@ export interface components {
             /** @description What the coil gives from charge. Only when it is too small. */
             readonly coilFlowLPerMin?: number;
         };
+        /** @description The pipe from the receiver to the tap. */
+        readonly InstantOutlet: {
+            /** @description Water that the pipe holds. */
+            readonly contentL: number;
+            /** @description Water that runs from the tap before it comes hot: the pipe's own, and as much as warms its metal. The pipe counts as cold and the receiver as hot at the start; hot water pushes the cold before it unmixed. */
+            readonly untilHotL: number;
+            /** @description For that to run, at the wanted flow, and without one at the steady flow under the best sun. Absent where nothing flows. */
+            readonly untilHotMin?: number;
+        };
         /** @description The oil vessel under the best sun. */
         readonly InstantVessel: {
             /** @description At which it counts as charged: as asked, or 5 K under where it levels off. */
@@ -3016,7 +3036,7 @@ export interface components {
                  * @description Which input, as in `spreads`.
                  * @enum {string}
                  */
-                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilTransfer";
+                readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "laggingLoss" | "coilTransfer";
                 /** @description Its standard deviation, in the unit of `spreads`. */
                 readonly spread: number;
                 /** @description Why so much. */
@@ -3034,11 +3054,11 @@ export interface components {
             /** @description How many steady states were worked out for it. */
             readonly states: number;
         };
-        /** @description An instant heater and what is asked of it. `sky` belongs to a date, `vessel` to that arrangement; each may be left out. */
+        /** @description An instant heater and what is asked of it. `sky` belongs to a date, `outletPipe` and `vessel` to their arrangements; each may be left out. */
         readonly InstantRequest: {
             readonly site: components["schemas"]["Site"];
             /**
-             * @description `direct`: the water runs through the receiver. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it. Default: the simplest, and what people ask for first.
+             * @description `direct`: the water runs through the receiver, and along `outletPipe` to the tap. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it; the vessel stands at the tap, and no pipe between is reckoned with. Default: the simplest, and what people ask for first.
              * @default direct
              * @enum {string}
              */
@@ -3062,6 +3082,7 @@ export interface components {
             readonly linePressureKpa?: number;
             readonly dish: components["schemas"]["Dish"];
             readonly receiver?: components["schemas"]["Receiver"];
+            readonly outletPipe?: components["schemas"]["OutletPipe"];
             readonly vessel?: components["schemas"]["OilVessel"];
             /**
              * @description Beam levels to answer for, each as if it lasted. Default: haze or a low sun, fair, clear, very clear on a mountain.
@@ -3106,6 +3127,68 @@ export interface components {
              */
             readonly withRange?: boolean;
             readonly spreads?: components["schemas"]["InstantSpreads"];
+        };
+        /**
+         * @description The pipe that brings the water from the receiver to the tap. The water leaves the receiver hotter by what the pipe loses.
+         * @example {
+         *       "lengthM": 5,
+         *       "insulation": {
+         *         "thicknessMm": 0
+         *       }
+         *     }
+         */
+        readonly OutletPipe: {
+            /**
+             * @description From the receiver to the tap; 0 where the water is drawn at the focus. Default: from the focus of a small dish down its mount to a tap beside it; common practice, no source.
+             * @default 3
+             */
+            readonly lengthM?: number;
+            /**
+             * @description Bore of the tube. Default: 15 mm copper tube, as taps are fed by; common practice, no source.
+             * @default 13
+             */
+            readonly innerDiameterMm?: number;
+            /**
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, as taps are fed by; common practice, no source.
+             * @default 15
+             */
+            readonly outerDiameterMm?: number;
+            /**
+             * @description What the pipe is made of. Default: bends and solders easily; common practice, no source.
+             * @default copper
+             * @enum {string}
+             */
+            readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
+            readonly insulation?: components["schemas"]["OutletInsulation"];
+        };
+        /** @description Lagging around the pipe to the tap. */
+        readonly OutletInsulation: {
+            /**
+             * @description What it is made of. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it; common practice, no source.
+             * @default mineralWool
+             * @enum {string}
+             */
+            readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /**
+             * @description Of the layer; 0 for none. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it; common practice, no source.
+             * @default 25
+             */
+            readonly thicknessMm?: number;
+            /**
+             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @default 0
+             */
+            readonly moistFraction?: number;
+            /**
+             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @default true
+             */
+            readonly weatherproof?: boolean;
+            /**
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @default 0.9
+             */
+            readonly surfaceEmittance?: number;
         };
         /**
          * @description A small lagged vessel of oil between the dish and the water, which runs through a coil in it. The oil counts as mixed.
@@ -3211,7 +3294,7 @@ export interface components {
              */
             readonly sunAltitudeDeg?: number;
         };
-        /** @description How well each input of an instant heater's range is known: one standard deviation either way. `tankLoss` is of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
+        /** @description How well each input of an instant heater's range is known: one standard deviation either way. `laggingLoss` is of the pipe to the tap, lagged or bare, `tankLoss` of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
         readonly InstantSpreads: {
             /**
              * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory).
@@ -3258,6 +3341,11 @@ export interface components {
              * @default 0.25
              */
             readonly receiverConvection?: number;
+            /**
+             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports; common practice, no source.
+             * @default 0.2
+             */
+            readonly laggingLoss?: number;
             /**
              * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging; common practice, no source.
              * @default 0.2

@@ -3,7 +3,7 @@ import { defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { requireSoundInstant } from "../rules/instant.ts";
 import { wireCaution } from "../schemas/caution.ts";
-import { feedFlow, wireLevel, wireRow, wireUse, wireVessel } from "../schemas/instant-answer.ts";
+import { feedFlow, wireLevel, wireOutlet, wireRow, wireUse, wireVessel } from "../schemas/instant-answer.ts";
 import { wireHours } from "../schemas/instant-hours.ts";
 import { type InstantPlan, instantPlan } from "../schemas/instant-plan.ts";
 import { instantRange } from "../schemas/instant-range.ts";
@@ -19,7 +19,7 @@ export const instant = operation({
 	tag: "Plant",
 	summary: "Can this dish heat water as it flows?",
 	description: [
-		"Water heated as it runs, straight through the focus or through a small vessel of hot oil: how much flows at the wanted temperature",
+		"Water heated as it runs, straight through the focus and along a pipe or through a small vessel of hot oil: how much flows at the wanted temperature",
 		"under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.",
 		"A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.",
 		"With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.",
@@ -43,6 +43,16 @@ export const instant = operation({
 			value: {
 				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
 				dish: { diameterM: 2 },
+				wantedTemperatureC: 38,
+				beamIrradianceWPerM2: [300, 500, 700, 900],
+			},
+		},
+		barePipe: {
+			summary: "The same, eight metres of bare pipe away",
+			value: {
+				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
+				dish: { diameterM: 2 },
+				outletPipe: { lengthM: 8, insulation: { thicknessMm: 0 } },
 				wantedTemperatureC: 38,
 				beamIrradianceWPerM2: [300, 500, 700, 900],
 			},
@@ -105,6 +115,7 @@ function answerOf(
 		levels: outcome.levels.map((row) => wireLevel(row, plan)),
 		...(hours && zone !== undefined && { hours: wireHours(hours, zone, step, feed) }),
 		uses: outcome.uses.map((served) => wireUse(served, plan)),
+		...(outcome.outlet && { outletPipe: wireOutlet(outcome, plan) }),
 		...(vessel && { vessel: wireVessel(outcome, plan) }),
 		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
 		cautions: instantCautions({ heater, task, outcome }).map(wireCaution),

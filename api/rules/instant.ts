@@ -11,7 +11,7 @@ import { contradictory, outOfRange, type Rule, type RuleFault, refuseFaults, sai
 import { spreadsOfRange } from "./range.ts";
 import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
-import { receiverTubeWall } from "./tubes.ts";
+import { receiverTubeWall, tubeWall } from "./tubes.ts";
 
 type InstantRule = Rule<InstantRequest>;
 
@@ -44,6 +44,18 @@ const vesselOfArrangement: InstantRule = ({ arrangement, vessel }) =>
 				),
 			]
 		: [];
+
+const pipeOfArrangement: InstantRule = ({ arrangement, outletPipe }) =>
+	arrangement === "vessel" && outletPipe
+		? [
+				contradictory(
+					"/outletPipe",
+					"a vessel is reckoned to stand at the tap: leave the pipe out, or ask for `direct`",
+				),
+			]
+		: [];
+
+const outletWall: InstantRule = ({ outletPipe }) => (outletPipe ? tubeWall("/outletPipe", outletPipe) : []);
 
 /** The window ends after it starts, and measured rows cover it. */
 const windowOfDay: InstantRule = (request) => {
@@ -146,6 +158,8 @@ const RULES: readonly InstantRule[] = [
 	hollowBehindOpening,
 	receiverTubeWall,
 	vesselOfArrangement,
+	pipeOfArrangement,
+	outletWall,
 	vesselTemperatures,
 	wantedBelowOilLimit,
 	coilOneLength,

@@ -8,7 +8,7 @@ interface Tube {
 }
 
 /** A tube is wider outside than inside. */
-function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
+export function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
 	return tube.outerDiameterMm <= tube.innerDiameterMm
 		? [
 				contradictory(

@@ -35,6 +35,7 @@ export function wireRow(
 	const flows = steady.kind === "flows";
 	const power = flows ? steady.power : 0;
 	const wall = flows ? steady.hottestWall : undefined;
+	const outlet = flows ? steady.outlet : undefined;
 	const feed = feedFlow(plan);
 	return {
 		beamIrradianceWPerM2: conditions.beam,
@@ -49,6 +50,10 @@ export function wireRow(
 			wallTemperatureC: fromSi.celsius(wall),
 			wallSuperheatK: wall - duty.boiling,
 		}),
+		...(outlet && {
+			leavingTemperatureC: fromSi.celsius(outlet.leaving),
+			pipeLossW: outlet.loss,
+		}),
 		...(arrangement.kind === "direct" && { leastFlowLPerMin: feed(leastFlow) }),
 		...(flows && steady.oil && { oilTemperatureC: fromSi.celsius(steady.oil.temperature) }),
 		...wireNeeded(needed),
@@ -56,7 +61,7 @@ export function wireRow(
 }
 
 export function wireLevel(row: LevelRow, plan: InstantPlan): InstantResponse["levels"][number] {
-	const { atWantedFlow, leastFlow } = row;
+	const { atWantedFlow, atTap, leastFlow } = row;
 	const { task } = plan;
 	const base = wireRow(row, row.needed, plan);
 	if (!atWantedFlow) return base;
@@ -64,6 +69,7 @@ export function wireLevel(row: LevelRow, plan: InstantPlan): InstantResponse["le
 	return {
 		...base,
 		...(outlet < task.duty.boiling && { outletTemperatureC: fromSi.celsius(outlet) }),
+		...(atTap !== undefined && { tapTemperatureC: fromSi.celsius(atTap) }),
 		wantedFlowBoils: (task.wantedFlow ?? 0) < leastFlow,
 	};
 }
@@ -101,6 +107,21 @@ export function wireUse(served: ServedUse, plan: InstantPlan): InstantResponse["
 		...wireNeeded(served.needed),
 		...(fromCharge && { fromCharge: wireDraw(fromCharge, feed) }),
 		source: use.source,
+	};
+}
+
+/** The pipe to the tap, and how long cold water runs from it before hot: at the wanted flow, else at the steady one. */
+export function wireOutlet(
+	{ outlet, best }: InstantOutcome,
+	plan: InstantPlan,
+): NonNullable<InstantResponse["outletPipe"]> | undefined {
+	if (!outlet) return undefined;
+	const { duty, wantedFlow } = plan.task;
+	const flow = wantedFlow ?? (best.steady.kind === "flows" ? best.steady.massFlow : 0);
+	return {
+		contentL: fromSi.litres(outlet.content),
+		untilHotL: fromSi.litres(outlet.untilHot / fluidById("water").density(duty.cold)),
+		...(flow > 0 && { untilHotMin: fromSi.minutes(outlet.untilHot / flow) }),
 	};
 }
 

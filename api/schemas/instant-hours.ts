@@ -23,7 +23,7 @@ export const InstantHours = z
 				sunAltitudeDeg: z.array(degrees("0 below the horizon.")),
 				beamIrradianceWPerM2: z.array(wattsPerSquareMetre("On a plane normal to it.")),
 				flowLPerMin: z.array(litresPerMinute("At the wanted temperature; 0 where none flows.")),
-				powerW: z.array(watts("Heat to the water.")),
+				powerW: z.array(watts("Heat in the water at the tap.")),
 				leastFlowLPerMin: z.array(
 					litresPerMinute("Any less boils in the receiver; 0 where none does, and behind a vessel."),
 				),

@@ -48,6 +48,13 @@ export function wireInstantReason(
 				{ flowLPerMin: flow, powerW, beamIrradianceWPerM2, ...asked },
 				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², this dish gives ${two(powerW / 1000)} kW, which warms ${two(flow)} L/min${wanted === undefined ? "" : `; ${two(wanted)} L/min is wanted`}.`,
 			);
+		case "lostInPipe": {
+			const lengthM = task.arrangement.kind === "direct" ? task.arrangement.outlet.length : 0;
+			return of(
+				{ lengthM, beamIrradianceWPerM2, ...asked },
+				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², the ${two(lengthM)} m of pipe to the tap lose more than any flow brings: the water is never as hot there as wanted. Lag the pipe, or shorten it.`,
+			);
+		}
 		case "weakSunForPart":
 			return of(
 				{ servedShare: outcome.servedShare, ...asked },

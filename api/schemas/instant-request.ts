@@ -15,6 +15,7 @@ import { clock } from "./clock.ts";
 import { Dish } from "./dish.ts";
 import { InstantSpreads } from "./instant-spread.ts";
 import { OilVesselWire } from "./instant-vessel.ts";
+import { OutletPipe } from "./outlet-pipe.ts";
 import { Receiver } from "./receiver.ts";
 import { Site } from "./site.ts";
 import { Sky } from "./sky.ts";
@@ -67,7 +68,7 @@ export const InstantRequest = z
 		arrangement: assume(
 			z.enum(["direct", "vessel"]).meta({
 				description:
-					"`direct`: the water runs through the receiver. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it.",
+					"`direct`: the water runs through the receiver, and along `outletPipe` to the tap. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it; the vessel stands at the tap, and no pipe between is reckoned with.",
 			}),
 			"direct",
 			"the simplest, and what people ask for first",
@@ -75,6 +76,7 @@ export const InstantRequest = z
 		...WATER,
 		dish: Dish,
 		receiver: part(Receiver),
+		outletPipe: OutletPipe.optional(),
 		vessel: OilVesselWire.optional(),
 		beamIrradianceWPerM2: assume(
 			z
@@ -114,22 +116,24 @@ export const InstantRequest = z
 	})
 	.openapi("InstantRequest", {
 		description:
-			"An instant heater and what is asked of it. `sky` belongs to a date, `vessel` to that arrangement; each may be left out.",
+			"An instant heater and what is asked of it. `sky` belongs to a date, `outletPipe` and `vessel` to their arrangements; each may be left out.",
 	});
 
 type Parsed = z.output<typeof InstantRequest>;
 
 /** A request with the parts that it calls for filled in. */
-export type InstantRequest = Omit<Parsed, "sky" | "vessel"> & {
+export type InstantRequest = Omit<Parsed, "sky" | "vessel" | "outletPipe"> & {
 	readonly sky: Sky | undefined;
 	readonly vessel: OilVesselWire | undefined;
+	readonly outletPipe: OutletPipe | undefined;
 };
 
-/** Fills in the sky that a date calls for, and the vessel that its arrangement calls for. */
+/** Fills in the sky that a date calls for, and the vessel or the pipe that its arrangement calls for. */
 export function completed(request: Parsed): InstantRequest {
 	return {
 		...request,
 		sky: request.sky ?? (request.date === undefined ? undefined : Sky.parse({})),
+		outletPipe: request.outletPipe ?? (request.arrangement === "direct" ? OutletPipe.parse({}) : undefined),
 		vessel: request.vessel ?? (request.arrangement === "vessel" ? OilVesselWire.parse({}) : undefined),
 	};
 }

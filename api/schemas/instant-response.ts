@@ -4,6 +4,7 @@ import {
 	degrees,
 	kelvinDifference,
 	kilowatts,
+	litres,
 	litresPerMinute,
 	metres,
 	minutes,
@@ -23,6 +24,7 @@ const REASONS = [
 	"noSun",
 	"sunBelowDish",
 	"tooLittleHeat",
+	"lostInPipe",
 	"weakSunForPart",
 	"boilsInReceiver",
 	"limitedByOilLimit",
@@ -53,14 +55,20 @@ const InstantRow = z
 		sunAltitudeDeg: degrees("Height of the sun of this row."),
 		serves: z.boolean().meta({ description: "Whether what was asked is given under this sun." }),
 		flowLPerMin: litresPerMinute("Steady flow at the wanted temperature, in litres at the cold feed."),
-		powerW: watts("Heat that the water takes up."),
+		powerW: watts("Heat in the water that comes to the tap, over the feed's."),
 		electricEquivalentKw: kilowatts("Rating of an electric instant heater that gives the same."),
-		efficiency: ratio("Heat to the water over beam on the aperture."),
+		efficiency: ratio("Heat in the water at the tap over beam on the aperture."),
 		wallTemperatureC: celsius(
 			"Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows.",
 		).optional(),
 		wallSuperheatK: kelvinDifference(
 			"That wall above the boiling point in the line; negative below it.",
+		).optional(),
+		leavingTemperatureC: celsius(
+			"Of that flow leaving the receiver: hotter than wanted by what the pipe to the tap takes. Absent behind a vessel, and where nothing flows.",
+		).optional(),
+		pipeLossW: watts(
+			"Heat that the pipe to the tap loses; negative where warmer air heats it. Absent behind a vessel, and where nothing flows.",
 		).optional(),
 		leastFlowLPerMin: litresPerMinute(
 			"Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel.",
@@ -73,6 +81,9 @@ const InstantRow = z
 const Level = InstantRow.safeExtend({
 	outletTemperatureC: celsius(
 		"Where the wanted flow leaves the receiver. Absent without a wanted flow, behind a vessel, and where it boils.",
+	).optional(),
+	tapTemperatureC: celsius(
+		"Where it comes to the tap, behind the pipe. Absent as `outletTemperatureC` is.",
 	).optional(),
 	wantedFlowBoils: z
 		.boolean()
@@ -117,6 +128,18 @@ const Use = z
 		description:
 			"What a tap is commonly asked for, and what this heater has for it. The aperture is for the modest end under the best sun.",
 	});
+
+const OutletAnswer = z
+	.strictObject({
+		contentL: litres("Water that the pipe holds."),
+		untilHotL: litres(
+			"Water that runs from the tap before it comes hot: the pipe's own, and as much as warms its metal. The pipe counts as cold and the receiver as hot at the start; hot water pushes the cold before it unmixed.",
+		),
+		untilHotMin: minutes(
+			"For that to run, at the wanted flow, and without one at the steady flow under the best sun. Absent where nothing flows.",
+		).optional(),
+	})
+	.openapi("InstantOutlet", { description: "The pipe from the receiver to the tap." });
 
 const VesselAnswer = z
 	.strictObject({
@@ -169,6 +192,7 @@ export const InstantResponse = z
 		levels: z.array(Level).meta({ description: "One for each beam level asked about." }),
 		hours: InstantHours.optional(),
 		uses: z.array(Use).meta({ description: "A basin tap, a kitchen sink and a shower side by side." }),
+		outletPipe: OutletAnswer.optional(),
 		vessel: VesselAnswer.optional(),
 		range: InstantRange.optional(),
 		stagnationTemperatureC: celsius("Of the receiver without flow, at 1000 W/m², still air, 25 °C."),
@@ -180,7 +204,7 @@ export const InstantResponse = z
 	})
 	.openapi("InstantResponse", {
 		description:
-			"Each row is steady: the minute or so in which the heater itself warms up is left out. All flows are litres at the cold feed.",
+			"Each row is steady: the minute or so in which the heater itself warms up is left out; `outletPipe` tells how long the pipe takes. All flows are litres at the cold feed.",
 	});
 
 export type InstantResponse = z.input<typeof InstantResponse>;

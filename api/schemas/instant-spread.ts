@@ -7,7 +7,6 @@ import { OF_AN_INSTANT } from "./spread-names.ts";
 
 const {
 	coilFilm: _coilFilm, // of a coil in a tank of water
-	laggingLoss: _laggingLoss, // an instant heater is reckoned without pipes
 	...shared
 } = Spreads.shape;
 
@@ -27,7 +26,7 @@ export const InstantSpreads = z
 	})
 	.openapi("InstantSpreads", {
 		description:
-			"How well each input of an instant heater's range is known: one standard deviation either way. `tankLoss` is of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed.",
+			"How well each input of an instant heater's range is known: one standard deviation either way. `laggingLoss` is of the pipe to the tap, lagged or bare, `tankLoss` of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed.",
 	});
 
 export type InstantSpreads = z.output<typeof InstantSpreads>;

@@ -17,7 +17,11 @@ const SHARED = {
 } as const;
 
 export const OF_A_DAY = naming({ ...SHARED, coilFilm: "coilFilm", laggingLoss: "laggingLoss" });
-export const OF_AN_INSTANT = naming({ ...SHARED, coilTransfer: "coilTransfer" });
+export const OF_AN_INSTANT = naming({
+	...SHARED,
+	laggingLoss: "laggingLoss",
+	coilTransfer: "coilTransfer",
+});
 
 /** The inputs by their names on the wire, and the way from there to the core and back. A spread is the same number on both sides. */
 function naming<const Names extends Readonly<Record<string, string>>>(names: Names) {

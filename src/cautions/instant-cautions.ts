@@ -1,3 +1,4 @@
+import { insulationMaterial } from "../heat/insulation.ts";
 import { bulkLimit } from "./bulk-limit.ts";
 import type { Caution, HotFluid, Severity } from "./caution.ts";
 import { closedLine } from "./closed-line.ts";
@@ -6,8 +7,10 @@ import { dishInWind } from "./dish-in-wind.ts";
 import { drinkingWater } from "./drinking-water.ts";
 import { filmLimit } from "./film-limit.ts";
 import { fire } from "./fire.ts";
+import { hotSurfaces } from "./hot-surface.ts";
 import { hotTap } from "./hot-tap.ts";
 import type { InstantCircumstances } from "./instant.ts";
+import { laggingAboveLimit } from "./lagging-limit.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { receiverFrost } from "./receiver-frost.ts";
 import { standingWater } from "./standing-water.ts";
@@ -18,8 +21,26 @@ const ORDER: readonly Severity[] = ["danger", "warning", "info"];
 
 /** Everything to be careful of about an instant heater, the most serious first. */
 export function instantCautions(circumstances: InstantCircumstances): readonly Caution[] {
-	const found = [...RULES.flatMap((rule) => rule(circumstances)), ...vesselCautions(circumstances)];
+	const found = [
+		...RULES.flatMap((rule) => rule(circumstances)),
+		...outletCautions(circumstances),
+		...vesselCautions(circumstances),
+	];
 	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
+}
+
+/** What the pipe to the tap adds: a skin that burns, and lagging that meets the steam of a dry receiver. */
+function outletCautions({ task, outcome }: InstantCircumstances): readonly Caution[] {
+	if (task.arrangement.kind !== "direct" || !outcome.outlet) return [];
+	const { length, insulation } = task.arrangement.outlet;
+	if (length === 0) return [];
+	const lagged = insulation.thickness > 0;
+	return [
+		...hotSurfaces([["pipe to the tap", outcome.outlet.skin]]),
+		...laggingAboveLimit(
+			lagged ? [["pipe to the tap", insulationMaterial(insulation.material), task.duty.boiling]] : [],
+		),
+	];
 }
 
 /** What the oil of a vessel adds. */

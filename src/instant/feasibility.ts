@@ -1,14 +1,18 @@
 import { water } from "../fluids/water.ts";
+import { boreVolume } from "../loop/bore.ts";
+import type { Pipe } from "../loop/loop.ts";
+import { pipeRun } from "../loop/pipe-run.ts";
 import type { Method } from "../methods.ts";
 import { stagnationTemperature } from "../receiver/balance.ts";
 import type { Conditions } from "./conditions.ts";
-import { enthalpyRise } from "./duty.ts";
+import { type Duty, enthalpyRise } from "./duty.ts";
 import { type HeatedStream, heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
 import { type InstantHours, instantHours } from "./hours.ts";
 import { instantMethods } from "./methods.ts";
 import { type NeededAperture, neededAperture } from "./needed-aperture.ts";
 import { vesselModel } from "./oil-vessel.ts";
+import { massUntilHot, pipeSkin } from "./outlet-pipe.ts";
 import { type InstantRow, instantRow } from "./row.ts";
 import { type ServedUse, servedUses } from "./served-uses.ts";
 import { flowOf } from "./steady.ts";
@@ -19,7 +23,15 @@ import { type ChargedDraw, chargedDraw, type VesselCharge, vesselCharge } from "
 /** One of the steady suns asked about. */
 export interface LevelRow extends InstantRow {
 	readonly atWantedFlow: HeatedStream | undefined; // what the wanted flow leaves at, straight through the focus
+	readonly atTap: number | undefined; // of that flow behind the pipe [K]; undefined where it is steam
 	readonly needed: NeededAperture | undefined; // for the wanted flow under this sun
+}
+
+/** The pipe from receiver to tap under the best sun. */
+export interface OutletStory {
+	readonly content: number; // [m³]
+	readonly untilHot: number; // water that runs before hot water comes [kg]
+	readonly skin: number; // its outside while water runs [K]
 }
 
 /** The vessel under the best sun. */
@@ -40,6 +52,7 @@ export interface InstantOutcome {
 	readonly weakest: InstantRow; // and that gives least
 	readonly needed: NeededAperture | undefined; // for the wanted flow throughout: under the weakest sun
 	readonly uses: readonly ServedUse[]; // under the best sun
+	readonly outlet: OutletStory | undefined; // of water straight through the focus
 	readonly vessel: VesselStory | undefined;
 	readonly stagnation: number; // of the receiver without flow, under the reference sun [K]
 	readonly methods: readonly Method[];
@@ -49,7 +62,7 @@ const STAGNATION_SKY = { ambient: 298.15, wind: 0 }; // [K], [m/s] as for a day'
 const STAGNATION_BEAM = 1000; // [W/m²]
 
 /** An instant heater held against what is asked of it: under steady suns, and through the hours of a day.
- *  Each row is steady: the heater's own minute or so of warming up is left out. */
+ *  Each row is steady: the minute or so in which heater and pipe warm up is left out, and told of the pipe apart. */
 export function instantFeasibility(heater: Heater, task: InstantTask): InstantOutcome {
 	const levels = task.levels.map((conditions) => levelRow(heater, task, conditions));
 	const { pressure } = task.levels[0]!;
@@ -72,6 +85,7 @@ export function instantFeasibility(heater: Heater, task: InstantTask): InstantOu
 		weakest,
 		needed,
 		uses: servedUses(heater, task, best.conditions, vessel?.charge.charge ?? task.duty.wanted),
+		outlet: outletStory(task, best),
 		vessel,
 		stagnation: stagnationTemperature(heater.receiver, STAGNATION_BEAM * heater.absorbingArea, reference),
 		methods: instantMethods(heater, task, [...levels, ...(hours?.rows ?? [])]),
@@ -85,13 +99,47 @@ function byGift(a: InstantRow, b: InstantRow): number {
 
 function levelRow(heater: Heater, task: InstantTask, conditions: Conditions): LevelRow {
 	const { arrangement, duty, wantedFlow } = task;
+	const drawn =
+		wantedFlow !== undefined && arrangement.kind === "direct"
+			? drawnFlow(heater, arrangement.outlet, duty, wantedFlow, conditions)
+			: { atWantedFlow: undefined, atTap: undefined };
 	return {
 		...instantRow(heater, task, conditions),
-		atWantedFlow:
-			wantedFlow !== undefined && arrangement.kind === "direct"
-				? heatedStream(heater, { fluid: water, inlet: duty.cold, massFlow: wantedFlow }, conditions)
-				: undefined,
+		...drawn,
 		needed: neededFor(heater, task, conditions),
+	};
+}
+
+/** What a flow drawn through the focus leaves at, and comes to the tap at. */
+function drawnFlow(
+	heater: Heater,
+	outlet: Pipe,
+	{ cold, boiling }: Duty,
+	massFlow: number,
+	conditions: Conditions,
+): Pick<LevelRow, "atWantedFlow" | "atTap"> {
+	const atWantedFlow = heatedStream(heater, { fluid: water, inlet: cold, massFlow }, conditions);
+	const leaving = atWantedFlow.kind === "heated" ? atWantedFlow.outlet : cold; // no gain: it leaves as it came
+	if (!(leaving < boiling)) return { atWantedFlow, atTap: undefined };
+	if (outlet.length === 0) return { atWantedFlow, atTap: leaving };
+	const { ambient, wind, pressure } = conditions;
+	const flow = massFlow / water.density(leaving);
+	const run = pipeRun(outlet, water, { inletTemperature: leaving, flow, ambient, wind, pressure });
+	return { atWantedFlow, atTap: run.outletTemperature };
+}
+
+function outletStory(
+	{ arrangement, duty }: InstantTask,
+	{ steady, conditions }: InstantRow,
+): OutletStory | undefined {
+	if (arrangement.kind !== "direct") return undefined;
+	const pipe = arrangement.outlet;
+	const mean =
+		steady.kind === "flows" && steady.outlet ? (steady.outlet.leaving + duty.wanted) / 2 : duty.wanted;
+	return {
+		content: boreVolume(pipe),
+		untilHot: massUntilHot(pipe, duty),
+		skin: pipe.length === 0 ? conditions.ambient : pipeSkin(pipe, flowOf(steady), mean, conditions),
 	};
 }
 

@@ -5,9 +5,12 @@ import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.
 import { absorbedLight, type Conditions, gainAtWall } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
+import { settled } from "./settled.ts";
 
 const TOLERANCE = 1e-4; // [K] of the outlet
 const FIRST_RISE = 0.01; // [K] the bracket's lower end: a flow no tube would pass
+
+const USUAL_SUPERHEAT = 10; // [K] of the wall over the water, where the search starts
 
 /** Flow at which the water in the receiver begins to boil on the tube's hottest wall, where it leaves [kg/s]: any less boils.
  *  There the wall stands at the boiling point of the line's pressure, above the water by power/(h·A).
@@ -46,9 +49,20 @@ function byTube(
 		const massFlow = Math.max(0, power) / (water.enthalpy(outlet) - feed);
 		const mean = (cold + outlet) / 2;
 		const conductance = receiverFilmConductance(receiver, water, mean, massFlow / water.density(mean));
-		return { power, massFlow, missing: conductance * (boiling - outlet) - power };
+		return {
+			power,
+			massFlow,
+			missing: conductance * (boiling - outlet) - power,
+			outlet: boiling - power / conductance,
+		};
 	};
 	if (!(at(boiling).power > 0)) return 0;
 	const first = Math.min(cold + FIRST_RISE, (cold + boiling) / 2);
-	return at(bracketedRoot((outlet) => at(outlet).missing, first, boiling, TOLERANCE)).massFlow;
+	const quick = settled(
+		(outlet) => (outlet > first && outlet < boiling ? at(outlet).outlet : Number.NaN),
+		Math.max(boiling - USUAL_SUPERHEAT, (first + boiling) / 2),
+		TOLERANCE,
+	);
+	const outlet = quick ?? bracketedRoot((guess) => at(guess).missing, first, boiling, TOLERANCE);
+	return at(outlet).massFlow;
 }

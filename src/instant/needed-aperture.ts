@@ -1,13 +1,14 @@
 import { DomainError } from "../errors.ts";
+import type { Pipe } from "../loop/loop.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
-import { directFlow } from "./direct.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import { type Heater, scaledHeater } from "./heater.ts";
 import { vesselModel } from "./oil-vessel.ts";
+import { leavingAlong, pipeConductance } from "./outlet-pipe.ts";
+import { receiverFlow } from "./receiver-flow.ts";
 import { settled } from "./settled.ts";
-import { powerOf } from "./steady.ts";
 import type { Arrangement } from "./task.ts";
 import { collected } from "./vessel-flow.ts";
 
@@ -21,7 +22,8 @@ const TOLERANCE = 1e-5; // [-] of the area
 const FAR_BEYOND = 4; // [-] times the bound, where a search that strays gives up
 
 /** Aperture of the smallest heater of these proportions (`scaledHeater`) that gives a flow steadily.
- *  Behind a vessel the flow sets the oil's temperature, and the dish must keep the oil there.
+ *  The flow sets how hot it must leave the receiver for its pipe. Behind a vessel it sets the oil's temperature, and the dish
+ *  must keep the oil there.
  *  @param heater   sets proportions and quality     @param wantedFlow  [kg/s]
  *  @param largest  area of the bound [m²] */
 export function neededAperture(
@@ -32,16 +34,37 @@ export function neededAperture(
 	largest: number,
 	conditions: Conditions,
 ): NeededAperture {
-	const wanted = wantedFlow * enthalpyRise(duty);
 	if (duty.wanted >= duty.boiling) return { kind: "beyondBound" };
 	if (arrangement.kind === "direct")
-		return smallest(heater, wanted, largest, (size) => powerOf(directFlow(size, duty, conditions)));
+		return forTap(arrangement.outlet, heater, duty, wantedFlow, largest, conditions);
+	const wanted = wantedFlow * enthalpyRise(duty);
 	const { vessel } = arrangement;
 	const oil = oilTemperatureFor(vessel, wanted, duty, vessel.limit);
 	if (oil === undefined) return { kind: "coilTooSmall" };
 	const model = vesselModel(vessel, conditions.ambient, conditions.wind, conditions.pressure);
 	const kept = wanted + model.loss(oil);
 	return smallest(heater, kept, largest, (size) => collected(size, model, oil, conditions).power);
+}
+
+/** The same for water that comes straight from the receiver through a pipe. A flow whose capacity rate is below the pipe's
+ *  conductance creeps, and asks for the more heat the less it is: the dish for that rate gives it as well. */
+function forTap(
+	outlet: Pipe,
+	heater: Heater,
+	duty: Duty,
+	wantedFlow: number,
+	largest: number,
+	conditions: Conditions,
+): NeededAperture {
+	const heatCapacity = enthalpyRise(duty) / (duty.wanted - duty.cold);
+	const creeping = pipeConductance(outlet, 0, duty.wanted, conditions) / heatCapacity;
+	const flow = Math.max(wantedFlow, creeping);
+	const leaving = leavingAlong(outlet, flow, duty, conditions);
+	if (leaving >= duty.boiling) return { kind: "beyondBound" };
+	if (leaving <= duty.cold) return { kind: "found", area: 0 }; // the air about the pipe does it alone
+	const hotter = { ...duty, wanted: leaving };
+	const powerAt = (size: Heater) => receiverFlow(size, hotter, conditions)?.power ?? 0;
+	return smallest(heater, flow * enthalpyRise(hotter), largest, powerAt);
 }
 
 /** Area at which a power that grows all but in proportion to it reaches what is wanted. */

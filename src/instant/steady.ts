@@ -3,11 +3,19 @@ export type Steady =
 	| {
 			readonly kind: "flows";
 			readonly massFlow: number; // of water at the wanted temperature [kg/s]
-			readonly power: number; // to the water: massFlow × rise of enthalpy [W]
+			readonly power: number; // in the water that comes to the tap: massFlow × rise of enthalpy [W]
 			readonly hottestWall: number | undefined; // that the water touches [K]; unknown of an efficiency line
+			readonly outlet: SteadyOutlet | undefined; // of water straight through the focus
 			readonly oil: SteadyOil | undefined; // where a vessel stands between
 	  }
-	| { readonly kind: "none" };
+	| { readonly kind: "none" }
+	| { readonly kind: "lostInPipe" }; // at the focus some would flow, but the pipe to the tap takes more than any flow brings
+
+/** The pipe to the tap while water runs steadily. */
+export interface SteadyOutlet {
+	readonly leaving: number; // of the water leaving the receiver [K]
+	readonly loss: number; // of the pipe; below 0 where warmer air heats it [W]
+}
 
 /** The oil while water runs steadily. */
 export interface SteadyOil {
@@ -21,7 +29,7 @@ export function flowOf(steady: Steady): number {
 	return steady.kind === "flows" ? steady.massFlow : 0;
 }
 
-/** Heat that the water takes up [W]; 0 where none flows. */
+/** Heat in the water that comes to the tap, over the feed's [W]; 0 where none flows. */
 export function powerOf(steady: Steady): number {
 	return steady.kind === "flows" ? steady.power : 0;
 }

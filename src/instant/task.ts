@@ -1,3 +1,4 @@
+import type { Pipe } from "../loop/loop.ts";
 import type { Weather } from "../sky/weather.ts";
 import type { Conditions } from "./conditions.ts";
 import { directFlow } from "./direct.ts";
@@ -7,9 +8,13 @@ import { type OilVessel, vesselModel } from "./oil-vessel.ts";
 import type { Steady } from "./steady.ts";
 import { vesselFlow } from "./vessel-flow.ts";
 
-/** How the sun's heat meets the water: in the focus itself, or in a small vessel of oil that the focus heats. */
+/** How the sun's heat meets the water: in the focus itself, or in a small vessel of oil that the focus heats and that stands at
+ *  the tap, without a pipe between. */
 export type Arrangement =
-	| { readonly kind: "direct" }
+	| {
+			readonly kind: "direct";
+			readonly outlet: Pipe /* from receiver to tap; length 0 where it is drawn at the focus */;
+	  }
 	| {
 			readonly kind: "vessel";
 			readonly vessel: OilVessel;
@@ -41,7 +46,7 @@ export function steadyFlow(
 	conditions: Conditions,
 ): Steady {
 	if (duty.wanted >= duty.boiling) return { kind: "none" };
-	if (arrangement.kind === "direct") return directFlow(heater, duty, conditions);
+	if (arrangement.kind === "direct") return directFlow(heater, arrangement.outlet, duty, conditions);
 	const { ambient, wind, pressure } = conditions;
 	return vesselFlow(heater, vesselModel(arrangement.vessel, ambient, wind, pressure), duty, conditions);
 }

@@ -14,6 +14,7 @@ export type InstantReason =
 	| "noSun"
 	| "sunBelowDish"
 	| "tooLittleHeat" // even under the best sun asked about
+	| "lostInPipe" // at the focus the water would be hot enough, at the tap it is not
 	| "weakSunForPart" // under the best sun it would do
 	| "boilsInReceiver"
 	| "limitedByOilLimit"
@@ -54,7 +55,8 @@ export function reasons(heater: Heater, task: InstantTask, findings: Findings): 
 		if (duty.wanted >= duty.boiling) return ["limitedByBoiling"];
 		if (!(absorbedLight(heater, best.conditions) > 0))
 			return [best.conditions.beam > 0 ? "sunBelowDish" : "noSun"];
-		if (best.serving === "tooLittle") found.push("tooLittleHeat");
+		if (best.steady.kind === "lostInPipe") found.push("lostInPipe");
+		else if (best.serving === "tooLittle") found.push("tooLittleHeat");
 		else if (rows.some(({ serving }) => serving === "tooLittle")) found.push("weakSunForPart");
 		if (rows.some(({ serving }) => serving === "boils")) found.push("boilsInReceiver");
 		if (needed?.kind === "beyondBound") found.push("noDishWithinBound");

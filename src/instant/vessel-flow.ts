@@ -69,5 +69,12 @@ function flowing(
 	atLimit: boolean,
 ): Steady {
 	const { massFlow, hottestWall } = given(vessel, oil, power, duty);
-	return { kind: "flows", massFlow, power, hottestWall, oil: { temperature: oil, film, atLimit } };
+	return {
+		kind: "flows",
+		massFlow,
+		power,
+		hottestWall,
+		outlet: undefined,
+		oil: { temperature: oil, film, atLimit },
+	};
 }

@@ -6,7 +6,7 @@ import type { InstantCase } from "./instant-case.ts";
 import { betweenLimits, byFactor } from "./spread.ts";
 
 /** Standard deviations of what an instant heater rests on, as for a day. */
-export type InstantSpreads = Omit<DaySpreads, "coilFilm" | "laggingLoss"> & {
+export type InstantSpreads = Omit<DaySpreads, "coilFilm"> & {
 	readonly coilTransfer: number; // of the coil in hot oil, both films, relative [-]
 };
 
@@ -63,6 +63,12 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 		...of,
 		convection: byFactor(of.convection, deviation, score),
 	}),
+	laggingLoss: (of, deviation, score) => {
+		const { arrangement } = of;
+		if (arrangement.kind !== "direct") return of;
+		const length = byFactor(arrangement.outlet.length, deviation, score); // what it loses goes with its length
+		return { ...of, arrangement: { ...arrangement, outlet: { ...arrangement.outlet, length } } };
+	},
 	coilTransfer: (of, deviation, score) =>
 		withVessel(of, (vessel) => ({
 			...vessel,

@@ -19,7 +19,7 @@ export function instantInputs(of: InstantCase, spreads: InstantSpreads): readonl
 		...(of.receiver.kind === "efficiencyLine"
 			? (["opticalEfficiency", "lossCoefficient"] as const)
 			: ([...MIRROR, "receiverConvection"] as const)),
-		...(of.arrangement.kind === "vessel" ? (["coilTransfer", "tankLoss", "pumpFlow"] as const) : []),
+		...arrangementInputs(of),
 		"ambient",
 		"wind",
 		"coldWater",
@@ -31,6 +31,11 @@ export function instantInputs(of: InstantCase, spreads: InstantSpreads): readonl
 			at: (stated, score) => INSTANT_CHANGES[name](stated, spreads[name], score),
 			through: OPTICAL.includes(name) ? absorbedShare : undefined,
 		}));
+}
+
+function arrangementInputs({ arrangement }: InstantCase): readonly (keyof InstantSpreads)[] {
+	if (arrangement.kind === "vessel") return ["coilTransfer", "tankLoss", "pumpFlow"];
+	return arrangement.outlet.length > 0 ? ["laggingLoss"] : [];
 }
 
 function beamInputs({ beam }: InstantCase): readonly ("turbidity" | "measuredBeam")[] {

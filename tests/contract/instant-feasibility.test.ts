@@ -159,6 +159,74 @@ describe("200", () => {
 		expect(answer.assumed.map(({ pointer }) => pointer)).toContain("/vessel/coil/lengthM");
 	});
 
+	const bare = (lengthM: number) => ({ ...least, outletPipe: { lengthM, insulation: { thicknessMm: 0 } } });
+
+	it("assumes three metres of lagged pipe to the tap, and says what it takes", async () => {
+		const answer = await answered(least);
+		const assumed = answer.assumed.map(({ pointer }) => pointer);
+		expect(assumed).toContain("/outletPipe/lengthM");
+		expect(assumed).toContain("/outletPipe/insulation/thicknessMm");
+		for (const { leavingTemperatureC, pipeLossW, powerW } of answer.levels) {
+			expect(leavingTemperatureC!).toBeGreaterThan(40);
+			expect(leavingTemperatureC!).toBeLessThan(42);
+			expect(pipeLossW!).toBeGreaterThan(0.3 * 20); // 3 m of 25 mm of wool, 20 K over the air
+			expect(pipeLossW!).toBeLessThan(0.03 * powerW);
+		}
+		// 3 m of 13 mm bore hold 0.398 L; its copper holds 27 % as much heat as that water (8933 · 385 J/m³K)
+		expect(answer.outletPipe!.contentL).toBeCloseTo(0.398, 3);
+		expect(answer.outletPipe!.untilHotL).toBeCloseTo(0.398 * 1.275, 2);
+		expect(answer.outletPipe!.untilHotMin! * answer.best.flowLPerMin).toBeCloseTo(
+			answer.outletPipe!.untilHotL,
+			6,
+		);
+	});
+
+	it("gives less the longer and barer its pipe, and at the focus most of all", async () => {
+		const [focus, lagged, short, long] = await Promise.all(
+			[bare(0), least, bare(3), bare(8)].map((body) => answered(body)),
+		);
+		focus!.levels.forEach((level, i) => {
+			expect(level.leavingTemperatureC).toBe(40);
+			expect(level.pipeLossW).toBe(0);
+			const rows = [level, lagged!.levels[i]!, short!.levels[i]!, long!.levels[i]!];
+			for (let at = 1; at < rows.length; at++) {
+				expect(rows[at]!.flowLPerMin).toBeLessThan(rows[at - 1]!.flowLPerMin);
+				expect(rows[at]!.powerW).toBeLessThan(rows[at - 1]!.powerW);
+				expect(rows[at]!.pipeLossW!).toBeGreaterThan(rows[at - 1]!.pipeLossW!);
+			}
+		});
+		expect(focus!.outletPipe).toEqual({ contentL: 0, untilHotL: 0, untilHotMin: 0 });
+		expect(short!.levels[0]!.pipeLossW! / (3 * 21)).toBeGreaterThan(1.3); // some 2 W/K a metre in this wind
+		expect(short!.levels[0]!.pipeLossW! / (3 * 21)).toBeLessThan(2.3);
+	});
+
+	it("says of a wanted flow where it leaves and where it comes to the tap", async () => {
+		const { levels } = await answered({ ...bare(8), wantedFlowLPerMin: 1 });
+		for (const { outletTemperatureC, tapTemperatureC, serves } of levels) {
+			expect(tapTemperatureC!).toBeLessThan(outletTemperatureC!);
+			expect(serves).toBe(tapTemperatureC! > 39.9);
+		}
+	});
+
+	it("names the pipe where all is lost in it", async () => {
+		const answer = await answered({ ...bare(200), dish: { diameterM: 0.8 } });
+		expect(answer.outcome).toBe("infeasible");
+		expect(answer.reasons.map(({ code }) => code)).toEqual(["lostInPipe"]);
+		expect(answer.reasons[0]!.parameters.lengthM).toBe(200);
+		expect(answer.best.flowLPerMin).toBe(0);
+		expect(answer.outletPipe!.untilHotMin).toBeUndefined();
+	});
+
+	it("warns of a bare pipe that burns, and of lagging that steam destroys", async () => {
+		const hot = { ...bare(3), wantedTemperatureC: 85, levelAir: { windMPerS: 0 } };
+		const codes = async (body: unknown) => (await answered(body)).cautions.map(({ code }) => code);
+		expect(await codes(hot)).toContain("hotSurface");
+		expect(await codes({ ...hot, outletPipe: {} })).not.toContain("hotSurface");
+		const foam = { ...least, outletPipe: { insulation: { material: "polyethyleneFoam" } } };
+		expect(await codes(foam)).toContain("laggingTooHot");
+		expect(await codes(least)).not.toContain("laggingTooHot");
+	});
+
 	it("warns of what stands, scalds and freezes", async () => {
 		const answer = await answered({ ...day, sky: { kind: "clear", ambientMinC: -6, ambientMaxC: 4 } });
 		const codes = answer.cautions.map(({ code }) => code);
@@ -186,6 +254,8 @@ describe("400", () => {
 		["a flow of zero", { ...least, wantedFlowLPerMin: 0 }, "/wantedFlowLPerMin"],
 		["no beam level", { ...least, beamIrradianceWPerM2: [] }, "/beamIrradianceWPerM2"],
 		["a date in no calendar", { ...least, date: "2025-02-30" }, "/date"],
+		["a pipe of negative length", { ...least, outletPipe: { lengthM: -1 } }, "/outletPipe/lengthM"],
+		["a key that pipes do not have", { ...least, outletPipe: { bare: true } }, "/outletPipe/bare"],
 		["water in the vessel", { ...least, arrangement: "vessel", vessel: { fluid: "water" } }, "/vessel/fluid"],
 	];
 	it.each(broken)("%s", async (_name, body, pointer) => {
@@ -201,6 +271,16 @@ describe("422", () => {
 		["a sky without a date", { ...least, sky: { kind: "clear" } }, "/sky"],
 		["a window that ends first", { ...day, startTime: "12:00", endTime: "11:00" }, "/endTime"],
 		["a vessel of water straight through", { ...least, vessel: {} }, "/vessel"],
+		[
+			"a pipe behind a vessel",
+			{ ...least, arrangement: "vessel", outletPipe: { lengthM: 3 } },
+			"/outletPipe",
+		],
+		[
+			"a pipe with no room for its bore",
+			{ ...least, outletPipe: { innerDiameterMm: 15 } },
+			"/outletPipe/outerDiameterMm",
+		],
 		["two sizes of the dish", { ...least, dish: { diameterM: 2, apertureM2: 3 } }, "/dish/apertureM2"],
 		[
 			"a receiver as large as the dish",

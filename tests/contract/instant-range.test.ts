@@ -65,6 +65,17 @@ describe("200", () => {
 		}
 	});
 
+	it("errs by what its pipe loses only where it has one, and more the barer it is", async () => {
+		const effect = async (outletPipe: NonNullable<Request["outletPipe"]>) => {
+			const { range } = await ranged({ ...levels, outletPipe });
+			return range.inputs.find(({ name }) => name === "laggingLoss")?.effect.powerW;
+		};
+		expect(await effect({ lengthM: 0 })).toBeUndefined();
+		const lagged = (await effect({ lengthM: 3 }))!;
+		expect(lagged).toBeLessThan(0);
+		expect((await effect({ lengthM: 3, insulation: { thicknessMm: 0 } }))!).toBeLessThan(4 * lagged);
+	});
+
 	it("takes a stated beam as it is said, and a day's by its haze", async () => {
 		expect(names(await ranged(levels))).not.toContain("linkeTurbidity");
 		expect(names(await ranged(day))).toContain("linkeTurbidity");

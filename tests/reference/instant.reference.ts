@@ -2,12 +2,14 @@ import { water } from "../../src/fluids/water.ts";
 import { directFlow } from "../../src/instant/direct.ts";
 import { heatedStream } from "../../src/instant/heated-stream.ts";
 import { flowOf, powerOf } from "../../src/instant/steady.ts";
-import { honest, lineStarts, told, waterHeater } from "./published-dishes.ts";
+import { barePipe, honest, lineStarts, told, waterHeater } from "./published-dishes.ts";
 import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
 const COLD = 288.15; // 15 °C
 const FAR = 500; // [K] a boiling point out of the way
 const air = { ambient: 293.15, wind: 2, pressure: 101_325, altitude: 0.8 };
+
+const noPipe = barePipe(0);
 
 /** A heater that turns a beam of P W/m² into P watts. */
 const ideal = {
@@ -40,6 +42,7 @@ const flows: readonly ReferenceRow[] = TABLE.flatMap(([kilowatts, ...row]) =>
 			flowOf(
 				directFlow(
 					ideal,
+					noPipe,
 					{ cold: COLD, wanted: COLD + RISES[i]!, boiling: FAR },
 					{ ...air, beam: 1000 * kilowatts },
 				),
@@ -85,7 +88,9 @@ const lineEfficiency = (opticalEfficiency: number, perArea: number): number => {
 		convection: 1,
 	};
 	return (
-		powerOf(directFlow(heater, { cold: 293.15, wanted: 333.15, boiling: FAR }, { ...air, beam: 800 })) / 800
+		powerOf(
+			directFlow(heater, noPipe, { cold: 293.15, wanted: 333.15, boiling: FAR }, { ...air, beam: 800 }),
+		) / 800
 	);
 };
 
@@ -126,7 +131,9 @@ const mawire: ReferenceRow = {
 			lowestAltitude: 0,
 			convection: 1,
 		};
-		return powerOf(directFlow(heater, { cold: 293.15, wanted: 393.15, boiling: FAR }, { ...air, beam: 900 }));
+		return powerOf(
+			directFlow(heater, noPipe, { cold: 293.15, wanted: 393.15, boiling: FAR }, { ...air, beam: 900 }),
+		);
 	},
 	tolerance: { absolute: 0.5, reason: "half of the last digit given" },
 	source:

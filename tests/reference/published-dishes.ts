@@ -2,10 +2,12 @@ import { coreInstantSpreads, InstantSpreads } from "../../api/schemas/instant-sp
 import type { TwoAxisDish } from "../../src/dish/dish.ts";
 import { apertureArea } from "../../src/dish/optics.ts";
 import { focalLengthAtRimAngle } from "../../src/dish/paraboloid.ts";
-import { cylinderFilm } from "../../src/heat/outer-film.ts";
+import { powerOf } from "../../src/instant/steady.ts";
+import { steadyFlow } from "../../src/instant/task.ts";
+import type { Pipe } from "../../src/loop/loop.ts";
 import { proportionedReceiver } from "../../src/receiver/proportions.ts";
 import type { TubeReceiver } from "../../src/receiver/receiver.ts";
-import { type InstantCase, instantValues } from "../../src/sizing/instant-case.ts";
+import { caseHeater, type InstantCase } from "../../src/sizing/instant-case.ts";
 import { instantInputs } from "../../src/sizing/instant-inputs.ts";
 import { latinHypercube } from "../../src/sizing/latin-hypercube.ts";
 
@@ -65,24 +67,25 @@ export interface Told {
 }
 
 /** What stands for the model: efficiency of one fully stated case. A wrong one can take its place. */
-export type Model = (of: InstantCase, barePipe: number) => number;
+export type Model = (of: InstantCase) => number;
 
 /** Efficiency of the beam on the aperture, from the cold end to where the water is measured. */
-export const honest: Model = (of, barePipe) => {
-	const { power } = instantValues(of);
-	return (power! - pipeLoss(of, barePipe)) / (of.conditions.beam * apertureArea(of.dish, 0, 0));
+export const honest: Model = (of) => {
+	const { arrangement, duty, conditions } = of;
+	const power = powerOf(steadyFlow(arrangement, caseHeater(of), duty, conditions));
+	return power / (conditions.beam * apertureArea(of.dish, 0, 0));
 };
 
-const PIPE_DIAMETER = 0.015; // [m]
-
-/** Heat that bare pipe loses at the temperature of the water drawn [W]. */
-function pipeLoss(
-	{ duty: { wanted }, conditions: { ambient, wind, pressure } }: InstantCase,
-	length: number,
-): number {
-	const { convective, radiative } = cylinderFilm(PIPE_DIAMETER, wanted, ambient, wind, pressure, 0.9);
-	return Math.PI * PIPE_DIAMETER * length * (convective + radiative) * (wanted - ambient);
-}
+/** Copper tube of 15 mm without lagging. */
+export const barePipe = (length: number): Pipe => ({
+	length,
+	innerDiameter: 0.013,
+	outerDiameter: 0.015,
+	wallConductivity: 390,
+	wallHeatCapacity: 3.44e6,
+	roughness: 1.5e-6,
+	insulation: { material: "mineralWool", thickness: 0, moisture: 0, surfaceEmittance: 0.9 },
+});
 
 /** A published dish by a model: its materials from the table, all it leaves open drawn over the spans, and the service's own
  *  spreads on top. Seeded. */
@@ -96,7 +99,7 @@ export function told(dish: PublishedDish, model: Model): Told {
 				(made, input, i) => input.at(made, scores[OPEN_INPUTS + i]!),
 				caseOf(dish, open),
 			);
-			return model(drawn, within(BARE_PIPE, open[6]!));
+			return model(drawn);
 		})
 		.sort((a, b) => a - b);
 	const at = (share: number) => found[Math.round(share * (ROWS - 1))]!;
@@ -110,9 +113,9 @@ const shareBelow = (score: number) => 1 / (1 + Math.exp(-1.702 * score));
 
 type Eight = readonly [number, number, number, number, number, number, number, number];
 
-/** @param open  where in its span each thing left open lies, 0–1; the seventh, the pipe, is the model's */
+/** @param open  where in its span each thing left open lies, 0–1 */
 function caseOf(dish: PublishedDish, open: readonly number[]): InstantCase {
-	const [mirror, blocked, rim, concentration, kind, beam, , end] = open as Eight;
+	const [mirror, blocked, rim, concentration, kind, beam, pipe, end] = open as Eight;
 	const diameter = 1.5; // [m] efficiency hardly hangs on it
 	const shape: TwoAxisDish = {
 		kind: "twoAxis",
@@ -136,7 +139,7 @@ function caseOf(dish: PublishedDish, open: readonly number[]): InstantCase {
 		latitude: 0,
 		declination: 0,
 		convection: 1,
-		arrangement: { kind: "direct" },
+		arrangement: { kind: "direct", outlet: barePipe(within(BARE_PIPE, pipe)) },
 		duty: { cold: AIR + dish.cold, wanted: AIR + within(dish.wanted, end), boiling: 500 },
 		wantedFlow: undefined,
 		largestAperture: 100,

@@ -3,7 +3,7 @@ import { wireCaution } from "../../../api/schemas/caution.ts";
 import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
 import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
-import { heater, sun, task, vessel } from "../instant/heaters.ts";
+import { duty, heater, outletPipe, sun, task, vessel } from "../instant/heaters.ts";
 
 const celsius = (temperature: number) => temperature + 273.15;
 const dripFeed = { ...vessel, coil: { ...vessel.coil, length: 5 } };
@@ -21,6 +21,13 @@ const inAir = (ambient: number): Partial<InstantTask> => ({
 	levels: [{ ...sun(800), ambient: celsius(ambient) }],
 });
 
+const piped = (thickness: number, material = "mineralWool"): Partial<InstantTask> => {
+	const outlet = outletPipe(3, thickness);
+	return {
+		arrangement: { kind: "direct", outlet: { ...outlet, insulation: { ...outlet.insulation, material } } },
+	};
+};
+
 /** Water of a line at 2 bar above the air of 2350 m boils at about 131 °C. */
 const HAZARDS: readonly (readonly [
 	code: string,
@@ -35,6 +42,8 @@ const HAZARDS: readonly (readonly [
 	["standingWaterBoils", "danger", {}, charged(120)],
 	["steamInCoil", "danger", charged(145), charged(120)],
 	["receiverFreezes", "danger", inAir(4), inAir(6)],
+	["hotSurface", "warning", { duty: { ...duty, wanted: celsius(85) }, ...piped(0) }, piped(0.025)],
+	["laggingTooHot", "warning", piped(0.02, "polyethyleneFoam"), piped(0.02)],
 	["fluidAboveFlashPoint", "danger", charged(120), {}],
 	["singleWall", "warning", charged(120), {}],
 	["pumpStops", "danger", charged(120), {}],

@@ -4,7 +4,7 @@ import { directFlow } from "../../../src/instant/direct.ts";
 import { heatedStream } from "../../../src/instant/heated-stream.ts";
 import { receiverBalance } from "../../../src/receiver/balance.ts";
 import { cavity, openCoil } from "../plant/plants.ts";
-import { duty, heater, heaterWith, ideal, receivers, sun } from "./heaters.ts";
+import { duty, heater, heaterWith, ideal, noPipe, receivers, sun } from "./heaters.ts";
 
 const flowing = (steady: ReturnType<typeof directFlow>) => {
 	if (steady.kind !== "flows") throw new Error("nothing flows");
@@ -19,14 +19,14 @@ describe.each(receivers.map((receiver) => [receiver.kind, receiver] as const))("
 	const own = heaterWith(receiver);
 
 	it("power, flow and rise agree", () => {
-		const { massFlow, power } = flowing(directFlow(own, duty, sun(800)));
+		const { massFlow, power } = flowing(directFlow(own, noPipe, duty, sun(800)));
 		const rise = water.enthalpy(duty.wanted) - water.enthalpy(duty.cold);
 		expect(Math.abs(massFlow * rise - power)).toBeLessThan(1e-3 * power);
 		expect(Math.abs(massFlow * 4182 * (duty.wanted - duty.cold) - power)).toBeLessThan(1e-3 * power);
 	});
 
 	it("the flow it gives leaves at the wanted temperature", () => {
-		const { massFlow, power } = flowing(directFlow(own, duty, sun(800)));
+		const { massFlow, power } = flowing(directFlow(own, noPipe, duty, sun(800)));
 		const stream = heated(heatedStream(own, { fluid: water, inlet: duty.cold, massFlow }, sun(800)));
 		expect(stream.outlet).toBeCloseTo(duty.wanted, 3);
 		expect(stream.power).toBeCloseTo(power, 1);
@@ -42,23 +42,25 @@ describe.each(receivers.map((receiver) => [receiver.kind, receiver] as const))("
 	});
 
 	it("flow rises with the sun and falls with the wanted temperature", () => {
-		const flows = [300, 500, 800, 1000].map((beam) => flowing(directFlow(own, duty, sun(beam))).massFlow);
+		const flows = [300, 500, 800, 1000].map(
+			(beam) => flowing(directFlow(own, noPipe, duty, sun(beam))).massFlow,
+		);
 		for (let i = 1; i < flows.length; i++) expect(flows[i]!).toBeGreaterThan(flows[i - 1]!);
-		const hotter = flowing(directFlow(own, { ...duty, wanted: 333.15 }, sun(1000)));
+		const hotter = flowing(directFlow(own, noPipe, { ...duty, wanted: 333.15 }, sun(1000)));
 		expect(hotter.massFlow).toBeLessThan(flows[3]!);
-		expect(hotter.power).toBeLessThan(flowing(directFlow(own, duty, sun(1000))).power);
+		expect(hotter.power).toBeLessThan(flowing(directFlow(own, noPipe, duty, sun(1000))).power);
 	});
 
 	it("gives nothing in the dark and below the dish's lowest sun", () => {
-		expect(directFlow(own, duty, sun(0)).kind).toBe("none");
-		expect(directFlow(own, duty, { ...sun(800), altitude: 0.01 }).kind).toBe("none");
+		expect(directFlow(own, noPipe, duty, sun(0)).kind).toBe("none");
+		expect(directFlow(own, noPipe, duty, { ...sun(800), altitude: 0.01 }).kind).toBe("none");
 	});
 });
 
 it("the receiver's own balance, solved apart, gives the same power and wall", () => {
 	for (const receiver of [cavity, openCoil]) {
 		const own = heaterWith(receiver);
-		const { massFlow, power, hottestWall } = flowing(directFlow(own, duty, sun(900)));
+		const { massFlow, power, hottestWall } = flowing(directFlow(own, noPipe, duty, sun(900)));
 		const fluidTemperature = (duty.cold + duty.wanted) / 2;
 		const { useful, wallTemperature } = receiverBalance(receiver, {
 			...sun(900),
@@ -73,25 +75,25 @@ it("the receiver's own balance, solved apart, gives the same power and wall", ()
 });
 
 it("an ideal heater turns all its light into heat", () => {
-	expect(flowing(directFlow(ideal, duty, sun(1000))).power).toBe(1000);
+	expect(flowing(directFlow(ideal, noPipe, duty, sun(1000))).power).toBe(1000);
 });
 
 it("a receiver that loses all it takes up warms nothing", () => {
 	const hot = { ...duty, cold: 363.15, wanted: 368.15 };
-	expect(directFlow(heater, hot, sun(5)).kind).toBe("none");
+	expect(directFlow(heater, noPipe, hot, sun(5)).kind).toBe("none");
 	expect(heatedStream(heater, { fluid: water, inlet: 363.15, massFlow: 0.01 }, sun(5)).kind).toBe("noGain");
 });
 
 it("the wall stands hotter than the water, and the less so the longer the tube", () => {
 	const superheat = (length: number) => {
 		const own = heaterWith({ ...cavity, tube: { ...cavity.tube, length } });
-		return flowing(directFlow(own, duty, sun(900))).hottestWall! - duty.wanted;
+		return flowing(directFlow(own, noPipe, duty, sun(900))).hottestWall! - duty.wanted;
 	};
 	expect(superheat(4)).toBeGreaterThan(superheat(8));
 	expect(superheat(8)).toBeGreaterThan(0);
 });
 
 it("refuses water wanted no warmer than the feed", () => {
-	expect(() => directFlow(heater, { ...duty, wanted: duty.cold }, sun(800))).toThrow(/not warmer/);
-	expect(() => directFlow(heater, { ...duty, wanted: Number.NaN }, sun(800))).toThrow(/not warmer/);
+	expect(() => directFlow(heater, noPipe, { ...duty, wanted: duty.cold }, sun(800))).toThrow(/not warmer/);
+	expect(() => directFlow(heater, noPipe, { ...duty, wanted: Number.NaN }, sun(800))).toThrow(/not warmer/);
 });

@@ -3,7 +3,8 @@ import type { Conditions } from "../../../src/instant/conditions.ts";
 import type { Duty } from "../../../src/instant/duty.ts";
 import { type Heater, heaterOf } from "../../../src/instant/heater.ts";
 import type { OilVessel } from "../../../src/instant/oil-vessel.ts";
-import type { InstantTask } from "../../../src/instant/task.ts";
+import type { Arrangement, InstantTask } from "../../../src/instant/task.ts";
+import type { Pipe } from "../../../src/loop/loop.ts";
 import type { Receiver } from "../../../src/receiver/receiver.ts";
 import { boilingPoint, standardPressure } from "../../../src/sky/atmosphere.ts";
 import { cavity, glazedCoil, lagging, measuredDish, openCoil, plant } from "../plant/plants.ts";
@@ -55,10 +56,24 @@ export const vessel: OilVessel = {
 	limit: 438.15,
 };
 
+/** Copper tube of 15 mm from receiver to tap. */
+export const outletPipe = (length: number, thickness: number): Pipe => ({
+	length,
+	innerDiameter: 0.013,
+	outerDiameter: 0.015,
+	wallConductivity: 390,
+	wallHeatCapacity: 3.44e6,
+	roughness: 1.5e-6,
+	insulation: lagging(thickness),
+});
+/** Drawn at the focus itself. */
+export const noPipe = outletPipe(0, 0);
+export const atFocus: Arrangement = { kind: "direct", outlet: noPipe };
+
 export const task: InstantTask = {
 	duty,
 	wantedFlow: undefined,
-	arrangement: { kind: "direct" },
+	arrangement: atFocus,
 	levels: [400, 700, 1000].map(sun),
 	day: undefined,
 	largestAperture: 113,

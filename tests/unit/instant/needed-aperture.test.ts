@@ -3,9 +3,9 @@ import { scaledHeater } from "../../../src/instant/heater.ts";
 import { neededAperture } from "../../../src/instant/needed-aperture.ts";
 import { flowOf } from "../../../src/instant/steady.ts";
 import { type Arrangement, steadyFlow } from "../../../src/instant/task.ts";
-import { duty, heater, heaterWith, ideal, receivers, sun, vessel } from "./heaters.ts";
+import { atFocus, duty, heater, heaterWith, ideal, receivers, sun, vessel } from "./heaters.ts";
 
-const arrangements: readonly Arrangement[] = [{ kind: "direct" }, { kind: "vessel", vessel, start: 293.15 }];
+const arrangements: readonly Arrangement[] = [atFocus, { kind: "vessel", vessel, start: 293.15 }];
 const cases = receivers.flatMap((receiver) =>
 	arrangements.map((arrangement) => [receiver.kind, arrangement.kind, receiver, arrangement] as const),
 );
@@ -25,7 +25,7 @@ describe.each(cases)("%s, %s", (_receiver, _arrangement, receiver, arrangement) 
 
 it("finds the area of an ideal heater by arithmetic", () => {
 	const wanted = 6 / 60; // 6 kg/min through 30 K is 12.55 kW, or 15.7 m² at 800 W/m²
-	const needed = neededAperture({ kind: "direct" }, ideal, duty, wanted, 113, sun(800));
+	const needed = neededAperture(atFocus, ideal, duty, wanted, 113, sun(800));
 	expect(needed.kind === "found" && needed.area).toBeCloseTo((wanted * 4183.5 * 30) / 800, 1);
 });
 

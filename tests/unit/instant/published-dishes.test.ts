@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+	barePipe,
 	goodMirrors,
 	honest,
 	lineEnds,
@@ -15,18 +16,16 @@ const middleOf = ({ efficiency: [low, high] }: PublishedDish) => (low + high) / 
 
 /** Clean mirrors, no arms, black at every angle, no pipe: what the receiver's heat losses leave, and nothing else. */
 const nothingLost: Model = (of) =>
-	honest(
-		{
-			...of,
-			dish: { ...of.dish, cleanliness: 1, blockedFraction: 0 },
-			receiver: of.receiver.kind === "efficiencyLine" ? of.receiver : { ...of.receiver, absorptance: 1 },
-		},
-		0,
-	);
+	honest({
+		...of,
+		dish: { ...of.dish, cleanliness: 1, blockedFraction: 0 },
+		receiver: of.receiver.kind === "efficiencyLine" ? of.receiver : { ...of.receiver, absorptance: 1 },
+		arrangement: { kind: "direct", outlet: barePipe(0) },
+	});
 
 /** The mirror struck twice. */
-const struckTwice: Model = (of, barePipe) =>
-	honest({ ...of, dish: { ...of.dish, reflectance: of.dish.reflectance ** 2 } }, barePipe);
+const struckTwice: Model = (of) =>
+	honest({ ...of, dish: { ...of.dish, reflectance: of.dish.reflectance ** 2 } });
 
 /** Published over the model's middle, as a geometric mean over the dishes. */
 function bias(dishes: readonly PublishedDish[], model: Model): number {

@@ -8,7 +8,7 @@ import { chargedDraw, vesselCharge } from "../../../src/instant/vessel-charge.ts
 import { collected, vesselFlow } from "../../../src/instant/vessel-flow.ts";
 import { settledShellLoss } from "../../../src/tank/shell.ts";
 import { measuredDish } from "../plant/plants.ts";
-import { duty, heater, heaterWith, receivers, sun, vessel } from "./heaters.ts";
+import { atFocus, duty, heater, heaterWith, receivers, sun, vessel } from "./heaters.ts";
 
 const model = vesselModel(vessel, 293.15, 2, sun(0).pressure);
 const rise = water.enthalpy(duty.wanted) - water.enthalpy(duty.cold);
@@ -89,7 +89,7 @@ describe("steady flow", () => {
 	);
 
 	it("gives less than the water straight through the focus", () => {
-		const direct = flowOf(steadyFlow({ kind: "direct" }, heater, duty, sun(800)));
+		const direct = flowOf(steadyFlow(atFocus, heater, duty, sun(800)));
 		expect(flowOf(vesselFlow(heater, model, duty, sun(800)))).toBeLessThan(direct);
 	});
 

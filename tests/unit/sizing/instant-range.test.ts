@@ -7,7 +7,7 @@ import { type InstantCase, instantValues } from "../../../src/sizing/instant-cas
 import { instantInputs } from "../../../src/sizing/instant-inputs.ts";
 import { rangedInstant } from "../../../src/sizing/instant-range.ts";
 import { latinHypercube } from "../../../src/sizing/latin-hypercube.ts";
-import { duty, sun, vessel } from "../instant/heaters.ts";
+import { duty, outletPipe, sun, vessel } from "../instant/heaters.ts";
 import { cavity, measuredDish, openCoil, plant } from "../plant/plants.ts";
 import { spreads as daySpreads } from "./day-cases.ts";
 
@@ -19,7 +19,9 @@ const heaterCase = (receiver: Receiver, behindVessel: boolean): InstantCase => (
 	latitude: 0.5,
 	declination: 0,
 	convection: 1,
-	arrangement: behindVessel ? { kind: "vessel", vessel, start: 293.15 } : { kind: "direct" },
+	arrangement: behindVessel
+		? { kind: "vessel", vessel, start: 293.15 }
+		: { kind: "direct", outlet: outletPipe(3, 0.025) },
 	duty,
 	wantedFlow: 3 / 60,
 	largestAperture: 113,

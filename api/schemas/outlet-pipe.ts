@@ -1,0 +1,48 @@
+import { z } from "@hono/zod-openapi";
+import { type Pipe, WALL_MATERIALS } from "../../src/index.ts";
+import { assume, part } from "../assumed.ts";
+import { metres, toSi } from "../units.ts";
+import { coreInsulation, insulation } from "./insulation.ts";
+import { tube, wall } from "./tube.ts";
+
+const PRACTICE = "common practice, no source";
+
+const OutletInsulation = insulation(
+	"mineralWool",
+	25,
+	`stands the steam of a dry receiver, and as thick as a plant's pipes have it; ${PRACTICE}`,
+	300,
+).openapi("OutletInsulation", { description: "Lagging around the pipe to the tap." });
+
+export const OutletPipe = z
+	.strictObject({
+		lengthM: assume(
+			metres("From the receiver to the tap; 0 where the water is drawn at the focus.", 0, 200),
+			3,
+			`from the focus of a small dish down its mount to a tap beside it; ${PRACTICE}`,
+		),
+		...tube(13, 15, `15 mm copper tube, as taps are fed by; ${PRACTICE}`),
+		material: wall("What the pipe is made of.", "copper", `bends and solders easily; ${PRACTICE}`),
+		insulation: part(OutletInsulation),
+	})
+	.openapi("OutletPipe", {
+		description:
+			"The pipe that brings the water from the receiver to the tap. The water leaves the receiver hotter by what the pipe loses.",
+		example: { lengthM: 5, insulation: { thicknessMm: 0 } },
+	});
+
+export type OutletPipe = z.output<typeof OutletPipe>;
+
+/** The pipe as the core wants it. */
+export function coreOutlet(pipe: OutletPipe): Pipe {
+	const metal = WALL_MATERIALS[pipe.material];
+	return {
+		length: pipe.lengthM,
+		innerDiameter: toSi.millimetres(pipe.innerDiameterMm),
+		outerDiameter: toSi.millimetres(pipe.outerDiameterMm),
+		wallConductivity: metal.conductivity,
+		wallHeatCapacity: metal.heatCapacity,
+		roughness: metal.roughness,
+		insulation: coreInsulation(pipe.insulation),
+	};
+}

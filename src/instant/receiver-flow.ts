@@ -1,0 +1,106 @@
+import { water } from "../fluids/water.ts";
+import { bracketedRoot } from "../numeric/root.ts";
+import { receiverFilmConductance } from "../receiver/film.ts";
+import type { TubeReceiver } from "../receiver/receiver.ts";
+import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
+import type { Duty } from "./duty.ts";
+import type { Heater } from "./heater.ts";
+import { settled } from "./settled.ts";
+
+/** Water that the receiver heats steadily. */
+export interface ReceiverFlow {
+	readonly massFlow: number; // [kg/s]
+	readonly power: number; // that it takes up [W]
+	readonly leaving: number; // temperature at which it leaves [K]
+	readonly hottestWall: number | undefined; // that it touches [K]; unknown of an efficiency line
+}
+
+const TOLERANCE = 1e-4; // [K] of the wall's temperature: a tenth of a milliwatt of loss
+const LINE_TOLERANCE = 1e-7; // [-] of the power
+
+/** The flow of water that leaves the receiver at the wanted temperature, steady; undefined where none does.
+ *  massFlow·(h_wanted − h_cold) = light absorbed − losses of the wall; the wall's mean stands over the mean of cold and
+ *  wanted by power/(h·A), h by that same flow.
+ *  Assumes  the light spread evenly along the tube
+ *  Error    that of the receiver's losses */
+export function receiverFlow(heater: Heater, duty: Duty, conditions: Conditions): ReceiverFlow | undefined {
+	const asWanted = () => duty.wanted;
+	const quick = settledFlow(heater, duty, conditions, asWanted);
+	const { receiver } = heater;
+	if (quick || receiver.kind === "efficiencyLine") return quick;
+	const absorbed = absorbedLight(heater, conditions);
+	const mean = (duty.cold + duty.wanted) / 2;
+	if (!(absorbed > 0 && gainAtWall(receiver, heater.convection, absorbed, conditions, mean) > 0))
+		return undefined;
+	const stateAt = states(receiver, heater.convection, absorbed, duty, conditions, asWanted);
+	const highest = Math.min(
+		HOTTEST_WALL,
+		Math.max(mean, conditions.ambient) + absorbed / receiverFilmConductance(receiver, water, mean, 0),
+	);
+	const excess = (guess: number) => guess - stateAt(guess)!.wall; // as wanted it can always leave
+	return stateAt(bracketedRoot(excess, mean, highest, TOLERANCE));
+}
+
+/** The same, leaving at a temperature that hangs on the power, for as much as a quick search finds.
+ *  @param leavingAt  by the power that the water takes up [W], which grows with the flow; NaN where there is none [K]
+ *  @returns  undefined where nothing flows, and where the search does not settle */
+export function settledFlow(
+	heater: Heater,
+	duty: Duty,
+	conditions: Conditions,
+	leavingAt: (power: number) => number,
+): ReceiverFlow | undefined {
+	const { receiver, convection } = heater;
+	const absorbed = absorbedLight(heater, conditions);
+	if (!(absorbed > 0)) return undefined;
+	if (receiver.kind === "efficiencyLine") {
+		const line = (power: number) =>
+			absorbed - receiver.lossCoefficient * (leavingAt(power) - conditions.ambient);
+		const first = absorbed - receiver.lossCoefficient * (duty.wanted - conditions.ambient);
+		const power = first > 0 ? settled(line, first, LINE_TOLERANCE * first) : undefined;
+		return power === undefined || !(power > 0)
+			? undefined
+			: { ...flowing(duty.cold, leavingAt(power), power), hottestWall: undefined };
+	}
+	const stateAt = states(receiver, convection, absorbed, duty, conditions, leavingAt);
+	let found: WallState | undefined;
+	const wall = settled(
+		(guess) => {
+			found = isWall(guess) ? stateAt(guess) : undefined;
+			return found?.wall ?? Number.NaN;
+		},
+		(duty.cold + duty.wanted) / 2,
+		TOLERANCE,
+	);
+	return wall !== undefined && found && found.power > 0 ? found : undefined;
+}
+
+/** The receiver's flow with its wall at some temperature, and the wall that this flow would leave. */
+interface WallState extends ReceiverFlow {
+	readonly wall: number; // mean [K]
+}
+
+/** What goes with a guess at the wall's mean temperature; undefined where the water can leave at no temperature. */
+function states(
+	receiver: TubeReceiver,
+	convection: number,
+	absorbed: number,
+	{ cold }: Duty,
+	conditions: Conditions,
+	leavingAt: (power: number) => number,
+): (guess: number) => WallState | undefined {
+	return (guess) => {
+		const power = gainAtWall(receiver, convection, absorbed, conditions, guess);
+		const leaving = leavingAt(power);
+		if (!(leaving > cold)) return undefined;
+		const mean = (cold + leaving) / 2;
+		const flow = flowing(cold, leaving, power);
+		const passed = Math.max(0, flow.massFlow) / water.density(mean); // beyond the root the bracket's wall may lose more than it takes up
+		const over = power / receiverFilmConductance(receiver, water, mean, passed);
+		return { ...flow, hottestWall: leaving + over, wall: mean + over };
+	};
+}
+
+function flowing(cold: number, leaving: number, power: number): Omit<ReceiverFlow, "hottestWall"> {
+	return { massFlow: power / (water.enthalpy(leaving) - water.enthalpy(cold)), power, leaving };
+}
