@@ -61,11 +61,12 @@ export function wireRow(
 }
 
 export function wireLevel(row: LevelRow, plan: InstantPlan): InstantResponse["levels"][number] {
-	const { atWantedFlow, atTap, leastFlow } = row;
+	const { drawn, leastFlow } = row;
 	const { task } = plan;
 	const base = wireRow(row, row.needed, plan);
-	if (!atWantedFlow) return base;
-	const outlet = atWantedFlow.kind === "heated" ? atWantedFlow.outlet : task.duty.cold; // no gain: it leaves as it came
+	if (!drawn) return base;
+	const { stream, atTap } = drawn;
+	const outlet = stream.kind === "heated" ? stream.outlet : task.duty.cold; // no gain: it leaves as it came
 	return {
 		...base,
 		...(outlet < task.duty.boiling && { outletTemperatureC: fromSi.celsius(outlet) }),

@@ -4,7 +4,6 @@ import {
 	degrees,
 	kelvinDifference,
 	kilowatts,
-	litres,
 	litresPerMinute,
 	metres,
 	minutes,
@@ -18,6 +17,7 @@ import { Caution, Parameters } from "./caution.ts";
 import { InstantHours } from "./instant-hours.ts";
 import { InstantRange } from "./instant-range.ts";
 import { Method } from "./method.ts";
+import { OutletAnswer } from "./outlet-pipe.ts";
 
 const REASONS = [
 	"limitedByBoiling",
@@ -128,18 +128,6 @@ const Use = z
 		description:
 			"What a tap is commonly asked for, and what this heater has for it. The aperture is for the modest end under the best sun.",
 	});
-
-const OutletAnswer = z
-	.strictObject({
-		contentL: litres("Water that the pipe holds."),
-		untilHotL: litres(
-			"Water that runs from the tap before it comes hot: the pipe's own, and as much as warms its metal. The pipe counts as cold and the receiver as hot at the start; hot water pushes the cold before it unmixed.",
-		),
-		untilHotMin: minutes(
-			"For that to run, at the wanted flow, and without one at the steady flow under the best sun. Absent where nothing flows.",
-		).optional(),
-	})
-	.openapi("InstantOutlet", { description: "The pipe from the receiver to the tap." });
 
 const VesselAnswer = z
 	.strictObject({

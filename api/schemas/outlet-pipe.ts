@@ -1,7 +1,7 @@
 import { z } from "@hono/zod-openapi";
 import { type Pipe, WALL_MATERIALS } from "../../src/index.ts";
 import { assume, part } from "../assumed.ts";
-import { metres, toSi } from "../units.ts";
+import { litres, metres, minutes, toSi } from "../units.ts";
 import { coreInsulation, insulation } from "./insulation.ts";
 import { tube, wall } from "./tube.ts";
 
@@ -32,6 +32,18 @@ export const OutletPipe = z
 	});
 
 export type OutletPipe = z.output<typeof OutletPipe>;
+
+export const OutletAnswer = z
+	.strictObject({
+		contentL: litres("Water that the pipe holds."),
+		untilHotL: litres(
+			"Water that runs from the tap before it comes hot: the pipe's own, and as much as warms its metal. The pipe counts as cold and the receiver as hot at the start; hot water pushes the cold before it unmixed.",
+		),
+		untilHotMin: minutes(
+			"For that to run, at the wanted flow, and without one at the steady flow under the best sun. Absent where nothing flows.",
+		).optional(),
+	})
+	.openapi("InstantOutlet", { description: "The pipe from the receiver to the tap." });
 
 /** The pipe as the core wants it. */
 export function coreOutlet(pipe: OutletPipe): Pipe {

@@ -1,18 +1,13 @@
-import { water } from "../fluids/water.ts";
-import { boreVolume } from "../loop/bore.ts";
-import type { Pipe } from "../loop/loop.ts";
-import { pipeRun } from "../loop/pipe-run.ts";
 import type { Method } from "../methods.ts";
 import { stagnationTemperature } from "../receiver/balance.ts";
 import type { Conditions } from "./conditions.ts";
-import { type Duty, enthalpyRise } from "./duty.ts";
-import { type HeatedStream, heatedStream } from "./heated-stream.ts";
+import { enthalpyRise } from "./duty.ts";
 import type { Heater } from "./heater.ts";
 import { type InstantHours, instantHours } from "./hours.ts";
 import { instantMethods } from "./methods.ts";
 import { type NeededAperture, neededAperture } from "./needed-aperture.ts";
 import { vesselModel } from "./oil-vessel.ts";
-import { massUntilHot, pipeSkin } from "./outlet-pipe.ts";
+import { type DrawnFlow, drawnFlow, type OutletStory, outletStory } from "./outlet-story.ts";
 import { type InstantRow, instantRow } from "./row.ts";
 import { type ServedUse, servedUses } from "./served-uses.ts";
 import { flowOf } from "./steady.ts";
@@ -22,16 +17,8 @@ import { type ChargedDraw, chargedDraw, type VesselCharge, vesselCharge } from "
 
 /** One of the steady suns asked about. */
 export interface LevelRow extends InstantRow {
-	readonly atWantedFlow: HeatedStream | undefined; // what the wanted flow leaves at, straight through the focus
-	readonly atTap: number | undefined; // of that flow behind the pipe [K]; undefined where it is steam
+	readonly drawn: DrawnFlow | undefined; // what becomes of the wanted flow, straight through the focus
 	readonly needed: NeededAperture | undefined; // for the wanted flow under this sun
-}
-
-/** The pipe from receiver to tap under the best sun. */
-export interface OutletStory {
-	readonly content: number; // [m³]
-	readonly untilHot: number; // water that runs before hot water comes [kg]
-	readonly skin: number; // its outside while water runs [K]
 }
 
 /** The vessel under the best sun. */
@@ -102,44 +89,11 @@ function levelRow(heater: Heater, task: InstantTask, conditions: Conditions): Le
 	const drawn =
 		wantedFlow !== undefined && arrangement.kind === "direct"
 			? drawnFlow(heater, arrangement.outlet, duty, wantedFlow, conditions)
-			: { atWantedFlow: undefined, atTap: undefined };
+			: undefined;
 	return {
 		...instantRow(heater, task, conditions),
-		...drawn,
+		drawn,
 		needed: neededFor(heater, task, conditions),
-	};
-}
-
-/** What a flow drawn through the focus leaves at, and comes to the tap at. */
-function drawnFlow(
-	heater: Heater,
-	outlet: Pipe,
-	{ cold, boiling }: Duty,
-	massFlow: number,
-	conditions: Conditions,
-): Pick<LevelRow, "atWantedFlow" | "atTap"> {
-	const atWantedFlow = heatedStream(heater, { fluid: water, inlet: cold, massFlow }, conditions);
-	const leaving = atWantedFlow.kind === "heated" ? atWantedFlow.outlet : cold; // no gain: it leaves as it came
-	if (!(leaving < boiling)) return { atWantedFlow, atTap: undefined };
-	if (outlet.length === 0) return { atWantedFlow, atTap: leaving };
-	const { ambient, wind, pressure } = conditions;
-	const flow = massFlow / water.density(leaving);
-	const run = pipeRun(outlet, water, { inletTemperature: leaving, flow, ambient, wind, pressure });
-	return { atWantedFlow, atTap: run.outletTemperature };
-}
-
-function outletStory(
-	{ arrangement, duty }: InstantTask,
-	{ steady, conditions }: InstantRow,
-): OutletStory | undefined {
-	if (arrangement.kind !== "direct") return undefined;
-	const pipe = arrangement.outlet;
-	const mean =
-		steady.kind === "flows" && steady.outlet ? (steady.outlet.leaving + duty.wanted) / 2 : duty.wanted;
-	return {
-		content: boreVolume(pipe),
-		untilHot: massUntilHot(pipe, duty),
-		skin: pipe.length === 0 ? conditions.ambient : pipeSkin(pipe, flowOf(steady), mean, conditions),
 	};
 }
 

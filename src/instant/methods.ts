@@ -1,14 +1,13 @@
 import { water } from "../fluids/water.ts";
 import { helicalOutsideRange } from "../heat/helical-coil.ts";
 import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
-import { regime } from "../loop/flow.ts";
-import type { Pipe } from "../loop/loop.ts";
 import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
 import type { Heater } from "./heater.ts";
 import type { OilVessel } from "./oil-vessel.ts";
+import { outletMethods } from "./outlet-methods.ts";
 import type { InstantRow } from "./row.ts";
 import { flowOf } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
@@ -74,46 +73,6 @@ function filmStrayed(
 		);
 	const mean = (duty.cold + (steady.outlet?.leaving ?? duty.wanted)) / 2;
 	return receiverFilmOutsideRange(receiver, water, mean, steady.massFlow / water.density(mean));
-}
-
-/** What the pipe to the tap rests on. */
-function outletMethods(pipe: Pipe, { duty }: InstantTask, rows: readonly InstantRow[]): readonly Method[] {
-	if (pipe.length === 0) return [];
-	const { material: id, thickness, moisture } = pipe.insulation;
-	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
-	const hottest = Math.max(
-		...rows.map(
-			({ steady }) => (steady.kind === "flows" ? steady.outlet?.leaving : undefined) ?? duty.wanted,
-		),
-	);
-	const material = insulationMaterial(id);
-	const regimes = rows.map(({ steady }) =>
-		regime((4 * flowOf(steady)) / (Math.PI * pipe.innerDiameter * water.viscosity(duty.wanted))),
-	);
-	return [
-		{
-			name: "Film inside the pipe to the tap",
-			source:
-				"Hausen, Z. VDI Beih. Verfahrenstechnik 4 (1943) 91–98; Gnielinski, Int. Chem. Eng. 16 (1976) 359–368",
-			outsideRange: regimes.includes("transitional"),
-		},
-		inRange(
-			"Wind and buoyancy around the pipe to the tap",
-			"Churchill & Bernstein, J. Heat Transfer 99 (1977) 300–306; Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053",
-		),
-		...(thickness > 0
-			? [
-					{
-						name: `Pipe lagging: conductivity of ${material.name} at its mean temperature`,
-						source: material.source,
-						outsideRange: insulationOutsideRange(material, hottest, coldest),
-					},
-				]
-			: []),
-		...(thickness > 0 && moisture > 0
-			? [inRange("Conductivity of damp lagging", "ISO 10456:2007, eq. 4 and table 4 (values from memory)")]
-			: []),
-	];
 }
 
 function vesselMethods(

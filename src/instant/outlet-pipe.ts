@@ -12,6 +12,8 @@ export interface PipeAir {
 	readonly pressure: number; // of the air [Pa]
 }
 
+const MOST_REYNOLDS = 5e6; // [-] that the film's correlation reaches; a search for a flow may ask for more, where the film no longer counts
+
 /** Heat that a pipe's whole length loses for each kelvin of its water over the air [W/K].
  *  @param massFlow  of water [kg/s]; 0 for the least that it loses at any flow
  *  @param mean      temperature of the water in it [K] */
@@ -30,13 +32,15 @@ function lossOfMetre(
 	mean: number,
 	{ ambient, wind, pressure }: PipeAir,
 ): PipeHeatLoss {
-	const insideFilm = pipeInsideFilm(pipe, water, mean, massFlow / water.density(mean));
+	const known = (MOST_REYNOLDS * Math.PI * pipe.innerDiameter * water.viscosity(mean)) / 4; // [kg/s]
+	const insideFilm = pipeInsideFilm(pipe, water, mean, Math.min(massFlow, known) / water.density(mean));
 	return pipeHeatLoss(pipe, { fluidTemperature: mean, insideFilm, ambient, wind, pressure });
 }
 
 /** Temperature at which a flow must leave the receiver so as to come to the tap as hot as wanted [K].
  *  T − T_air = (T_wanted − T_air)·e^(K/ṁcp)
- *  @param massFlow  [kg/s], above 0     @param conductance  K of the pipe [W/K] */
+ *  @param massFlow  [kg/s], above 0     @param conductance  K of the pipe [W/K]
+ *  Error    heat capacity taken as from cold to wanted: 0.1 % of the drop, 2 % where it is 60 K */
 export function leavingForFlow(
 	conductance: number,
 	massFlow: number,

@@ -199,13 +199,13 @@ describe("feasibility behind a pipe", () => {
 		const wantedFlow = flowOf(directFlow(heater, outletPipe(10, 0), duty, sun(1000)));
 		const level = asked(outletPipe(10, 0), { wantedFlow }).levels.at(-1)!;
 		expect(level.serving).toBe("serves");
-		expect(level.atTap).toBeCloseTo(duty.wanted, 1);
-		expect(level.atWantedFlow?.kind === "heated" && level.atWantedFlow.outlet).toBeGreaterThan(
+		expect(level.drawn!.atTap).toBeCloseTo(duty.wanted, 1);
+		expect(level.drawn!.stream.kind === "heated" && level.drawn!.stream.outlet).toBeGreaterThan(
 			duty.wanted + 2,
 		);
 		const above = asked(outletPipe(12, 0), { wantedFlow }).levels.at(-1)!;
 		expect(above.serving).toBe("tooLittle");
-		expect(above.atTap!).toBeLessThan(duty.wanted);
+		expect(above.drawn!.atTap!).toBeLessThan(duty.wanted);
 	});
 
 	it("rests on the pipe's correlations only where there is one", () => {

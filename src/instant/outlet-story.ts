@@ -1,0 +1,59 @@
+import { water } from "../fluids/water.ts";
+import { boreVolume } from "../loop/bore.ts";
+import type { Pipe } from "../loop/loop.ts";
+import { pipeRun } from "../loop/pipe-run.ts";
+import type { Conditions } from "./conditions.ts";
+import type { Duty } from "./duty.ts";
+import { type HeatedStream, heatedStream } from "./heated-stream.ts";
+import type { Heater } from "./heater.ts";
+import { massUntilHot, pipeSkin } from "./outlet-pipe.ts";
+import type { InstantRow } from "./row.ts";
+import { flowOf } from "./steady.ts";
+import type { InstantTask } from "./task.ts";
+
+/** A flow drawn through the focus, whatever temperature comes of it. */
+export interface DrawnFlow {
+	readonly stream: HeatedStream; // as it leaves the receiver
+	readonly atTap: number | undefined; // behind the pipe [K]; undefined where it is steam
+}
+
+/** The pipe from receiver to tap under the best sun. */
+export interface OutletStory {
+	readonly content: number; // [m³]
+	readonly untilHot: number; // water that runs before hot water comes [kg]
+	readonly skin: number; // its outside while water runs [K]
+}
+
+/** What a flow drawn through the focus leaves at, and comes to the tap at. */
+export function drawnFlow(
+	heater: Heater,
+	outlet: Pipe,
+	{ cold, boiling }: Duty,
+	massFlow: number,
+	conditions: Conditions,
+): DrawnFlow {
+	const stream = heatedStream(heater, { fluid: water, inlet: cold, massFlow }, conditions);
+	const leaving = stream.kind === "heated" ? stream.outlet : cold; // no gain: it leaves as it came
+	if (!(leaving < boiling)) return { stream, atTap: undefined };
+	if (outlet.length === 0) return { stream, atTap: leaving };
+	const { ambient, wind, pressure } = conditions;
+	const flow = massFlow / water.density(leaving);
+	const run = pipeRun(outlet, water, { inletTemperature: leaving, flow, ambient, wind, pressure });
+	return { stream, atTap: run.outletTemperature };
+}
+
+/** Where no water flows, the skin is as hot as water as hot as wanted makes it. */
+export function outletStory(
+	{ arrangement, duty }: InstantTask,
+	{ steady, conditions }: InstantRow,
+): OutletStory | undefined {
+	if (arrangement.kind !== "direct") return undefined;
+	const pipe = arrangement.outlet;
+	const mean =
+		steady.kind === "flows" && steady.outlet ? (steady.outlet.leaving + duty.wanted) / 2 : duty.wanted;
+	return {
+		content: boreVolume(pipe),
+		untilHot: massUntilHot(pipe, duty),
+		skin: pipe.length === 0 ? conditions.ambient : pipeSkin(pipe, flowOf(steady), mean, conditions),
+	};
+}
