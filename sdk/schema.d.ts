@@ -273,7 +273,7 @@ export interface paths {
         readonly put?: never;
         /**
          * Can this dish heat water as it flows?
-         * @description Water heated as it runs, straight through the focus and along a pipe or through a small vessel of hot oil: how much flows at the wanted temperature
+         * @description Water heated as it runs, straight through the focus and along a pipe, or through a small vessel of hot oil: how much flows at the wanted temperature
          *     under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.
          *     A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
          *     With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.

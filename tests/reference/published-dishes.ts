@@ -116,7 +116,7 @@ type Eight = readonly [number, number, number, number, number, number, number, n
 /** @param open  where in its span each thing left open lies, 0–1 */
 function caseOf(dish: PublishedDish, open: readonly number[]): InstantCase {
 	const [mirror, blocked, rim, concentration, kind, beam, pipe, end] = open as Eight;
-	const diameter = 1.5; // [m] efficiency hardly hangs on it
+	const diameter = 1.5; // [m] of small dishes; efficiency hangs on it only by what the pipe takes
 	const shape: TwoAxisDish = {
 		kind: "twoAxis",
 		diameter,
