@@ -1,5 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { type DomainCode, DomainError } from "../src/index.ts";
+import { pointerOf } from "./at-fault.ts";
 
 /** Every way a request can fail: the last part of the problem's `type`, its status and its title. */
 const PROBLEMS = {
@@ -107,9 +108,9 @@ export class ProblemError extends Error {
 export const overloaded = (detail: string): ProblemError =>
 	new ProblemError("overloaded", detail, [], { "Retry-After": "1" });
 
-/** The core's refusal in the edge's words. Its `details.pointer`, where given, names the field at fault. */
+/** The core's refusal in the edge's words, with the field or the part of the request that is at fault. */
 export function fromDomainError(error: DomainError, place: "body" | "query"): ProblemError {
-	const pointer = typeof error.details.pointer === "string" ? error.details.pointer : "";
+	const pointer = pointerOf(error);
 	const where =
 		place === "body" ? { pointer } : pointer === "" ? {} : { parameter: pointer.replace(/^\//, "") };
 	const detail = sentenceOf(error);

@@ -51,10 +51,7 @@ export function receiverBalance(receiver: Receiver, operation: ReceiverOperation
 		throw new DomainError(
 			"impossible",
 			"neither fluid nor losses carry off so much light: no wall is so hot",
-			{
-				absorbed,
-				hottest: HOTTEST,
-			},
+			{ name: "light on the absorber", absorbed, hottest: HOTTEST },
 		);
 	const wallTemperature = bracketedRoot(surplus, coldest, Math.min(HOTTEST, hottest), ROOT_TOLERANCE);
 	const losses = receiverLosses(receiver, { ...operation, wallTemperature });

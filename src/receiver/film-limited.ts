@@ -34,6 +34,7 @@ export function filmLimitedReceiver(
 	while (excess(large) > 0) {
 		if (large > size * MOST_GROWTH)
 			throw new DomainError("impossible", "no receiver of this tube keeps the fluid's film below its limit", {
+				name: "film of the absorber's fluid",
 				filmLimit,
 				largest: large,
 			});

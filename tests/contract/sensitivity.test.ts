@@ -27,7 +27,6 @@ const narrowed = {
 	receiver: { kind: "openCoil", apertureDiameterM: 0.17 },
 	loop: { fluid: "water" },
 	tank: { volumeL: 70, nodes: 4 },
-	steps: { receiverAperture: 0.9 },
 };
 
 /** A dish so large for its spiral that the absorber is about as hot as the model covers. */
@@ -40,8 +39,11 @@ const scorched = (diameterM: number) => ({
 	receiver: { kind: "openCoil", apertureDiameterM: 0.125 },
 	loop: { fluid: "mineralOilVg68", pump: { flowLPerMin: 9 } },
 	tank: { volumeL: 5000, nodes: 4 },
-	steps: { aperture: 1 },
 });
+
+const hollow = { kind: "cavity", apertureDiameterM: 0.06, innerDiameterM: 0.08, depthM: 0.08 };
+const spiral = { kind: "openCoil" };
+const tight = { ...spiral, apertureDiameterM: 0.025 };
 
 const ranges = sensitivity.examples.ranges!.value;
 
@@ -193,7 +195,10 @@ describe("200", () => {
 	});
 
 	it("names an improved plant that the models refuse, with what was tried, and ranks the rest", async () => {
-		const { refused, improvements, notApplicable } = await answered(narrowed);
+		const { refused, improvements, notApplicable } = await answered({
+			...narrowed,
+			steps: { receiverAperture: 0.9 },
+		});
 		expect(refused).toEqual([
 			{
 				id: "receiverAperture",
@@ -263,6 +268,30 @@ describe("200", () => {
 		expect(timeToTargetMin!.method).toBe("sample");
 	});
 
+	it("names the gain whose range no model answers for, ranks it all the same, and ranges the others", async () => {
+		const { improvements, refused } = await answered({
+			...scorched(4.5),
+			endTime: "11:15",
+			steps: { aperture: 0.5 },
+			withRange: true,
+		});
+		expect(refused).toEqual([]);
+		const [first, ...rest] = improvements;
+		expect(first).toMatchObject({
+			id: "aperture",
+			rangeRefused: {
+				code: "out_of_range",
+				message: expect.stringContaining("temperature of the absorber"),
+			},
+		});
+		expect(first!.gains.toWaterKwh).toBeGreaterThan(0);
+		expect([first!.range, first!.aheadOfNext]).toEqual([undefined, undefined]);
+		for (const { id, range, rangeRefused } of rest) {
+			expect(range, id).toBeDefined();
+			expect(rangeRefused, id).toBeUndefined();
+		}
+	});
+
 	it("has no ranges where none are asked for", async () => {
 		const { improvements } = await answered(quick);
 		for (const { range, aheadOfNext } of improvements)
@@ -316,12 +345,37 @@ describe("422", () => {
 		["spreads without a range", { spreads: {} }, "/spreads"],
 		["an end before the start", { startTime: "12:00", endTime: "11:00" }, "/endTime"],
 		["a coil that does not fit", { coil: { lengthM: 400 } }, "/coil/lengthM"],
-		["a plant that the models refuse as it stands", scorched(6), ""],
-		["a range over plants that the models refuse", { ...scorched(5), withRange: true }, "/withRange"],
+		["a plant that the models refuse as it stands", scorched(7), "/receiver"],
+		["a range over plants that the models refuse", { ...scorched(5.6), withRange: true }, "/withRange"],
 	])("%s", async (_name, changes, pointer) => {
 		const response = await send("/v1/sensitivity", { ...quick, ...changes });
 		expect(response.status).toBe(422);
 		expect((await problemIn(response)).errors?.map((fault) => fault.pointer)).toContain(pointer);
 		expect(failures).toEqual([]);
+	});
+
+	it.each([
+		["more light than its spiral bears", scorched(7)],
+		["the same in a cavity", { ...scorched(12), receiver: hollow }],
+		["a tube that no so small a spiral can be wound of", { ...quick, receiver: tight }],
+		[
+			"a dish so small that its best spiral can't be wound",
+			{ ...quick, dish: { diameterM: 0.2 }, receiver: spiral },
+		],
+		[
+			"a coil wound too tight",
+			{ ...quick, coil: { coilDiameterM: 0.06, innerDiameterMm: 48, outerDiameterMm: 50 } },
+		],
+		["water that boils at the start", { ...quick, tank: { volumeL: 150, startTemperatureC: 99 } }],
+	])("of %s says the same as the warm-up, and where", async (_name, body) => {
+		const [ofDay, ofGains] = await Promise.all(
+			["/v1/tank/warm-up", "/v1/sensitivity"].map(async (path) => {
+				const response = await send(path, body);
+				expect(response.status, path).toBe(422);
+				return (await problemIn(response)).errors!;
+			}),
+		);
+		expect(ofGains).toEqual(ofDay);
+		for (const { pointer } of ofGains!) expect(pointer).toMatch(/^\/(receiver|coil|tank)/);
 	});
 });
