@@ -1,12 +1,11 @@
 import { EMBEDDED, type Headers } from "./headers.ts";
-import { fixed } from "./told.ts";
+import { type Fixed, fixed } from "./told.ts";
 
 /** A file for browsers: a page, a script, a style sheet. */
 export interface Asset {
 	readonly path: string;
 	readonly type: string;
-	readonly bytes: Uint8Array<ArrayBuffer>;
-	readonly gzipped: Uint8Array<ArrayBuffer>;
+	readonly read: () => Fixed;
 	readonly maxAge: number; // how long it may be kept unasked [s]
 }
 
@@ -23,7 +22,7 @@ export const PAGE_POLICY = [
 ].join("; ");
 
 /** Answers with a file, packed for whoever takes it so; 304 to a caller who holds it already. */
-export const assetHandler = ({ type, ...file }: Asset) => fixed({ ...file, type: typed(type) });
+export const assetHandler = ({ read, maxAge, type }: Asset) => fixed(read, maxAge, typed(type));
 
 /** The headers of a type: a page of ours may do more than what stands alone. */
 export const typed = (type: string): Headers => ({

@@ -41,7 +41,8 @@ interface Definition<Input extends z.ZodType, Output extends z.ZodType> {
 	readonly input: Input; // query of a GET, body of a POST
 	readonly output: Output;
 	readonly examples: Readonly<Record<string, Example>>;
-	readonly maxAge: number; // how long a GET may be kept [s]; 0 for never
+	readonly maxAge: number; // how long a caller may keep the answer of a GET [s]; 0 for never
+	readonly constant?: true; // it never says anything else, and is worked out once, though a caller must ask each time
 	readonly refusals?: readonly (404 | 422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
 	readonly forms?: Forms<z.output<Input>, z.output<Output>>;
 	/** Puts the text together out of others' answers, each checked and rounded already, and does next to nothing itself. */

@@ -17,13 +17,14 @@ import type { Store } from "./store.ts";
 import { type Tagged, taggedText, told } from "./told.ts";
 
 /** Answers the requests for one operation, from query or body to bytes.
- *  @param memory  of what a GET was answered that may be kept: the same address gives the same bytes */
+ *  @param memory  of what a GET was answered that does not change: the same address gives the same bytes */
 export function answering(
 	operation: Operation,
 	config: Config,
 	memory: Store<Tagged>,
 ): (c: EdgeContext) => Maybe<Response> {
 	const { maxAge } = operation;
+	const remembered = maxAge > 0 || operation.constant === true;
 	const settings = config.settings ?? USUAL_SETTINGS;
 	const offered = mediaTypes(operation);
 	const headers = offered.length > 1 ? CHOSEN : ONLY;
@@ -33,15 +34,14 @@ export function answering(
 		const type = acceptable<MediaType>(c.req.header("accept"), offered);
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
-		const name = maxAge > 0 ? nameOf(c, type) : undefined;
+		const name = remembered ? nameOf(c, type) : undefined;
 		const known = name && memory.recall(name);
 		if (known) return told(c, known, maxAge, headers[type], config.pack);
 		const given: Maybe<unknown> = isQuery ? parametersOf(c, names) : jsonBody(c.req, settings.bodyBytes);
 		return after(given, (sent) => {
 			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
 			return after(worked(asked, c, config, settings), (text) => {
-				if (maxAge === 0) return told(c, { text, tag: undefined }, 0, headers[type], config.pack);
-				const answer = taggedText(text);
+				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
 				if (name) memory.keep(name, answer);
 				return told(c, answer, maxAge, headers[type], config.pack);
 			});

@@ -58,19 +58,25 @@ function tagged(
 	return after(body(), (content) => reply(c, content, 200, headers));
 }
 
-/** Bytes that never change, and how to send them. */
+/** Bytes that never change, plain and packed. */
 export interface Fixed {
 	readonly bytes: Bytes;
 	readonly gzipped: Bytes;
-	readonly maxAge: number; // how long they may be kept unasked [s]
-	readonly type: Headers; // headers that go with their type
 }
 
-/** Answers with bytes that never change, their tag worked out once, when first asked for, packed for whoever takes them so. */
-export function fixed({ bytes, gzipped, maxAge, type }: Fixed): (c: EdgeContext) => Maybe<Response> {
-	let tag: string | undefined;
+/** Answers with bytes that never change, packed for whoever takes them so. They are read, and their tag worked out, when they
+ *  are first asked for: most deployments are asked for few of them.
+ *  @param read    gets them
+ *  @param maxAge  how long they may be kept unasked [s]
+ *  @param type    headers that go with their type */
+export function fixed(read: () => Fixed, maxAge: number, type: Headers): (c: EdgeContext) => Maybe<Response> {
+	let held: (Fixed & { readonly tag: string }) | undefined;
 	return (c) => {
-		tag ??= entityTag(bytes);
+		if (!held) {
+			const content = read();
+			held = { ...content, tag: entityTag(content.bytes) };
+		}
+		const { bytes, gzipped, tag } = held;
 		const packed = takesGzip(c);
 		const shown: Shown = { type, maxAge, tag: packed ? packedTag(tag) : tag, packed, varies: true };
 		return tagged(c, shown, () => (packed ? gzipped : bytes));

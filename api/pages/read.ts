@@ -3,16 +3,17 @@ import type { Asset } from "../asset.ts";
 import type { Config } from "../config.ts";
 import { FILES } from "./files.ts";
 
-/** The built pages, read once, plain and packed. Without a build the service answers all the same, in JSON. */
+/** The built pages, each file of them read once, when it is first asked for. Without a build the service answers all the
+ *  same, in JSON. */
 export function readPages(folder: URL): Pick<Config, "indexPage" | "assets"> {
 	const file = (name: string) => new URL(name, folder);
 	if (!existsSync(file("index.html"))) {
 		console.warn("The pages are not built, so there are none: npm run pages");
 		return { indexPage: undefined };
 	}
+	const bytes = (name: string) => new Uint8Array(readFileSync(file(name)));
 	const assets = FILES.map(({ path, name, type, maxAge }): Asset => {
-		const bytes = new Uint8Array(readFileSync(file(name)));
-		return { path, type, maxAge, bytes, gzipped: new Uint8Array(readFileSync(file(`${name}.gz`))) };
+		return { path, type, maxAge, read: () => ({ bytes: bytes(name), gzipped: bytes(`${name}.gz`) }) };
 	});
 	return { indexPage: readFileSync(file("index.html"), "utf8"), assets };
 }

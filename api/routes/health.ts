@@ -29,6 +29,7 @@ export const live = operation({
 	output: Live,
 	examples: { plain: { summary: "No parameters", value: {} } },
 	maxAge: 0,
+	constant: true,
 	answer: () => ({ status: "live" as const }),
 });
 

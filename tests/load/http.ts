@@ -2,7 +2,7 @@
  *  `npm run load:http -- 0.6` is content with six tenths of the shares wanted, for a machine that is not quiet. */
 import { bundled } from "./bundled.ts";
 import { service } from "./service.ts";
-import { placeWords, spawned } from "./spawned.ts";
+import { keepClientAwake, placeWords, spawned } from "./spawned.ts";
 import { judge, median, table } from "./table.ts";
 import { type Ceiling, ceiling } from "./wrk.ts";
 
@@ -30,6 +30,7 @@ const jobs: readonly Job[] = [
 	{ path: "/v1/batch", post: oneKettle, least: 0.35 },
 ];
 
+keepClientAwake();
 const bare = await spawned({ args: [await bundled("bare.ts")], probe: "/" });
 const raykettle = await service({}, []);
 const yardsticks: Ceiling[][] = jobs.map(() => []);
@@ -48,7 +49,7 @@ await Promise.all([bare.end(), raykettle.end()]);
 const middle = (of: readonly Ceiling[], what: keyof Ceiling) => median(of.map((one) => one[what]));
 const ratio = (i: number, what: keyof Ceiling) =>
 	median(found[i]!.map((one, round) => one[what] / yardsticks[i]![round]![what]));
-console.log(`${ROUNDS} rounds of ${SECONDS} s, ${placeWords()}`);
+console.log(`${ROUNDS} rounds of ${SECONDS} s, ${placeWords()}, which is kept awake`);
 table(
 	["", "requests/s", "bare", "ratio", "CPU µs", "bare", "ratio"],
 	jobs.map(({ path, post }, i) => [
