@@ -18,15 +18,16 @@ function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
 	}
 }
 
-/** Whether an object's fixed fields (its `kind`) are those of the value. */
+/** Whether an object's fixed fields (its `kind`) are those of the value, or left out where they may be. */
 function fits(schema: z.core.$ZodTypes, value: unknown): boolean {
 	if (schema._zod.def.type !== "object" || typeof value !== "object" || value === null) return true;
 	return Object.entries(schema._zod.def.shape).every(([key, field]) => {
 		const inner = bare(field);
-		return (
-			inner._zod.def.type !== "literal" ||
-			inner._zod.def.values.includes((value as Record<string, unknown>)[key] as never)
-		);
+		if (inner._zod.def.type !== "literal") return true;
+		const given = valueAt(value, [key]);
+		return given === undefined
+			? field._zod.optin !== undefined
+			: inner._zod.def.values.includes(given as never);
 	});
 }
 
@@ -66,9 +67,10 @@ export function keysAt(
 	path: readonly PropertyKey[],
 	value: unknown,
 ): readonly string[] {
-	return schemasAt(root, path, value).flatMap(({ _zod: { def } }) =>
+	const keys = schemasAt(root, path, value).flatMap(({ _zod: { def } }) =>
 		def.type === "object" ? Object.keys(def.shape) : [],
 	);
+	return [...new Set(keys)];
 }
 
 /** What stands at a path of plain data. */

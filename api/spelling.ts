@@ -12,8 +12,9 @@ function edits(a: string, b: string): number {
 
 const LONGEST = 60; // letters; no name in the contract comes near it
 
-/** The known word that a mistyped one most likely stands for: nearly the same letters, or the same name
- *  without its unit (`elevation` for `elevationM`). Undefined when nothing is close. */
+/** The known word that a mistyped one most likely stands for: nearly the same letters, the same name without its unit
+ *  (`elevation` for `elevationM`), or with a word more or less before it (`apertureDiameterM` for `diameterM`). Undefined when
+ *  nothing is close. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
 	if (word.length > LONGEST) return undefined;
 	const lower = word.toLowerCase().replace(/[_-]/g, "");
@@ -22,7 +23,8 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 	for (const candidate of known) {
 		const other = candidate.toLowerCase();
 		const start = lower.length >= 4 && (other.startsWith(lower) || lower.startsWith(other));
-		const distance = start ? 1 : edits(lower, other);
+		const end = Math.min(lower.length, other.length) >= 6 && (other.endsWith(lower) || lower.endsWith(other));
+		const distance = start ? 1 : end ? 2 : edits(lower, other);
 		if (distance < least && distance < other.length) [best, least] = [candidate, distance];
 	}
 	return best;

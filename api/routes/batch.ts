@@ -41,7 +41,7 @@ export const batchOf = (operations: readonly Operation[]) =>
 				summary: "A dish's optics and the sun it would see",
 				value: {
 					items: [
-						{ operation: "getDishOptics", body: { dish: { apertureDiameterM: 1.8 } } },
+						{ operation: "getDishOptics", body: { dish: { diameterM: 1.8 } } },
 						{
 							operation: "getSunPosition",
 							body: { latitude: 27.7, longitude: 85.3, elevationM: 1400, time: ["2025-01-15T06:00:00Z"] },

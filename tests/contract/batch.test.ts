@@ -35,6 +35,18 @@ describe("200", () => {
 		}
 	});
 
+	it("each item of the contract's examples is answered, but for the one that they call out of bounds", async () => {
+		const { examples } = operations.find(({ operationId }) => operationId === "runBatch")!;
+		const statuses = Object.values(examples).map(async ({ value }) => {
+			const { items } = (await (await post(value)).json()) as { items: { status: number }[] };
+			return items.map(({ status }) => status);
+		});
+		expect(await Promise.all(statuses)).toEqual([
+			[200, 200, 400],
+			[200, 200],
+		]);
+	});
+
 	it("keeps the order, and a problem in its place", async () => {
 		const answer = await raykettle.runBatch({
 			items: [kettle(0), kettle(99_000), kettle(3000), { operation: "getFluid", body: { id: "lava" } }],
