@@ -42,6 +42,19 @@ export const steps: Steps = {
 	shorterPipes: 0.25,
 };
 
+/** The first hours of a reduced day, where it is only held against other draws of itself: half the cost again. */
+export function hoursOf(stated: DayCase, hours: number): DayCase {
+	const { task, ...rest } = reduced(stated);
+	return { ...rest, task: { ...task, end: task.start + hours * 3600 } };
+}
+
+/** The same day with a tank of four layers and a step of a quarter of an hour: a third of the cost. */
+export function reduced(stated: DayCase): DayCase {
+	const startTemperatures = new Float64Array(4).fill(283.15);
+	const tank = { ...stated.plant.tank, startTemperatures };
+	return { ...stated, plant: { ...stated.plant, tank }, task: { ...stated.task, step: 900 } };
+}
+
 /** A clear winter day at a coarse step.
  *  @param fill    of the tank [m³], as wide as in the plants of the plant's tests and as tall as that takes
  *  @param target  [K] */

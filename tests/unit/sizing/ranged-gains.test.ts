@@ -11,16 +11,9 @@ import { type GainRange, rangedGains } from "../../../src/sizing/ranged-gains.ts
 import { daySensitivity, type Gain } from "../../../src/sizing/sensitivity.ts";
 import type { ImprovementId } from "../../../src/sizing/steps.ts";
 import { cavity, measuredDish } from "../plant/plants.ts";
-import { dayCase, spreads, steps } from "./day-cases.ts";
+import { dayCase, hoursOf, reduced, spreads, steps } from "./day-cases.ts";
 
 const ROWS = 500;
-
-/** The same day with a tank of four layers and a step of a quarter of an hour: a third of the cost. */
-function reduced(stated: DayCase): DayCase {
-	const startTemperatures = new Float64Array(4).fill(283.15);
-	const tank = { ...stated.plant.tank, startTemperatures };
-	return { ...stated, plant: { ...stated.plant, tank }, task: { ...stated.task, step: 900 } };
-}
 
 function ranged(stated: DayCase, by: DaySpreads = spreads, rankedBy: DayAnswer = "toWater", march = dayOf) {
 	const base = rangedDay(stated, by, dayOf);
@@ -42,12 +35,35 @@ function told(range: GainRange | undefined) {
 }
 
 const far = reduced(dayCase(cavity, 0.3, 360)); // ends far from the target and every limit
-const reaching = reduced(dayCase(measuredDish, 0.2, 313.15)); // reaches its target by noon whatever is uncertain
+const reaching = hoursOf(dayCase(measuredDish, 0.2, 313.15), 7); // reaches its target by noon whatever is uncertain
+
+/** Its target is just reached or not, so that it needs a sample. */
+const wavering = reduced(dayCase(cavity, 0.3, 328.15));
+
+const morning = hoursOf(dayCase(cavity, 0.3, 360), 4); // as far from target and limits
+
+const gainsOf = {
+	far: ranged(far),
+	reaching: ranged(reaching),
+	wavering: ranged(wavering, spreads, "timeToTarget"),
+};
 
 const smooth = [
-	["a cavity", far, ["reflectance", "supplyLagging", "aperture"], ["toWater", "endTemperature"]],
-	["a measured dish", reaching, ["aperture", "shorterPipes"], ["timeToTarget"]],
-] as const satisfies readonly (readonly [string, DayCase, readonly ImprovementId[], readonly DayAnswer[]])[];
+	[
+		"a cavity",
+		morning,
+		ranged(morning),
+		["reflectance", "supplyLagging", "aperture"],
+		["toWater", "endTemperature"],
+	],
+	["a measured dish", reaching, gainsOf.reaching, ["aperture", "shorterPipes"], ["timeToTarget"]],
+] as const satisfies readonly (readonly [
+	string,
+	DayCase,
+	ReturnType<typeof ranged>,
+	readonly ImprovementId[],
+	readonly DayAnswer[],
+])[];
 
 /** Days of plants whose every input is off by the scores of a row. */
 function days(of: DayCase, columns: readonly number[], rows: readonly Float64Array[]): DayAnswers[] {
@@ -58,8 +74,7 @@ function days(of: DayCase, columns: readonly number[], rows: readonly Float64Arr
 	});
 }
 
-describe.each(smooth)("against a Latin hypercube of 500, %s", (_name, stated, ids, names) => {
-	const { gains, of } = ranged(stated);
+describe.each(smooth)("against a Latin hypercube of 500, %s", (_name, stated, { gains, of }, ids, names) => {
 	const inputs = dayInputs(stated, spreads);
 	const rows = latinHypercube(11, ROWS, scoreCount(inputs));
 	const without = days(
@@ -85,7 +100,7 @@ describe.each(smooth)("against a Latin hypercube of 500, %s", (_name, stated, id
 });
 
 describe("plant and improved plant", () => {
-	const { base, of, rangeOf, ranges, gains } = ranged(far);
+	const { base, of, rangeOf, ranges, gains } = gainsOf.far;
 
 	it("err alike, so that a gain is far better known than either of the two", () => {
 		const heat = base.range.ranges.find(({ name }) => name === "toWater")!;
@@ -135,15 +150,15 @@ describe("a new mirror", () => {
 	const certain = Object.fromEntries(Object.keys(spreads).map((name) => [name, 0])) as unknown as DaySpreads;
 
 	it("errs apart from the old one: its gain is off by both", () => {
-		const { of, rangeOf } = ranged(far, { ...certain, reflectance: 0.01 });
+		const { of, rangeOf } = ranged(morning, { ...certain, reflectance: 0.01 });
 		const { low, central, high } = of("reflectance", "toWater");
-		const rise = steps.reflectance - far.plant.dish.reflectance; // the gain goes by it, in a straight line
+		const rise = steps.reflectance - morning.plant.dish.reflectance; // the gain goes by it, in a straight line
 		expect((high - low) / 2 / central / ((1.645 * Math.SQRT2 * 0.01) / rise)).toBeCloseTo(1, 1);
 		expect(rangeOf("reflectance").renewed).toBe("reflectance");
 	});
 
 	it("errs like the old one in any other improvement", () => {
-		const { of, rangeOf } = ranged(far, { ...certain, reflectance: 0.01 });
+		const { of, rangeOf } = ranged(morning, { ...certain, reflectance: 0.01 });
 		const { low, central, high } = of("aperture", "toWater");
 		expect((high - low) / central).toBeLessThan(0.06); // two times 1.645 hundredths of 0.9
 		expect(rangeOf("aperture").renewed).toBeUndefined();
@@ -176,7 +191,7 @@ describe("what is useless", () => {
 
 describe("what it costs in marches, counted", () => {
 	it("is at most 12 each where all is propagated", () => {
-		const { marches, gains, ranges, sampled } = ranged(reaching);
+		const { marches, gains, ranges, sampled } = gainsOf.reaching;
 		expect(sampled).toBe(false);
 		expect(
 			[...ranges.values()].every((one) => told(one).ranges.every((r) => r.method === "propagation")),
@@ -185,7 +200,7 @@ describe("what it costs in marches, counted", () => {
 	});
 
 	it("is the rows of the plant's own sample where that needed one", () => {
-		const { marches, gains, base, sampled } = ranged(reduced(dayCase(cavity, 0.3, 328.15)));
+		const { marches, gains, base, sampled } = gainsOf.wavering;
 		expect(sampled).toBe(true);
 		expect(base.study.rows.length).toBeLessThanOrEqual(30);
 		expect(marches).toBe(base.study.rows.length * gains.length);
@@ -193,7 +208,7 @@ describe("what it costs in marches, counted", () => {
 });
 
 describe("a target that is just reached or not", () => {
-	const { rangeOf, of } = ranged(reduced(dayCase(cavity, 0.3, 328.15)), spreads, "timeToTarget");
+	const { rangeOf, of } = gainsOf.wavering;
 	const { reaches } = rangeOf("aperture");
 
 	it("is reached by more plants with a larger dish", () => {
@@ -220,7 +235,7 @@ describe("a plant within the spreads that the models refuse", () => {
 	};
 
 	it("takes the range of its own improvement alone", () => {
-		const { ranges, rangeOf } = ranged(far, spreads, "toWater", refusing);
+		const { ranges, rangeOf } = ranged(morning, spreads, "toWater", refusing);
 		const refused = [...ranges].filter(([, range]) => range.outcome === "refused");
 		expect(refused.map(([id]) => id)).toEqual(["coilLength"]);
 		expect(refused[0]![1]).toMatchObject({ error: { code: "impossible", message: "no such coil" } });
@@ -229,7 +244,7 @@ describe("a plant within the spreads that the models refuse", () => {
 
 	it("is no cloak for a fault of the service", () => {
 		expect(() =>
-			ranged(far, spreads, "toWater", () => {
+			ranged(morning, spreads, "toWater", () => {
 				throw new TypeError("a fault");
 			}),
 		).toThrow(TypeError);
