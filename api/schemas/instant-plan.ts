@@ -23,7 +23,7 @@ import { toSi } from "../units.ts";
 import { coreDish } from "./dish.ts";
 import type { InstantRequest } from "./instant-request.ts";
 import { coreVessel } from "./instant-vessel.ts";
-import { coreOutlet } from "./outlet-pipe.ts";
+import { corePipe } from "./pipe.ts";
 import { coreReceiver } from "./receiver-sized.ts";
 import { coreSite, type Site, zoneOf } from "./site.ts";
 import type { Sky } from "./sky.ts";
@@ -82,7 +82,7 @@ function taskOf(
 		arrangement:
 			vessel && request.vessel
 				? { kind: "vessel", vessel, start: toSi.celsius(request.vessel.startTemperatureC) }
-				: { kind: "direct", outlet: coreOutlet(request.outletPipe!) }, // that arrangement brings one
+				: { kind: "direct", outlet: corePipe(request.outletPipe!) }, // that arrangement brings one
 		levels: request.beamIrradianceWPerM2.map((beam): Conditions => ({ beam, ...airOf(request), pressure })),
 		day: span && dayOf(request, span, fill),
 		largestAperture: (Math.PI / 4) * request.largestDiameterM ** 2,

@@ -1,13 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import {
-	boreVolume,
-	type Loop as CoreLoop,
-	type Pipe as CorePipe,
-	FLUID_IDS,
-	type Fluid,
-	fluidById,
-	WALL_MATERIALS,
-} from "../../src/index.ts";
+import { boreVolume, type Loop as CoreLoop, FLUID_IDS, type Fluid, fluidById } from "../../src/index.ts";
 import { assume, type Fill, part } from "../assumed.ts";
 import {
 	celsius,
@@ -23,7 +15,8 @@ import {
 	watts,
 	wattsPerKelvin,
 } from "../units.ts";
-import { coreInsulation, insulation } from "./insulation.ts";
+import { insulation } from "./insulation.ts";
+import { corePipe } from "./pipe.ts";
 import { tube, wall } from "./tube.ts";
 
 const PRACTICE = "common practice, no source";
@@ -186,19 +179,6 @@ export function coreLoop(
 		expansionVolume: toSi.litres(
 			loop.expansionL ?? expansion(boreVolume(supply) + boreVolume(back) + elsewhere, fill),
 		),
-	};
-}
-
-function corePipe(pipe: Loop["supply"]): CorePipe {
-	const metal = WALL_MATERIALS[pipe.material];
-	return {
-		length: pipe.lengthM,
-		innerDiameter: toSi.millimetres(pipe.innerDiameterMm),
-		outerDiameter: toSi.millimetres(pipe.outerDiameterMm),
-		wallConductivity: metal.conductivity,
-		wallHeatCapacity: metal.heatCapacity,
-		roughness: metal.roughness,
-		insulation: coreInsulation(pipe.insulation),
 	};
 }
 

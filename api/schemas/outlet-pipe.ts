@@ -1,8 +1,7 @@
 import { z } from "@hono/zod-openapi";
-import { type Pipe, WALL_MATERIALS } from "../../src/index.ts";
 import { assume, part } from "../assumed.ts";
-import { litres, metres, minutes, toSi } from "../units.ts";
-import { coreInsulation, insulation } from "./insulation.ts";
+import { litres, metres, minutes } from "../units.ts";
+import { insulation } from "./insulation.ts";
 import { tube, wall } from "./tube.ts";
 
 const PRACTICE = "common practice, no source";
@@ -44,17 +43,3 @@ export const OutletAnswer = z
 		).optional(),
 	})
 	.openapi("InstantOutlet", { description: "The pipe from the receiver to the tap." });
-
-/** The pipe as the core wants it. */
-export function coreOutlet(pipe: OutletPipe): Pipe {
-	const metal = WALL_MATERIALS[pipe.material];
-	return {
-		length: pipe.lengthM,
-		innerDiameter: toSi.millimetres(pipe.innerDiameterMm),
-		outerDiameter: toSi.millimetres(pipe.outerDiameterMm),
-		wallConductivity: metal.conductivity,
-		wallHeatCapacity: metal.heatCapacity,
-		roughness: metal.roughness,
-		insulation: coreInsulation(pipe.insulation),
-	};
-}
