@@ -1,3 +1,4 @@
+import { limited } from "./limited.ts";
 import type { CallOptions } from "./method.ts";
 import { RaykettleProblem } from "./problem.ts";
 import { patiently } from "./retry.ts";
@@ -32,8 +33,7 @@ export async function asked(
 	const form = call.as ?? "application/json";
 	const timeout = call.timeoutMs ?? options.timeoutMs ?? 30_000;
 	const until = timeout > 0 ? Date.now() + timeout : Number.POSITIVE_INFINITY;
-	const signal = limited(call.signal, timeout);
-	const request = () =>
+	const request = (signal: AbortSignal) =>
 		new Request(url, {
 			method,
 			signal,
@@ -46,16 +46,12 @@ export async function asked(
 			...(!isQuery && { body: JSON.stringify(input) }),
 		});
 	const retries = call.retries ?? options.retries ?? 2;
-	const response = await patiently(() => fetch(request()), retries, signal, until);
-	const text = await response.text();
-	if (!response.ok) throw new RaykettleProblem(response, text);
-	return form === "application/json" ? JSON.parse(text) : text;
-}
-
-/** A signal that fires with the caller's own, or when the time is up. */
-function limited(own: AbortSignal | undefined, timeout: number): AbortSignal {
-	const signals = [...(own ? [own] : []), ...(timeout > 0 ? [AbortSignal.timeout(timeout)] : [])];
-	return AbortSignal.any(signals);
+	return limited(call.signal, timeout, async (signal) => {
+		const response = await patiently(() => fetch(request(signal)), retries, signal, until);
+		const text = await response.text();
+		if (!response.ok) throw new RaykettleProblem(response, text);
+		return form === "application/json" ? JSON.parse(text) : text;
+	});
 }
 
 /** A path with its `{parameters}` filled in, the rest of the input behind it as a query; a list repeats its name. */

@@ -30,6 +30,17 @@ const pure: Plugin = {
 	},
 };
 
+/** A scale's own words for its ticks, which nobody asks for: Intl writes the numbers. */
+const wordless: Plugin = {
+	name: "wordless",
+	setup({ onLoad }) {
+		onLoad({ filter: /d3-scale\W.*tickFormat\.js$/ }, () => ({
+			contents: 'export { unused as default } from "d3-format"', // `lean.ts`
+			resolveDir: beside("."),
+		}));
+	},
+};
+
 /** The widget as one script, as the service serves it and the package carries it. */
 export async function widgetBundle(): Promise<string> {
 	const lean = beside("lean.ts");
@@ -37,7 +48,7 @@ export async function widgetBundle(): Promise<string> {
 		entryPoints: [beside("widget.ts")],
 		...{ bundle: true, minify: true, write: false, format: "esm", target: "es2022", charset: "utf8" },
 		alias: { "d3-interpolate": lean, "d3-format": lean, "d3-path": lean },
-		plugins: [sheets, pure],
+		plugins: [sheets, pure, wordless],
 	});
 	return outputFiles[0]!.text;
 }

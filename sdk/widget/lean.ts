@@ -25,6 +25,7 @@ function unused(): never {
 }
 
 export {
+	unused,
 	unused as format,
 	unused as formatPrefix,
 	unused as formatSpecifier,

@@ -132,6 +132,7 @@ describe("the packed SDK in an empty project", () => {
 			"call.js",
 			"client.js",
 			"index.js",
+			"limited.js",
 			"method.js",
 			"operations.js",
 			"problem.js",
