@@ -26,7 +26,20 @@ export function litresNeeded({ need, people, litres }: Choice, catalogue: Catalo
 /** The month with the least sun at a latitude. */
 export const darkestMonth = (latitude: number | undefined) => ((latitude ?? 0) < 0 ? 7 : 1);
 
-type Field = "latitude" | "longitude" | "elevationM" | "people" | "litres";
+/** What stands in the form at first: the foremost of each list, four people, and the darkest month there. */
+export function firstChoice({ places: [place] = [], dishes, tanks }: Catalogue): Choice {
+	return {
+		...{ latitude: undefined, longitude: undefined, elevationM: undefined, litres: undefined },
+		placeId: place?.id ?? "",
+		dishId: dishes[0]!.id,
+		tankId: tanks[0]!.id,
+		month: darkestMonth(place?.latitude),
+		need: "people",
+		people: 4,
+	};
+}
+
+export type Field = "latitude" | "longitude" | "elevationM" | "people" | "litres";
 
 /** Least and most that a field takes, in the service's units. */
 export const BOUNDS: Readonly<Record<Field, readonly [least: number, most: number]>> = {
@@ -49,8 +62,6 @@ export function openFields(choice: Choice): Field[] {
 		return value === undefined || !(value >= least && value <= most);
 	});
 }
-
-export type { Field };
 
 /** What the service is asked. The day is the fifteenth of the month, of the year in which the page is read. */
 export function request(choice: Choice, catalogue: Catalogue, year: number): Body<"warmUpTank"> {

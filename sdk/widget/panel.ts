@@ -1,0 +1,61 @@
+import { assumptions, cautions, chart } from "./answer.ts";
+import { element } from "./dom.ts";
+import { notice, type Shown, sentences } from "./shown.ts";
+import type { Voice } from "./voice.ts";
+
+/** The side of the widget that answers. */
+export interface Panel {
+	readonly element: HTMLElement;
+	readonly state: () => Shown;
+	readonly show: (state: Shown) => void;
+	/** Says something in place of the words, until there is something to show. */
+	readonly say: (text: string) => void;
+	/** Stops following its own width. */
+	readonly rest: () => void;
+}
+
+/** Words that are read out as they change, and under them chart, cautions and assumptions.
+ *  @param told   hears of each change
+ *  @param again  asks once more */
+export function panel(voice: () => Voice, told: (state: Shown) => void, again: () => void): Panel {
+	const said = element("div", { class: "said", role: "status" });
+	const shown = element("div", { class: "shown" });
+	let state: Shown = { kind: "empty" };
+	let figure = element("figure");
+
+	const draw = () => {
+		const width = Math.round(figure.clientWidth);
+		if (state.kind !== "answer" || !width || figure.firstElementChild?.getAttribute("width") === `${width}`)
+			return;
+		figure.replaceChildren(chart(state.answered, voice(), width));
+	};
+	const resized = new ResizeObserver(draw);
+
+	function show(next: Shown): void {
+		state = next;
+		told(state);
+		const speaking = voice();
+		said.replaceChildren(...sentences(state, speaking, again));
+		resized.disconnect();
+		shown.replaceChildren();
+		if (state.kind !== "answer") return;
+		shown.classList.toggle("stale", state.stale);
+		figure = element("figure");
+		shown.append(
+			figure,
+			cautions(state.answered, speaking),
+			element("p", { class: "hint" }, speaking.texts.disclaimer),
+			assumptions(state.answered, speaking),
+		);
+		draw();
+		resized.observe(figure);
+	}
+
+	return {
+		element: element("div", { class: "told" }, said, shown),
+		state: () => state,
+		show,
+		say: (text) => said.replaceChildren(notice(text)),
+		rest: () => resized.disconnect(),
+	};
+}
