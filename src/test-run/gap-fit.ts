@@ -13,7 +13,12 @@ export interface GapFit {
 	readonly intervals: Readonly<Partial<Record<Cause, Estimate>>>; // of those fitted, each with its 95 % interval
 	readonly correlations: Readonly<Partial<Record<Cause, number>>>; // greatest with another's, 0–1
 	readonly slopes: Readonly<Partial<Record<Cause, number>>>; // of the heat kept at the end on each [J]
-	readonly noise: Noise;
+	readonly noise: FitNoise;
+}
+
+/** The noise about a fit, and how much speaks for the part of it that stays. */
+export interface FitNoise extends Noise {
+	readonly evidence: number; // see `Fitted`
 }
 
 const MOST_ROUNDS = 4;
@@ -92,6 +97,6 @@ function gathered(
 		intervals: each((cause, k) => ({ value: departures[cause], halfWidth: changes[k]!.halfWidth })),
 		correlations: each((_, k) => likeness(fit.covariance, k)),
 		slopes: each((_, k) => slopes[k]!.at(-1)!),
-		noise: { reading: fit.noise, straying: fit.disturbance },
+		noise: { reading: fit.noise, straying: fit.disturbance, evidence: fit.evidence },
 	};
 }

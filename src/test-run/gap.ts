@@ -2,10 +2,9 @@ import type { Plant } from "../plant/plant.ts";
 import { delivered } from "./delivered.ts";
 import { AS_DRAWN, type Cause } from "./departed-plant.ts";
 import { type Factor, judged, type Need, unknown } from "./factor.ts";
-import { type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
+import { type FitNoise, type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
 import { heatContents } from "./heat-content.ts";
 import { NORMAL_95 } from "./intervals.ts";
-import type { Noise } from "./lump-information.ts";
 import type { RunSky } from "./predicted-run.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
 import { runningSpans } from "./running.ts";
@@ -27,7 +26,7 @@ export interface Gap {
 	readonly causes: readonly Cause[]; // those that differ, the weightiest first
 	readonly shares: readonly Share[];
 	readonly unexplained: number; // mean power that the causes, each alone, leave over: their interplay and what none of them is [W]
-	readonly noise: Noise | undefined; // about the fit of the causes; undefined without one
+	readonly noise: FitNoise | undefined; // about the fit of the causes; undefined without one
 }
 
 /** Which factors explain how a run differs from its prediction.
@@ -92,7 +91,7 @@ function withVerdict(
 	run: TestRun,
 	predicted: TestRun,
 	shares: readonly Share[],
-	noise: Noise | undefined,
+	noise: FitNoise | undefined,
 ): Gap {
 	const last = run.time.length - 1;
 	const measured = delivered(run);

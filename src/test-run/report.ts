@@ -53,7 +53,7 @@ export function testRunReport(run: TestRun, drawing: Drawing | undefined, elevat
 		factors,
 		prediction,
 		gap,
-		cautions: runCautions(run, factors, gained, drawing, prediction),
+		cautions: runCautions(run, { factors, gap }, gained, drawing, prediction),
 		methods: testRunMethods(standard, prediction),
 	};
 }

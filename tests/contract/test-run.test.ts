@@ -169,6 +169,21 @@ describe("200", () => {
 		expect(answer.factors.opticalFactor).toMatchObject({ outcome: "undetermined", reason: "unphysical" });
 	});
 
+	it("warns of readings that stray, and by how much", async () => {
+		const steady = await assessed(morning);
+		const column = morning.run.tankTemperatureC as readonly number[];
+		const swing = (row: number) => 1.5 * Math.sin((4 * Math.PI * row) / column.length);
+		const { cautions } = await assessed(
+			changed({ tankTemperatureC: column.map((t, row) => t + swing(row)) }),
+		);
+		const told = cautions.find(({ code }) => code === "strayingRun");
+		expect(steady.cautions.map(({ code }) => code)).not.toContain("strayingRun");
+		expect(told?.severity).toBe("info");
+		expect(told!.parameters.straysK).toBeGreaterThan(0.5);
+		expect(told!.parameters.straysK).toBeLessThan(5);
+		expect(told!.message).toMatch(/by some [\d.]+ K over the run/);
+	});
+
 	it("gives the same answer twice", async () => {
 		expect(await assessed(morning)).toEqual(await assessed(morning));
 	});
