@@ -48,11 +48,14 @@ export function hoursOf(stated: DayCase, hours: number): DayCase {
 	return { ...rest, task: { ...task, end: task.start + hours * 3600 } };
 }
 
-/** The same day with a tank of four layers and a step of a quarter of an hour: a third of the cost. */
+/** The same day with a tank of four layers and a step of a quarter of an hour, which an oil limit out of reach leaves whole:
+ *  a sixth of the cost. */
 export function reduced(stated: DayCase): DayCase {
+	const { tank, loop } = stated.plant;
+	const control = { ...loop.control, oilLimit: 2000 };
 	const startTemperatures = new Float64Array(4).fill(283.15);
-	const tank = { ...stated.plant.tank, startTemperatures };
-	return { ...stated, plant: { ...stated.plant, tank }, task: { ...stated.task, step: 900 } };
+	const plant = { ...stated.plant, tank: { ...tank, startTemperatures }, loop: { ...loop, control } };
+	return { ...stated, plant, task: { ...stated.task, step: 900 } };
 }
 
 /** A clear winter day at a coarse step.
