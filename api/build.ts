@@ -1,4 +1,3 @@
-import { rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
 
@@ -13,8 +12,8 @@ const oneLanguage: Plugin = {
 
 /** Bundles the server and what its pool's threads run into `dist`, so that a start reads a few files instead of hundreds.
  *  Packages and core are entries only so that they become files of their own: what V8 takes up while it parses a file, about
- *  ten times its size, each thread keeps. What finds files of its own at run time stays a package. */
-rmSync(local("../dist/parts"), { recursive: true, force: true }); // of a build before
+ *  ten times its size, each thread keeps. What finds files of its own at run time stays a package. Parts of a build before
+ *  are left: a server that runs from it may ask for one yet. */
 await build({
 	entryPoints: {
 		server: local("./server.ts"),
