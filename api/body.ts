@@ -28,7 +28,7 @@ function refuseByHeaders(request: HonoRequest, limit: number): boolean {
 			},
 		);
 	const type = request.header("content-type");
-	if (type !== "application/json" && !(type !== undefined && JSON_TYPE.test(type)))
+	if (type === undefined || !JSON_TYPE.test(type))
 		throw new ProblemError(
 			"unsupported-media-type",
 			`Content-Type must be application/json${type === undefined ? "; none was sent" : `, not ${type}`}`,

@@ -1,9 +1,9 @@
+import { type Deadline, deadline } from "../sdk/limited.ts";
 import { acceptable } from "./accept.ts";
 import { jsonBody } from "./body.ts";
 import { type Asked, textOf } from "./compute.ts";
 import type { Config } from "./config.ts";
 import { LIGHT } from "./cost.ts";
-import { type Deadline, deadline } from "./deadline.ts";
 import { EMBEDDED, type Headers } from "./headers.ts";
 import { askedFor } from "./input.ts";
 import { after, type Maybe, settled } from "./maybe.ts";

@@ -1,23 +1,40 @@
 const LONGEST = 0x7fffffff; // [ms] that a timer runs
 
-/** Does work under a signal that fires with the caller's own, or when the time is up, and lets go of both at its end.
- *  AbortSignal.any fires likewise, but of each one Node 20 keeps some 400 bytes for as long as the process runs.
- *  @param timeout  [ms]; 0 for no limit */
+/** A signal for work that somebody waits for. */
+export interface Deadline {
+	readonly signal: AbortSignal; // its reason is a TimeoutError where time is up
+	/** Lets go of it, once the work is done. */
+	readonly release: () => void;
+}
+
+/** Fires when whoever waits leaves, or when the time is up. AbortSignal.any fires likewise, but of each one Node 20 keeps some 400
+ *  bytes for as long as the process runs.
+ *  @param left  fires when he leaves; undefined where he cannot
+ *  @param time  [ms]; 0 for no limit */
+export function deadline(left: AbortSignal | undefined, time: number): Deadline {
+	const own = new AbortController();
+	const leave = () => own.abort(left?.reason);
+	const late = () => own.abort(new DOMException("The time is up", "TimeoutError"));
+	const timer = time > 0 ? setTimeout(late, Math.min(time, LONGEST)) : undefined;
+	if (left?.aborted) leave();
+	left?.addEventListener("abort", leave);
+	const release = () => {
+		clearTimeout(timer);
+		left?.removeEventListener("abort", leave);
+	};
+	return { signal: own.signal, release };
+}
+
+/** Does work under a deadline, which it lets go of at the end. */
 export async function limited<T>(
-	own: AbortSignal | undefined,
-	timeout: number,
+	left: AbortSignal | undefined,
+	time: number,
 	work: (signal: AbortSignal) => Promise<T>,
 ): Promise<T> {
-	const controller = new AbortController();
-	const leave = () => controller.abort(own?.reason);
-	const late = () => controller.abort(new DOMException("The time is up", "TimeoutError"));
-	const timer = timeout > 0 ? setTimeout(late, Math.min(timeout, LONGEST)) : undefined;
-	if (own?.aborted) leave();
-	own?.addEventListener("abort", leave);
+	const { signal, release } = deadline(left, time);
 	try {
-		return await work(controller.signal);
+		return await work(signal);
 	} finally {
-		clearTimeout(timer);
-		own?.removeEventListener("abort", leave);
+		release();
 	}
 }

@@ -87,7 +87,7 @@ export const Dish = z.discriminatedUnion("kind", [TwoAxisDish, FixedFocusDish]).
 
 export type Dish = z.output<typeof Dish>;
 
-const RIM_ANGLE = 45; // [°] where a flat receiver at the focus can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)
+export const RIM_ANGLE = 45; // [°] where a flat receiver at the focus can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)
 const OFFSET_FOCUS = 0.98; // [-] distance to the focus over the root of the mirror's area, of the 8 m² dish in Munir et al., Solar Energy 84 (2010) 1490 (from memory)
 
 /** The dish as the core wants it; its size must have been given. */

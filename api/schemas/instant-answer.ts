@@ -65,11 +65,10 @@ export function wireLevel(row: LevelRow, plan: InstantPlan): InstantResponse["le
 	const { task } = plan;
 	const base = wireRow(row, row.needed, plan);
 	if (!drawn) return base;
-	const { stream, atTap } = drawn;
-	const outlet = stream.kind === "heated" ? stream.outlet : task.duty.cold; // no gain: it leaves as it came
+	const { leaving, atTap } = drawn;
 	return {
 		...base,
-		...(outlet < task.duty.boiling && { outletTemperatureC: fromSi.celsius(outlet) }),
+		...(leaving !== undefined && { outletTemperatureC: fromSi.celsius(leaving) }),
 		...(atTap !== undefined && { tapTemperatureC: fromSi.celsius(atTap) }),
 		wantedFlowBoils: (task.wantedFlow ?? 0) < leastFlow,
 	};

@@ -17,7 +17,7 @@ import {
 import type { Fill } from "../assumed.ts";
 import { toSi } from "../units.ts";
 import { declinationOn } from "./aperture-seasons.ts";
-import { coreDish } from "./dish.ts";
+import { coreDish, RIM_ANGLE } from "./dish.ts";
 import type { ReceiverLossesRequest } from "./receiver-losses-request.ts";
 import { coreReceiver, coreReceiverInLight } from "./receiver-sized.ts";
 
@@ -47,8 +47,6 @@ function inGivenLight(request: ReceiverLossesRequest, absorbed: number, fill: Fi
 			: absorbed / receiverAbsorptance(receiver, givenCone(request, receiver, fill));
 	return { receiver, area: undefined, entering, absorbed, methods: [] };
 }
-
-const RIM_ANGLE = 45; // [°]
 
 /** Half-angle of the cone in which the given light comes [rad]; a hollow does not ask for it, so nothing is assumed there. */
 function givenCone({ rimAngleDeg }: ReceiverLossesRequest, { kind }: Receiver, fill: Fill): number {

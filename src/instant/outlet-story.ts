@@ -4,7 +4,7 @@ import type { Pipe } from "../loop/loop.ts";
 import { pipeRun } from "../loop/pipe-run.ts";
 import type { Conditions } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
-import { type HeatedStream, heatedStream } from "./heated-stream.ts";
+import { heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
 import { massUntilHot, pipeSkin } from "./outlet-pipe.ts";
 import type { InstantRow } from "./row.ts";
@@ -13,8 +13,8 @@ import type { InstantTask } from "./task.ts";
 
 /** A flow drawn through the focus, whatever temperature comes of it. */
 export interface DrawnFlow {
-	readonly stream: HeatedStream; // as it leaves the receiver
-	readonly atTap: number | undefined; // behind the pipe [K]; undefined where it is steam
+	readonly leaving: number | undefined; // the receiver [K]; undefined where it is steam, as the next
+	readonly atTap: number | undefined; // behind the pipe [K]
 }
 
 /** The pipe from receiver to tap under the best sun. */
@@ -34,12 +34,12 @@ export function drawnFlow(
 ): DrawnFlow {
 	const stream = heatedStream(heater, { fluid: water, inlet: cold, massFlow }, conditions);
 	const leaving = stream.kind === "heated" ? stream.outlet : cold; // no gain: it leaves as it came
-	if (!(leaving < boiling)) return { stream, atTap: undefined };
-	if (outlet.length === 0) return { stream, atTap: leaving };
+	if (!(leaving < boiling)) return { leaving: undefined, atTap: undefined };
+	if (outlet.length === 0) return { leaving, atTap: leaving };
 	const { ambient, wind, pressure } = conditions;
 	const flow = massFlow / water.density(leaving);
 	const run = pipeRun(outlet, water, { inletTemperature: leaving, flow, ambient, wind, pressure });
-	return { stream, atTap: run.outletTemperature };
+	return { leaving, atTap: run.outletTemperature };
 }
 
 /** Where no water flows, the skin is as hot as water as hot as wanted makes it. */

@@ -1,6 +1,6 @@
 import { setTimeout as pause } from "node:timers/promises";
 import { expect, it } from "vitest";
-import { deadline } from "../../../api/deadline.ts";
+import { deadline } from "../../../sdk/limited.ts";
 
 it("fires when the time is up, and says so", async () => {
 	const { signal, release } = deadline(new AbortController().signal, 10);
