@@ -3,6 +3,7 @@ import type { Config } from "./config.ts";
 import { keyMissing, keyring } from "./keyring.ts";
 import type { Key } from "./keys.ts";
 import { after, type Maybe } from "./maybe.ts";
+import { pageOrigins } from "./page.ts";
 import { rateLimit } from "./rate-limit.ts";
 import type { EdgeContext } from "./reply.ts";
 import type { Settings } from "./settings.ts";
@@ -25,7 +26,10 @@ export function admitting({ settings, keys, keysRequired, addressOf }: Door): No
 	const keyOf = (c: EdgeContext, address: string): Maybe<Key | undefined> => {
 		const presented = c.req.header("x-api-key");
 		if (presented !== undefined && keys.length > 0)
-			return find(presented, c.req.header("origin")).catch((problem: unknown) => {
+			return find(
+				presented,
+				pageOrigins((name) => c.req.header(name)),
+			).catch((problem: unknown) => {
 				count({ address, key: undefined }, performance.now());
 				throw problem;
 			});

@@ -15,14 +15,14 @@ export const keyMissing = () =>
 	);
 
 /** Finds the key that a caller presents, or throws a problem that says why it does not open anything; no text repeats the key.
- *  The request's Origin, undefined where it has none, decides whether a key may be used there. */
+ *  What origin the asking page may have, undefined where no page asks, decides whether a key may be used there. */
 export function keyring(keys: readonly Key[]) {
 	const digests = keys.map(({ sha256 }) => bytesOf(sha256));
-	return async (presented: string, origin: string | undefined): Promise<Key> => {
+	return async (presented: string, origins: readonly string[] | undefined): Promise<Key> => {
 		if (!isKey(presented)) throw unauthorized(MALFORMED);
 		const key = keys[placeOf(await digestOf(presented), digests)];
 		if (key === undefined || !presented.startsWith(`rk_${key.kind}_`)) throw unauthorized(UNKNOWN);
-		refuseElsewhere(key, origin);
+		refuseElsewhere(key, origins);
 		return key;
 	};
 }
@@ -33,17 +33,17 @@ const UNKNOWN = "This key is not known here: it was mistyped, revoked or made fo
 
 const unauthorized = (detail: string) => new ProblemError("unauthorized", detail, [], CHALLENGE);
 
-function refuseElsewhere({ kind, origins }: Key, origin: string | undefined): void {
-	if (kind === "secret" && origin !== undefined)
+function refuseElsewhere({ kind, origins: own }: Key, origins: readonly string[] | undefined): void {
+	if (kind === "secret" && origins !== undefined)
 		throw new ProblemError(
 			"forbidden",
-			"This secret key came with an Origin, as browsers send it, so whoever opens that page can read the key: revoke it, and use a publishable key in pages. A server that passes a browser's request on must leave Origin out",
+			"This secret key came with an Origin or a Sec-Fetch-Site, as browsers send them, so whoever opens that page can read the key: revoke it, and use a publishable key in pages. A server that passes a browser's request on must leave both out",
 		);
-	if (kind === "secret" || (origin !== undefined && origins.includes(origin))) return;
+	if (kind === "secret" || origins?.some((origin) => own.includes(origin))) return;
 	const where =
-		origin === undefined
+		origins === undefined
 			? "this request names no origin; a server needs a secret key"
-			: origin === "null"
+			: origins[0] === "null"
 				? "this page has none, as files and sandboxed frames have none"
 				: "this page is of another; scheme, host and port must be the same";
 	throw new ProblemError("forbidden", `This publishable key works on pages of its own origins: ${where}`);

@@ -73,7 +73,7 @@ describe("the contract", () => {
 			keyMissing(),
 			thrown(() => open("none", undefined)),
 			thrown(() => open(newKey("secret"), undefined)),
-			thrown(() => open(key, "https://b.example")),
+			thrown(() => open(key, ["https://b.example"])),
 			thrown(() => count({ address: "a", key: undefined }, 1)),
 		]);
 		const statuses = refusals.map((refusal) => {
