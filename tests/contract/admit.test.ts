@@ -92,6 +92,14 @@ describe("keys", () => {
 		expect(statuses).toEqual([200, 200, 200, 200, 200, 429]);
 	});
 
+	it("a publishable key opens a GET from a page on the service's own origin, sent without Origin", async () => {
+		const ask = behind({ keys, keysRequired: true });
+		const own = { "X-Api-Key": page, "Sec-Fetch-Site": "same-origin" };
+		expect((await ask({ ...own, Host: "www.cedar-row.example" })).status).toBe(200);
+		expect((await ask({ ...own, Host: "cedar-row.example" })).status).toBe(403);
+		expect((await ask({ "X-Api-Key": page, Host: "www.cedar-row.example" })).status).toBe(403);
+	});
+
 	it("403: a publishable key on another page, a secret one in any page", async () => {
 		const ask = behind({ keys, keysRequired: true });
 		expect((await ask({ "X-Api-Key": page, Origin: shop })).status).toBe(200);
