@@ -117,7 +117,6 @@ it("what runs on an edge runtime reaches nothing of Node's, and these packages a
 		"@hono/zod-openapi",
 		"@photostructure/tz-lookup",
 		"d3-scale",
-		"d3-shape",
 		"hono",
 		"hono/http-exception",
 		"suncalc",

@@ -4,6 +4,7 @@ import type { Ranking, SensitivityRequest } from "../schemas/sensitivity-request
 import type { SensitivityResponse } from "../schemas/sensitivity-response.ts";
 import { SHORT } from "../schemas/sensitivity-words.ts";
 import { gainTable } from "./gain-table.ts";
+import { titled } from "./titled.ts";
 import { PAPER } from "./warm-up.ts";
 
 type Improvement = SensitivityResponse["improvements"][number];
@@ -33,7 +34,8 @@ type Measure = (typeof MEASURES)[Ranking];
 
 /** The forms besides JSON in which improvements are told. */
 export const sensitivityForms = {
-	chart: (answer: SensitivityResponse, request: SensitivityRequest) => svgText(chart(answer, request)),
+	chart: (answer: SensitivityResponse, request: SensitivityRequest) =>
+		svgText(titled(chart(answer, request))),
 	table: gainTable,
 };
 

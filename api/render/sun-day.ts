@@ -1,21 +1,22 @@
 import { dayAxis } from "../../sdk/chart/day-axis.ts";
-import { drawDay } from "../../sdk/chart/day-chart.ts";
+import { drawDay, marksWithin } from "../../sdk/chart/day-chart.ts";
 import { svgText } from "../../sdk/chart/svg.ts";
 import { clockTime } from "../../sdk/chart/warm-up-chart.ts";
 import type { SunDayResponse } from "../schemas/sun-day.ts";
 import { seriesTable } from "./series-table.ts";
+import { titled, under } from "./titled.ts";
 import { HOURS, PAPER } from "./warm-up.ts";
 
 const whole = (value: number) => String(Math.round(value));
 
 /** The forms besides JSON in which a day of sun is told. */
 export const sunDayForms = {
-	chart: (answer: SunDayResponse) => svgText(chart(answer)),
+	chart: (answer: SunDayResponse) => svgText(titled(chart(answer))),
 	table: ({ series }: SunDayResponse) => seriesTable(series),
 };
 
 function chart(answer: SunDayResponse) {
-	const { series, date, plane } = answer;
+	const { series, date, plane, daylight } = answer;
 	const {
 		beamIrradianceWPerM2: beam,
 		planeIrradianceWPerM2: onPlane,
@@ -23,9 +24,9 @@ function chart(answer: SunDayResponse) {
 	} = series;
 	return drawDay(
 		{
-			title: `Clear sky on ${date}`,
+			title: `Clear sky on ${date}${ALL_DAY[daylight] && `. ${ALL_DAY[daylight]}`}`,
 			description: described(answer),
-			axis: dayAxis(series.time, PAPER.width / 52),
+			axis: dayAxis(series.time, marksWithin(PAPER.width, HOURS(22))),
 			left: { unit: "W/m²", low: 0, high: Math.max(...beam, ...onPlane, 1000) },
 			curves: [
 				{ role: "sun", label: "beam on a tracked dish", values: beam, filled: true, side: "left" },
@@ -40,11 +41,11 @@ function chart(answer: SunDayResponse) {
 			],
 			...{ levels: [], moments: [], number: whole, clock: HOURS },
 		},
-		PAPER,
+		under(PAPER),
 	);
 }
 
-const DARK = {
+const ALL_DAY = {
 	polarDay: "The sun stays up all day.",
 	polarNight: "The sun stays down all day.",
 	riseAndSet: "",
@@ -62,7 +63,7 @@ function described({
 	const rises =
 		sunrise !== undefined && sunset !== undefined
 			? `The sun rises at ${clockTime(sunrise)} and sets at ${clockTime(sunset)}.`
-			: DARK[daylight];
+			: ALL_DAY[daylight];
 	return [
 		rises,
 		`At noon, ${clockTime(noon)}, it stands ${noonAltitudeDeg.toFixed(1)}° high.`,

@@ -5,6 +5,7 @@ import { svgText } from "../../sdk/chart/svg.ts";
 import type { TankCoolingRequest } from "../schemas/tank-cooling-request.ts";
 import type { TankCoolingResponse } from "../schemas/tank-cooling-response.ts";
 import { seriesTable } from "./series-table.ts";
+import { titled, under } from "./titled.ts";
 import { PAPER } from "./warm-up.ts";
 
 type Answer = z.output<typeof TankCoolingResponse>;
@@ -19,7 +20,7 @@ const tenth = (value: number) => String(Math.round(value * 10) / 10).replace("-"
 
 /** The forms besides JSON in which a tank's cooling is told. */
 export const tankCoolingForms = {
-	chart: (answer: Answer, request: TankCoolingRequest) => svgText(chart(answer, request)),
+	chart: (answer: Answer, request: TankCoolingRequest) => svgText(titled(chart(answer, request))),
 	table: ({ series }: Answer) => seriesTable(series),
 };
 
@@ -44,7 +45,7 @@ function chart(answer: Answer, request: TankCoolingRequest) {
 			moments: moments(answer),
 			...{ number: whole, clock: (hour: number) => `${hour} h` },
 		},
-		PAPER,
+		under(PAPER),
 	);
 }
 

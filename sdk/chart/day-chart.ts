@@ -1,5 +1,4 @@
 import { scaleLinear } from "d3-scale";
-import { line } from "d3-shape";
 import type { DayAxis } from "./day-axis.ts";
 import { type Shape, shape } from "./svg.ts";
 
@@ -41,11 +40,20 @@ export interface Size {
 }
 
 export const INK: Readonly<Record<Role | "ink" | "faint" | "ground", string>> = {
-	...{ sun: "#e9b44c", sky: "#7ba7bc", water: "#0b6e75", top: "#4d9aa0", plane: "#a4501f" },
+	...{ sun: "#e9b44c", sky: "#5a86a0", water: "#0b6e75", top: "#3f8a91", plane: "#a4501f" },
 	...{ ink: "#23302f", faint: "#d5dad4", ground: "#fbfaf6" },
 };
+const BEFORE = 44; // [px] of the left axis
+const BEHIND = 50; // [px] of the right axis
+const EDGE = 22; // [px] where there is none, so that half the words of the last mark have room
 export const LETTER = 7.2; // [px] mean width of a letter at 13 px, on the wide side; common practice, no source
+const BOLD = 8; // [px] the same in bold
 const ROW = 20; // [px] height of a row of the legend
+
+/** How many marks fit under a plot between two axes, that far apart that their words don't touch.
+ *  @param words  of a mark, about as long as they get */
+export const marksWithin = (width: number, words: string) =>
+	(width - BEFORE - BEHIND) / (words.length * LETTER + 8);
 
 /** Where each entry of the legend stands, in as many rows as the width asks for. */
 function legendPlaces(labels: readonly string[], from: number, to: number) {
@@ -109,7 +117,7 @@ interface Frame extends Size {
 }
 
 function framed({ axis, left, right }: DayChart, { width, height }: Size, top: number): Frame {
-	const [from, to, bottom] = [44, width - (right ? 50 : 14), height - 26];
+	const [from, to, bottom] = [BEFORE, width - (right ? BEHIND : EDGE), height - 26];
 	const scaleOf = ({ low, high }: Measure) => scaleLinear([low, high], [bottom, top]).nice(5);
 	const scales = { left: scaleOf(left), right: scaleOf(right ?? left) };
 	return {
@@ -119,6 +127,8 @@ function framed({ axis, left, right }: DayChart, { width, height }: Size, top: n
 		rightTicks: right ? scales.right.ticks(5) : [],
 	};
 }
+
+const hundredth = (pixels: number) => Math.round(pixels * 100) / 100;
 
 /** A line across the plot at a height. */
 const across = ({ from, to }: Frame, y: number) => ({ x1: from, x2: to, y1: y, y2: y });
@@ -150,7 +160,7 @@ function foot({ axis, clock }: DayChart, frame: Frame): Shape[] {
 
 function curve({ role, values, filled, side }: Curve, { minutes }: DayAxis, frame: Frame): Shape {
 	const [x, y] = [frame.x, frame[side]];
-	const outline = line()(values.map((value, i): [number, number] => [x(minutes[i]!), y(value)])) ?? "";
+	const outline = `M${values.map((value, i) => `${hundredth(x(minutes[i]!))},${hundredth(y(value))}`).join("L")}`;
 	if (!filled) return shape("path", { ...strokeOf(role), d: outline });
 	const d = `${outline}L${x(minutes.at(-1)!)},${y(0)}L${x(0)},${y(0)}Z`;
 	return shape("path", { class: `fill ${role}`, d, fill: INK[role], "fill-opacity": 0.4 });
@@ -168,7 +178,7 @@ function levels(chart: DayChart, frame: Frame): Shape[] {
 
 function moments(chart: DayChart, { x, left, to, bottom }: Frame): Shape[] {
 	return chart.moments.flatMap(({ at, value, label }) => {
-		const room = to - label.length * LETTER; // the free corner below a rising curve, kept off the axis
+		const room = to - label.length * BOLD; // the free corner below a rising curve, kept off the axis
 		const place = x(at) + 9 <= room ? { x: x(at) + 9, y: left(value) + 24 } : { x: room, y: bottom - 12 };
 		const ring = { fill: INK.ground, stroke: INK.water, "stroke-width": 2.5 };
 		return [
@@ -210,8 +220,8 @@ export function drawDay(chart: DayChart, size: Size): Shape {
 		...(behind ? [behind] : []), // the sun behind the grid
 		...sides(chart, frame),
 		...foot(chart, frame),
-		...levels(chart, frame),
 		...before,
+		...levels(chart, frame), // with their words over the curves
 		...moments(chart, frame),
 	]);
 }

@@ -1,5 +1,5 @@
 import { clockMinutes, dayAxis } from "./day-axis.ts";
-import { type DayChart, drawDay, type Size } from "./day-chart.ts";
+import { type DayChart, drawDay, marksWithin, type Size } from "./day-chart.ts";
 import type { Shape } from "./svg.ts";
 
 /** What the chart needs of a warm-up's answer. */
@@ -33,7 +33,7 @@ export interface WarmUpWords {
 /** A tank's day: its temperature against sun, target and boil. */
 export function warmUpChart(answer: WarmUpShown, targetC: number, words: WarmUpWords, size: Size): Shape {
 	const { series, targetTime, boilingPointC } = answer;
-	const axis = dayAxis(series.time, size.width / 52);
+	const axis = dayAxis(series.time, marksWithin(size.width, words.clock(22)));
 	const { temperature, irradiance } = words;
 	const [mean, top] = [series.tankMeanC.map(temperature.from), series.tankTopC.map(temperature.from)];
 	const beam = series.beamIrradianceWPerM2.map(irradiance.from);

@@ -69,7 +69,7 @@ export function voice(language: string, units: Units): Voice {
 		plural: (forms, count) =>
 			(forms[new Intl.PluralRules(language).select(count)] ?? forms.other).replace("{count}", number(count)),
 		clock: (iso) => time.format(Date.parse(`${iso.slice(0, 16)}Z`)),
-		hour: (hour) => hours.format(MIDNIGHT + hour * 3_600_000),
+		hour: (hour) => (hour % 1 ? time : hours).format(MIDNIGHT + hour * 3_600_000),
 		month: (month) => date({ month: "long" }).format(Date.UTC(2000, month - 1, 15)),
 	};
 }

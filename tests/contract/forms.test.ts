@@ -65,6 +65,17 @@ describe.each(paths)("%s", (path) => {
 			expect(attributes).not.toMatch(/NaN|Infinity|undefined| style=| on\w+=/);
 	});
 
+	it("has its title on it, as a picture shows no other, and all words on the paper", async () => {
+		const text = await (await asked[path]("image/svg+xml")).text();
+		const title = /<title[^>]*>([^<]+)</.exec(text)![1]!;
+		expect(text.split(`>${title}</text>`)).toHaveLength(2);
+		for (const [, attributes = "", words = ""] of text.matchAll(/<text([^>]*)>([^<]*)</g)) {
+			const x = Number(/ x="([\d.]+)"/.exec(attributes)![1]);
+			const half = (words.length * 7.2) / 2; // as wide as letters of 13 px are
+			if (attributes.includes('"middle"')) expect(x + half, words).toBeLessThanOrEqual(600);
+		}
+	});
+
 	it("writes small letters nowhere", async () => {
 		const drawn = elements(await (await asked[path]("image/svg+xml")).text());
 		expect(drawn[0]!.attributes).toMatch(/viewBox="0 0 600 360"/);
@@ -135,8 +146,23 @@ it("a night without end is drawn as well", async () => {
 	const night = "/v1/sun/day?latitude=69.65&longitude=18.96&elevationM=10&date=2025-12-21";
 	const text = await (await app.request(night, { headers: { accept: "image/svg+xml" } })).text();
 	expect(elements(text).length).toBeGreaterThan(10);
-	expect(text).toContain("stays down all day");
+	expect(text).toContain(">Clear sky on 2025-12-21. The sun stays down all day.</text>");
 	expect(text).not.toContain("NaN");
+});
+
+it("a day without sun says why the target is not reached", async () => {
+	const body = { ...BODY, site: { latitude: 75, longitude: 20, elevationM: 10 }, date: "2025-12-21" };
+	const { reason } = (await (await posted("/v1/tank/warm-up", body, "application/json")).json()) as {
+		reason: { message: string };
+	};
+	const text = await (await posted("/v1/tank/warm-up", body, "image/svg+xml")).text();
+	expect(text).toContain(`does not reach the target of 60 °C. ${reason.message}`);
+});
+
+it("ten minutes have marks enough to be read", async () => {
+	const body = { ...BODY, startTime: "12:00", endTime: "12:10" };
+	const text = await (await posted("/v1/tank/warm-up", body, "image/svg+xml")).text();
+	for (const mark of ["12:00", "12:05", "12:10"]) expect(text).toContain(`>${mark}</text>`);
 });
 
 it("an operation with one form answers in that alone", async () => {
