@@ -1,9 +1,10 @@
 import type { z } from "@hono/zod-openapi";
 import { LIMITS } from "./config.ts";
 import type { FieldFault } from "./problem.ts";
-import { keysAt, valueAt } from "./schema-walk.ts";
-import { FORMS, nameOf, shown, wantedAt } from "./schema-words.ts";
+import { valueAt } from "./schema-walk.ts";
+import { choicesAt, FORMS, nameOf, shown, wantedAt } from "./schema-words.ts";
 import { nearest } from "./spelling.ts";
+import { hintFor } from "./unknown-key.ts";
 
 /** One fault by its path; where it stands is said differently for a body and a query. */
 export interface Fault {
@@ -16,22 +17,15 @@ const MOST = LIMITS.faultsListed.value;
 
 function unknownKeys(
 	keys: readonly string[],
+	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
-	known: readonly string[],
+	given: unknown,
 ): Fault[] {
-	return keys.slice(0, MOST).map((key) => {
-		const close = nearest(key, known);
-		const hint = close
-			? `did you mean ${close}?`
-			: known.length > 0
-				? `known here: ${known.join(", ")}`
-				: "nothing may stand here";
-		return {
-			path: [...path, key],
-			code: "unknown",
-			detail: `${nameOf([...path, key])} is not known; ${hint}`,
-		};
-	});
+	return keys.slice(0, MOST).map((key) => ({
+		path: [...path, key],
+		code: "unknown",
+		detail: `${nameOf([...path, key])} is not known; ${hintFor(key, root, path, given)}`,
+	}));
 }
 
 /** The faults of the choice that came closest: one whose outer form fits, else a sentence that names every choice. */
@@ -61,7 +55,10 @@ function wrong(
 	const want = wantedAt(root, path, given);
 	const name = nameOf(path);
 	if (value === undefined) return { path, code: "missing", detail: `${name} is missing: it must be ${want}` };
-	return { path, code, detail: `${name} must be ${want}; ${shown(value)} is not` };
+	const detail = `${name} must be ${want}; ${shown(value)} is not`;
+	const close =
+		code === "not_a_choice" && typeof value === "string" && nearest(value, choicesAt(root, path, given));
+	return { path, code, detail: close ? `${detail}; did you mean ${shown(close)}?` : detail };
 }
 
 /** A schema's own words; those that begin with "must" lack their subject. */
@@ -91,7 +88,7 @@ function faultsOf(
 		case "invalid_value":
 			return [wrong("not_a_choice", root, path, given)];
 		case "unrecognized_keys":
-			return unknownKeys(issue.keys, path, keysAt(root, path, given));
+			return unknownKeys(issue.keys, root, path, given);
 		case "invalid_union":
 			if (issue.discriminator === undefined) return unionFaults(issue, root, path, given);
 			return [wrong("not_a_choice", root, path, given)];
@@ -108,11 +105,20 @@ function faultsOf(
 	}
 }
 
-/** Every fault behind a schema's refusal, in sentences a person can act on, up to the limit. */
+/** Codes of what could not be read as what it should be: no further rule says anything about it. */
+const UNREADABLE: ReadonlySet<Fault["code"]> = new Set(["wrong_type", "wrong_format", "not_a_choice"]);
+
+/** Every fault behind a schema's refusal, in sentences a person can act on, each once, up to the limit. */
 export function faultsIn(error: z.ZodError, schema: z.ZodType, given: unknown): readonly Fault[] {
 	const faults: Fault[] = [];
+	const unreadable = new Set<string>();
 	for (const issue of error.issues) {
-		faults.push(...faultsOf(issue, schema, given, []));
+		for (const fault of faultsOf(issue, schema, given, [])) {
+			const place = pointerTo(fault.path);
+			if (unreadable.has(place)) continue;
+			faults.push(fault);
+			if (UNREADABLE.has(fault.code)) unreadable.add(place);
+		}
 		if (faults.length >= MOST) break;
 	}
 	return faults.slice(0, MOST);

@@ -1,7 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 
 /** What a schema checks once defaults, optionality and reading-in are taken off. */
-function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
+export function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
 	const def = (schema as z.core.$ZodTypes)._zod.def;
 	switch (def.type) {
 		case "optional":

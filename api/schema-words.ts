@@ -35,7 +35,8 @@ function unitOf(schema: z.core.$ZodType): string {
 	return typeof unit !== "string" || unit === "1" ? "" : unit === "°" ? unit : ` ${unit}`;
 }
 
-function list(words: readonly string[]): string {
+/** Words as a choice: "a, b or c". */
+export function list(words: readonly string[]): string {
 	return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 }
 
@@ -74,5 +75,25 @@ function bounds(schema: z.core.$ZodTypes): string {
 
 /** What is wanted at a path: each choice that the contract leaves there. */
 export function wantedAt(root: z.core.$ZodType, path: readonly PropertyKey[], given: unknown): string {
-	return [...new Set(schemasAt(root, path, given).map((schema) => wanted(schema)))].join(", or ");
+	const schemas = schemasAt(root, path, given);
+	const fixed = fixedValues(schemas);
+	if (fixed.length > 1 && schemas.every(({ _zod: { def } }) => def.type === "literal"))
+		return `one of ${list(fixed.map(shown))}`;
+	return [...new Set(schemas.map((schema) => wanted(schema)))].join(", or ");
+}
+
+/** The words that may stand at a path. */
+export function choicesAt(
+	root: z.core.$ZodType,
+	path: readonly PropertyKey[],
+	given: unknown,
+): readonly string[] {
+	return fixedValues(schemasAt(root, path, given)).filter((value) => typeof value === "string");
+}
+
+function fixedValues(schemas: readonly z.core.$ZodTypes[]): readonly unknown[] {
+	const values = schemas.flatMap(({ _zod: { def } }): readonly unknown[] =>
+		def.type === "literal" ? def.values : def.type === "enum" ? Object.values(def.entries) : [],
+	);
+	return [...new Set(values)];
 }

@@ -11,10 +11,21 @@ function edits(a: string, b: string): number {
 }
 
 const LONGEST = 60; // letters; no name in the contract comes near it
+const SHORTEST = 3; // letters that a name may begin with to be taken for it: `lat` for `latitude`
+
+/** The unit at the end of a name of the contract, from the closed list of style. */
+const UNIT = /(?:Kwh|Kpa|Kw|Kj|Mrad|Min|Mm2?|M2|Deg|[CHKLMSW])(?:Per[A-Z]\w*)?$/;
+const OTHER_UNIT = /^(?:[A-Z][a-z\d]*(?:Per[A-Z]\w*)?|[A-Z]+)$/;
+
+/** Whether a word is a known name in another unit: `wantedFlowGpm` for `wantedFlowLPerMin`. */
+function inAnotherUnit(word: string, known: string): boolean {
+	const stem = known.replace(UNIT, "");
+	return stem !== known && word.startsWith(stem) && OTHER_UNIT.test(word.slice(stem.length));
+}
 
 /** The known word that a mistyped one most likely stands for: nearly the same letters, the same name without its unit
- *  (`elevation` for `elevationM`), or with a word more or less before it (`apertureDiameterM` for `diameterM`). Undefined when
- *  nothing is close. */
+ *  (`elevation` for `elevationM`) or in another, or with a word more or less before it (`apertureDiameterM` for `diameterM`).
+ *  Undefined when nothing is close. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
 	if (word.length > LONGEST) return undefined;
 	const lower = word.toLowerCase().replace(/[_-]/g, "");
@@ -22,7 +33,9 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 	let least = Math.max(2, Math.floor(word.length / 4)) + 1;
 	for (const candidate of known) {
 		const other = candidate.toLowerCase();
-		const start = lower.length >= 4 && (other.startsWith(lower) || lower.startsWith(other));
+		const start =
+			inAnotherUnit(word, candidate) ||
+			(lower.length >= SHORTEST && (other.startsWith(lower) || lower.startsWith(other)));
 		const end = Math.min(lower.length, other.length) >= 6 && (other.endsWith(lower) || lower.endsWith(other));
 		const distance = start ? 1 : end ? 2 : edits(lower, other);
 		if (distance < least && distance < other.length) [best, least] = [candidate, distance];

@@ -13,7 +13,7 @@ const Prices = z
 	.strictObject({
 		currency: z
 			.string()
-			.regex(/^[A-Z]{3}$/)
+			.regex(/^[A-Z]{3}$/, "must be three capital letters, as in ISO 4217, such as MAD")
 			.meta({ description: "Three letters, as in ISO 4217.", examples: ["MAD"] }),
 		...(Object.fromEntries(IMPROVEMENTS.map((id) => [id, price])) as Record<ImprovementId, typeof price>),
 	})
