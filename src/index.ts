@@ -63,6 +63,7 @@ export type { ReceiverConditions } from "./receiver/conditions.ts";
 export { filmLimitedReceiver } from "./receiver/film-limited.ts";
 export { fittedLine } from "./receiver/fitted-line.ts";
 export { receiverLosses, totalReceiverLoss } from "./receiver/losses.ts";
+export { absorberWidth, narrowestAbsorber } from "./receiver/narrowest.ts";
 export { proportionedReceiver } from "./receiver/proportions.ts";
 export type { Receiver, TubeReceiver } from "./receiver/receiver.ts";
 export { receiverSurvey, type SurveyPlan, type SurveyRow } from "./receiver/survey.ts";

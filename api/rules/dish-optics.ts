@@ -2,7 +2,7 @@ import type { DishOpticsRequest } from "../schemas/dish-optics-request.ts";
 import { dishFocus, dishOffset, dishSize, isSized } from "./dish.ts";
 import { contradictory, impossible, type Rule, refuseFaults, said } from "./fault.ts";
 import { hemisphereKnown } from "./fixed-focus.ts";
-import { hollowBehindOpening, mirrorWidth, receiverWithinDish } from "./receiver.ts";
+import { hollowBehindOpening, mirrorWidth, receiverWithinDish, tubeWound } from "./receiver.ts";
 import { receiverTubeWall } from "./tubes.ts";
 
 /** What the light falls into has an aperture. */
@@ -39,6 +39,7 @@ const RULES: readonly Rule<DishOpticsRequest>[] = [
 	receiverHasAperture,
 	receiverWithinDish,
 	hollowBehindOpening,
+	tubeWound,
 	receiverTubeWall,
 	hemisphereKnown,
 	curveWithinDish,

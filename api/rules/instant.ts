@@ -9,7 +9,7 @@ import { windingFaults } from "./coil.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { contradictory, outOfRange, type Rule, type RuleFault, refuseFaults, said } from "./fault.ts";
 import { spreadsOfRange } from "./range.ts";
-import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
+import { hollowBehindOpening, receiverWithinDish, tubeWound } from "./receiver.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
 import { receiverTubeWall, tubeWall } from "./tubes.ts";
 
@@ -156,6 +156,7 @@ const RULES: readonly InstantRule[] = [
 	dishOffset,
 	receiverWithinDish,
 	hollowBehindOpening,
+	tubeWound,
 	receiverTubeWall,
 	vesselOfArrangement,
 	pipeOfArrangement,

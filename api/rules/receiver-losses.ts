@@ -4,7 +4,7 @@ import type { ReceiverLossesRequest } from "../schemas/receiver-losses-request.t
 import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { contradictory, type Rule, type RuleFault, refuseFaults, tooLarge } from "./fault.ts";
 import { hemisphereKnown } from "./fixed-focus.ts";
-import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
+import { hollowBehindOpening, receiverWithinDish, tubeWound } from "./receiver.ts";
 import { receiverTubeWall } from "./tubes.ts";
 
 type LossesRule = Rule<ReceiverLossesRequest>;
@@ -63,6 +63,7 @@ const RULES: readonly LossesRule[] = [
 	hemisphereKnown,
 	apertureKnown,
 	hollowBehindOpening,
+	tubeWound,
 	receiverTubeWall,
 	rowsBounded,
 ];

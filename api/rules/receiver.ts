@@ -1,7 +1,9 @@
+import { absorberWidth, narrowestAbsorber, proportionedReceiver } from "../../src/index.ts";
 import { coreDish, type Dish } from "../schemas/dish.ts";
 import type { Receiver } from "../schemas/receiver.ts";
+import { unsizedReceiver } from "../schemas/receiver-sized.ts";
 import { isSized } from "./dish.ts";
-import { contradictory, impossible, type Rule, said } from "./fault.ts";
+import { contradictory, impossible, outOfRange, type Rule, said } from "./fault.ts";
 
 type WithReceiver = { readonly receiver: Receiver };
 
@@ -38,4 +40,19 @@ export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
 				),
 			]
 		: [];
+};
+
+/** A receiver of given size leaves its tube room to be wound. */
+export const tubeWound: Rule<WithReceiver> = ({ receiver }) => {
+	if (receiver.kind === "efficiencyLine") return [];
+	const hollow = receiver.kind === "cavity" ? receiver.innerDiameterM : undefined;
+	const opening = receiver.apertureDiameterM;
+	if (hollow === undefined && opening === "auto") return [];
+	const unsized = unsizedReceiver(receiver);
+	const width = hollow ?? absorberWidth(proportionedReceiver(unsized, opening as number));
+	const narrowest = narrowestAbsorber(unsized);
+	if (width >= narrowest) return [];
+	const name = hollow === undefined ? "apertureDiameterM" : "innerDiameterM";
+	const detail = `a tube of ${said(receiver.tube.innerDiameterMm)} mm bore is hardly wound to an absorber ${said(width)} m wide; the narrowest is ${said(narrowest)} m`;
+	return [outOfRange(`/receiver/${name}`, detail)];
 };

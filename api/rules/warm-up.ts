@@ -5,7 +5,7 @@ import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { drawDemand, scaleOfProfile, tapAboveMains } from "./draw.ts";
 import { type Rule, type RuleFault, refuseFaults } from "./fault.ts";
 import { spreadsOfRange } from "./range.ts";
-import { hollowBehindOpening, receiverWithinDish } from "./receiver.ts";
+import { hollowBehindOpening, receiverWithinDish, tubeWound } from "./receiver.ts";
 import { drawsWithinRun, endAfterStart } from "./run.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, rowsCoverRun, timesRise } from "./sky.ts";
 import {
@@ -29,6 +29,7 @@ const RULES: readonly Rule[] = [
 	dishOffset,
 	receiverWithinDish,
 	hollowBehindOpening,
+	tubeWound,
 	tubeWalls,
 	startAboveStop,
 	limitsAboveStart,

@@ -1,4 +1,5 @@
 import {
+	absorberWidth,
 	bestApertureDiameter,
 	type Dish as CoreDish,
 	type Receiver as CoreReceiver,
@@ -6,6 +7,7 @@ import {
 	dishOptics,
 	type Fluid,
 	filmLimitedReceiver,
+	narrowestAbsorber,
 	proportionedReceiver,
 	standardPressure,
 } from "../../src/index.ts";
@@ -50,7 +52,10 @@ export function coreReceiver(
 	const given = receiver.apertureDiameterM;
 	const aperture =
 		given === "auto"
-			? Math.min(bestApertureDiameter(dish, unsized, { ...DUTY, pressure }), hollowGiven(receiver)) // the trade has one summit
+			? Math.min(
+					windable(unsized, bestApertureDiameter(dish, unsized, { ...DUTY, pressure })),
+					hollowGiven(receiver),
+				) // the trade has one summit
 			: given;
 	const optics = dishOptics(dish, aperture, 0, 0);
 	const light = optics.apertureArea * optics.shares.toReceiver;
@@ -69,6 +74,11 @@ export function coreReceiverInLight(
 	if (receiver.kind === "efficiencyLine") return efficiencyLine(receiver);
 	const sized = proportionedReceiver(unsizedReceiver(receiver), receiver.apertureDiameterM as number);
 	return sizedReceiver(receiver, sized, light, fluid, standardPressure(elevation), fill);
+}
+
+/** An aperture [m], or a wider one where the tube could not be wound to the absorber that goes with it. */
+function windable(unsized: CoreTubeReceiver, aperture: number): number {
+	return Math.max(aperture, narrowestAbsorber(unsized) / absorberWidth(proportionedReceiver(unsized, 1)));
 }
 
 /** The widest that an opening into a hollow of given size can be [m]. */
@@ -102,7 +112,7 @@ function sizedReceiver(
 }
 
 /** Surfaces, tube and lagging; the sizes are placeholders that `proportionedReceiver` replaces. */
-function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
+export function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
 	const common = {
 		apertureDiameter: 1,
 		absorptance: receiver.absorptance,

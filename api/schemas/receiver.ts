@@ -31,7 +31,7 @@ const aperture = assume(
 		"x-unit": "m",
 	}),
 	"auto",
-	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring",
+	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to",
 );
 
 const surface = {

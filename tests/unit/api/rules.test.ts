@@ -80,6 +80,30 @@ const CASES: readonly (readonly [what: string, body: object, pointer: string, co
 		"contradictory",
 	],
 	[
+		"a spiral too narrow for its tube",
+		{ receiver: { kind: "openCoil", apertureDiameterM: 0.03 } },
+		"/receiver/apertureDiameterM",
+		"out_of_range",
+	],
+	[
+		"a hollow too narrow for its tube",
+		{
+			receiver: {
+				apertureDiameterM: 0.02,
+				innerDiameterM: 0.02,
+				tube: { innerDiameterMm: 26, outerDiameterMm: 28 },
+			},
+		},
+		"/receiver/innerDiameterM",
+		"out_of_range",
+	],
+	[
+		"an opening whose hollow is too narrow for its tube",
+		{ receiver: { apertureDiameterM: 0.015, tube: { innerDiameterMm: 26, outerDiameterMm: 28 } } },
+		"/receiver/apertureDiameterM",
+		"out_of_range",
+	],
+	[
 		"a receiver tube without wall",
 		{ receiver: { tube: { outerDiameterMm: 13 } } },
 		"/receiver/tube/outerDiameterMm",

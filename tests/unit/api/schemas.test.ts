@@ -511,6 +511,17 @@ describe("a receiver sized for its dish", () => {
 		expect(cavity.tube.length * 0.015).toBeCloseTo(wall, 12);
 	});
 
+	it.each(["openCoil", "glazedCoil"] as const)(
+		"of a small dish a %s is wide enough to wind its tube, and no wider for it",
+		(kind) => {
+			const small = tubeReceiver({ dish: { diameterM: 0.4 }, receiver: { kind }, loop: { fluid: "water" } });
+			const helix = (2 / 3) * small.apertureDiameter; // mean of a flat spiral's turns by their length
+			expect(helix / small.tube.innerDiameter).toBeGreaterThan(1.999); // tighter no film is known
+			expect(helix / small.tube.innerDiameter).toBeLessThan(6);
+			expect(small.tube.length * 0.015).toBeCloseTo((Math.PI / 4) * small.apertureDiameter ** 2, 12);
+		},
+	);
+
 	it("opens no wider than a hollow of given size", () => {
 		const free = tubeReceiver({});
 		const narrow = tubeReceiver({ receiver: { innerDiameterM: 0.08 } });
