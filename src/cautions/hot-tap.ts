@@ -10,6 +10,6 @@ export const hotTap: CautionRule<InstantCircumstances> = ({ task }) => [
 		severity: "danger",
 		parameters: { tapTemperature: temperature(SCALDING), wantedTemperature: temperature(task.duty.wanted) },
 		message:
-			"An instant heater has no set temperature of its own: half the flow, or a sun come out of cloud, doubles the rise above {wantedTemperature} asked for, and scalds. Hold the tap at {tapTemperature} or what your local code says with a listed thermostatic mixing valve.",
+			"An instant heater has no set temperature of its own: half the flow doubles the rise, as does a sun that comes out of cloud, and water far hotter than the {wantedTemperature} asked for scalds. Hold the tap at {tapTemperature} or what your local code says with a listed thermostatic mixing valve.",
 	},
 ];

@@ -14,9 +14,19 @@ import { laggingAboveLimit } from "./lagging-limit.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { receiverFrost } from "./receiver-frost.ts";
 import { standingWater } from "./standing-water.ts";
+import { steamAtTap } from "./steam-at-tap.ts";
 import { steamInCoil } from "./steam-in-coil.ts";
 
-const RULES = [concentratedLight, standingWater, steamInCoil, closedLine, hotTap, receiverFrost, dishInWind];
+const RULES = [
+	concentratedLight,
+	standingWater,
+	steamInCoil,
+	steamAtTap,
+	closedLine,
+	hotTap,
+	receiverFrost,
+	dishInWind,
+];
 const ORDER: readonly Severity[] = ["danger", "warning", "info"];
 
 /** Everything to be careful of about an instant heater, the most serious first. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { wireCaution } from "../../../api/schemas/caution.ts";
+import { fromSi } from "../../../api/units.ts";
 import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
 import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
@@ -41,6 +42,8 @@ const HAZARDS: readonly (readonly [
 	["dishInWind", "warning", {}, undefined],
 	["standingWaterBoils", "danger", {}, charged(120)],
 	["steamInCoil", "danger", charged(145), charged(120)],
+	["steamAtTap", "danger", { wantedFlow: 0.3 / 60 }, { wantedFlow: 0.8 / 60 }],
+	["steamAtTap", "danger", { duty: { ...duty, wanted: celsius(95) } }, {}],
 	["receiverFreezes", "danger", inAir(4), inAir(6)],
 	["hotSurface", "warning", { duty: { ...duty, wanted: celsius(85) }, ...piped(0) }, piped(0.025)],
 	["laggingTooHot", "warning", piped(0.02, "polyethyleneFoam"), piped(0.02)],
@@ -64,6 +67,19 @@ it.each(HAZARDS.flatMap(([code, , , absent]) => (absent ? [[code, absent] as con
 		expect(found(absent).map((one) => one.code)).not.toContain(code);
 	},
 );
+
+it("tells how hot the wanted flow comes to the tap, by the heat of the sun over that flow", () => {
+	const wantedFlow = 0.3 / 60; // [kg/s]
+	const asked = { ...task, wantedFlow };
+	const outcome = instantFeasibility(heater, asked);
+	const hot = wireCaution(found({ wantedFlow }).find(({ code }) => code === "steamAtTap")!);
+	const { steady } = outcome.best;
+	const power = steady.kind === "flows" ? steady.power : Number.NaN; // a hotter receiver gives a little less
+	const rise = power / (wantedFlow * 4200);
+	expect(hot.parameters.tapTemperatureC).toBeGreaterThan(fromSi.celsius(task.duty.cold) + 0.85 * rise);
+	expect(hot.parameters.tapTemperatureC).toBeLessThan(fromSi.celsius(task.duty.cold) + rise);
+	expect(hot.parameters.openBoilingPointC).toBeLessThan(100);
+});
 
 it("cautions of an instant heater come most serious first", () => {
 	const order = ["danger", "warning", "info"];
