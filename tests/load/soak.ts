@@ -1,8 +1,12 @@
 /** Mixed traffic for a long time at about half of what the service can do: does it forget what it no longer needs, and does
- *  it answer as it should throughout? Run with `npm run load:soak -- 600` after a build; the number is how long [s]. */
+ *  it answer as it should throughout? Run with `npm run load:soak -- 600` after a build; the number is how long [s].
+ *
+ *  V8 compiles ever rarer functions for hours, and what it holds about them grows with their code: by less and less, but by
+ *  more than a small leak would. So the heap is held to a line in time beside the size of the code. */
 import { Agent } from "node:http";
 import { asked } from "./asked.ts";
-import { line } from "./slope.ts";
+import type { Heap } from "./inside.ts";
+import { type Line, line, lineBeside } from "./slope.ts";
 import { pinThis, placeWords } from "./spawned.ts";
 import { judge, table } from "./table.ts";
 import { type Sent, traffic } from "./traffic.ts";
@@ -12,8 +16,9 @@ const LENGTH = Number(process.argv[2] ?? 600); // [s]
 const WARM_UP = 0.25; // of the length
 const SAMPLES = 60; // of the heap, over the whole length
 const SHARE = 0.5; // of what the service can do
-const NOISE = 0.01; // of the heap, that a whole run may add before it counts as growth
+const NOISE = 0.02; // of the heap, that a whole run may add before it counts as growth
 const MEGABYTE = 2 ** 20;
+const OVERLOADED = 503;
 
 pinThis();
 const raykettle = await watched({ POOL_THREADS: "2", ANSWER_MEMORY_MB: "2" }); // a memory that is soon full
@@ -23,19 +28,20 @@ const statuses = new Map<number, number>();
 const wrong: string[] = [];
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
-async function send({ question, expected }: Sent): Promise<void> {
+async function send({ question, expected }: Sent): Promise<number> {
 	const { status, text } = await asked(raykettle.url, question, agent);
 	statuses.set(status, (statuses.get(status) ?? 0) + 1);
 	if (!expected.includes(status))
 		wrong.push(`${question.method} ${question.path} was answered ${status}: ${text.slice(0, 200)}`);
+	return status;
 }
 
-/** Requests a second when each of four clients asks again at once. */
+/** Requests a second that are not refused when each of four clients asks again at once. */
 async function capacity(seconds: number): Promise<number> {
 	const until = performance.now() + seconds * 1000;
 	let answered = 0;
 	const client = async () => {
-		for (; performance.now() < until; answered++) await send(requests.next().value);
+		while (performance.now() < until) if ((await send(requests.next().value)) !== OVERLOADED) answered++;
 	};
 	await Promise.all([client(), client(), client(), client()]);
 	return answered / seconds;
@@ -44,14 +50,21 @@ async function capacity(seconds: number): Promise<number> {
 interface Sample {
 	readonly time: number; // [s]
 	readonly heap: number; // of all threads [MB]
+	readonly code: number; // of all threads [MB]
 	readonly resident: number; // [MB]
 }
 
 async function sample(begun: number): Promise<Sample | undefined> {
 	const told = await raykettle.ask("heaps");
 	if (!("heaps" in told) || told.heaps.length !== THREADS) return undefined; // a busy thread did not answer in time
-	const heap = told.heaps.reduce((sum, bytes) => sum + bytes, 0) / MEGABYTE;
-	return { time: (performance.now() - begun) / 1000, heap, resident: raykettle.resident() };
+	const sum = (of: (heap: Heap) => number) => told.heaps.reduce((all, heap) => all + of(heap), 0) / MEGABYTE;
+	const time = (performance.now() - begun) / 1000;
+	return {
+		time,
+		heap: sum((heap) => heap.bytes),
+		code: sum((heap) => heap.code),
+		resident: raykettle.resident(),
+	};
 }
 
 const THREADS = 3; // the main one and the pool's two
@@ -59,7 +72,7 @@ await capacity(Math.min(5, LENGTH / 10));
 const rate = SHARE * (await capacity(Math.min(10, LENGTH / 10)));
 const samples: Sample[] = [];
 const begun = performance.now();
-const inFlight = new Set<Promise<void>>();
+const inFlight = new Set<Promise<number>>();
 for (let count = 0, sampled = 0; ; ) {
 	const passed = (performance.now() - begun) / 1000;
 	if (passed >= LENGTH) break;
@@ -79,15 +92,8 @@ const code = await raykettle.end();
 agent.destroy();
 
 const settled = samples.filter(({ time }) => time >= WARM_UP * LENGTH);
-const time = settled.map((one) => one.time);
-const heap = line(
-	time,
-	settled.map((one) => one.heap),
-);
-const resident = line(
-	time,
-	settled.map((one) => one.resident),
-);
+const over = (of: keyof Sample) => settled.map((one) => one[of]);
+const heap = lineBeside(over("time"), over("heap"), over("code"));
 console.log(`${LENGTH} s at ${rate.toFixed(0)} requests a second, ${placeWords()}, pool of two`);
 console.log(
 	[...statuses]
@@ -95,7 +101,7 @@ console.log(
 		.map(([status, count]) => `${status || "left"}: ${count}`)
 		.join(", "),
 );
-const row = (name: string, { mean, slope, error }: typeof heap) => [
+const row = (name: string, { mean, slope, error }: Line) => [
 	name,
 	mean.toFixed(2),
 	(slope * 3600).toFixed(2),
@@ -103,7 +109,12 @@ const row = (name: string, { mean, slope, error }: typeof heap) => [
 ];
 table(
 	["[MB]", "mean", "growth an hour", "±"],
-	[row("heap after collection", heap), row("resident", resident)],
+	[
+		row("heap after collection", line(over("time"), over("heap"))),
+		row("compiled functions", line(over("time"), over("code"))),
+		row("heap beside them", heap),
+		row("resident", line(over("time"), over("resident"))),
+	],
 );
 for (const one of wrong.slice(0, 10)) console.log(one);
 const growth = (heap.slope - 2 * heap.error) * LENGTH;
