@@ -176,9 +176,9 @@ function levels(chart: DayChart, frame: Frame): Shape[] {
 	});
 }
 
-function moments(chart: DayChart, { x, left, to, bottom }: Frame): Shape[] {
+function moments(chart: DayChart, { x, left, from, to, bottom }: Frame): Shape[] {
 	return chart.moments.flatMap(({ at, value, label }) => {
-		const room = to - label.length * BOLD; // the free corner below a rising curve, kept off the axis
+		const room = Math.max(from, to - label.length * BOLD); // the free corner below a rising curve, kept off the axis
 		const place = x(at) + 9 <= room ? { x: x(at) + 9, y: left(value) + 24 } : { x: room, y: bottom - 12 };
 		const ring = { fill: INK.ground, stroke: INK.water, "stroke-width": 2.5 };
 		return [

@@ -1,6 +1,6 @@
 import { assumptions, cautions, chart } from "./answer.ts";
 import { element } from "./dom.ts";
-import { notice, type Shown, sentences } from "./shown.ts";
+import { isWaiting, notice, type Shown, sentences } from "./shown.ts";
 import type { Voice } from "./voice.ts";
 
 /** The side of the widget that answers. */
@@ -10,6 +10,8 @@ export interface Panel {
 	readonly show: (state: Shown) => void;
 	/** Says something in place of the words, until there is something to show. */
 	readonly say: (text: string) => void;
+	/** Scrolls its words into sight, where they are not: on a phone they stand under a long form. */
+	readonly reveal: () => void;
 	/** Stops following its own width. */
 	readonly rest: () => void;
 }
@@ -37,6 +39,10 @@ export function panel(voice: () => Voice, told: (state: Shown) => void, again: (
 		const speaking = voice();
 		said.replaceChildren(...sentences(state, speaking, again));
 		resized.disconnect();
+		if (isWaiting(state)) {
+			shown.classList.add("stale"); // an earlier answer stays, so that the page keeps its height
+			return;
+		}
 		shown.replaceChildren();
 		if (state.kind !== "answer") return;
 		shown.classList.toggle("stale", state.stale);
@@ -56,6 +62,7 @@ export function panel(voice: () => Voice, told: (state: Shown) => void, again: (
 		state: () => state,
 		show,
 		say: (text) => said.replaceChildren(notice(text)),
+		reveal: () => said.scrollIntoView({ block: "nearest" }),
 		rest: () => resized.disconnect(),
 	};
 }

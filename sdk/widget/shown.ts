@@ -11,6 +11,8 @@ export type Shown =
 	| { readonly kind: "trouble"; readonly trouble: Trouble; readonly problem: RaykettleProblem | undefined }
 	| { readonly kind: "faulty"; readonly faults: readonly string[] };
 
+export const isWaiting = ({ kind }: Shown) => kind === "loading" || kind === "slow";
+
 const headline = (text: string) => element("p", { class: "headline" }, text);
 const sentence = (text: string) => element("p", {}, text);
 export const notice = (text: string) => element("p", { class: "notice" }, text);

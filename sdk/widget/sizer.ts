@@ -5,6 +5,7 @@ import { element } from "./dom.ts";
 import { form, type Listeners } from "./form.ts";
 import { locate } from "./locate.ts";
 import { panel } from "./panel.ts";
+import { isWaiting } from "./shown.ts";
 import css from "./sizer.css";
 import { languageFor } from "./texts/texts.ts";
 import { type Voice, voice } from "./voice.ts";
@@ -19,11 +20,14 @@ export class RaykettleSizer extends HTMLElement {
 	readonly #frame = element("div", { class: "frame" }, this.#asked);
 	readonly #panel = panel(
 		() => this.#voice,
-		({ kind }) => {
-			this.#frame.dataset.state = kind;
-			this.#frame.setAttribute("aria-busy", String(kind === "loading" || kind === "slow"));
+		(shown) => {
+			this.#frame.dataset.state = shown.kind;
+			this.#frame.setAttribute("aria-busy", String(isWaiting(shown)));
 		},
-		() => void this.#ask(),
+		() => {
+			this.#focus("ask"); // as the button that was pressed goes away
+			void this.#ask();
+		},
 	);
 	#catalogue: Catalogue | undefined;
 	#choice: Choice | undefined;
@@ -163,6 +167,7 @@ export class RaykettleSizer extends HTMLElement {
 		this.#running = running;
 		if (this.shadowRoot?.querySelector("[aria-invalid]")) this.#render("ask");
 		this.#panel.show({ kind: "loading" });
+		this.#panel.reveal();
 		const slow = setTimeout(() => this.#panel.show({ kind: "slow" }), SLOW);
 		const asked = { ...choice };
 		const body = request(asked, catalogue, new Date().getFullYear());
@@ -191,6 +196,7 @@ export class RaykettleSizer extends HTMLElement {
 			this.#panel.show(outcome);
 			this.#tell("raykettle-trouble", { request: body, trouble, problem });
 		}
+		this.#panel.reveal();
 	}
 
 	#tell(name: string, detail: object): void {

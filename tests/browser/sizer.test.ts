@@ -9,6 +9,20 @@ const FAILED = /Failed to load resource/; // the browser's own note of an answer
 const headline = (page: Page) => page.locator("raykettle-sizer .headline");
 const ask = (page: Page) => page.locator("#ask").click();
 
+/** Contrast of two colours such as `rgb(1, 2, 3)` (WCAG 2.2). */
+function contrast(...colours: [string, string]): number {
+	const [dark, bright] = colours
+		.map((colour) => {
+			const [red, green, blue] = colour.match(/\d+/g)!.map((part) => {
+				const share = Number(part) / 255;
+				return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+			});
+			return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
+		})
+		.sort((a, b) => a - b);
+	return (bright! + 0.05) / (dark! + 0.05);
+}
+
 /** Words without the signs that keep numbers in their order. */
 const plain = (text: string | null) =>
 	(text ?? "")
@@ -104,6 +118,7 @@ describe("a visitor", () => {
 			await page.waitForTimeout(200);
 			expect(await page.locator("#elevationM").getAttribute("aria-invalid")).toBe("true");
 			expect(asked).not.toContain("/v1/tank/warm-up");
+			await page.getByText("Some numbers are missing or out of range").waitFor();
 		}));
 
 	it("can give the browser's location, and is asked for the elevation that it lacks", () =>
@@ -147,6 +162,87 @@ describe("a visitor", () => {
 				/The day's heat brings the tank to \d+ °C/,
 			);
 		}));
+
+	it("on a phone sees the answer come, under a form that is longer than the screen", () =>
+		visit({ viewport: { width: 375, height: 500 } }, async ({ page, home }) => {
+			await page.goto(home);
+			await page.locator("#people").focus(); // the button is below the edge
+			await page.keyboard.press("Enter");
+			await headline(page).waitFor();
+			const seen = () =>
+				page
+					.locator("raykettle-sizer .said")
+					.evaluate(
+						(said) =>
+							said.getBoundingClientRect().bottom <= innerHeight + 1 &&
+							said.getBoundingClientRect().top >= -1,
+					);
+			await expect.poll(seen).toBe(true);
+		}));
+
+	it("asks again without the page jumping", () =>
+		visit({}, async ({ page, home }) => {
+			await answered(page, home);
+			await page.route("**/v1/tank/warm-up", async (route) => {
+				await new Promise((later) => setTimeout(later, 1500));
+				await route.continue();
+			});
+			const height = () => page.evaluate(() => document.documentElement.scrollHeight);
+			const before = await height();
+			await ask(page);
+			await page.getByText("Working it out").waitFor();
+			expect(before - (await height())).toBeLessThan(120); // the words alone are shorter meanwhile
+			expect(await page.locator("raykettle-sizer .shown.stale figure svg").count()).toBe(1);
+			await headline(page).waitFor();
+			expect(await page.locator("raykettle-sizer .stale").count()).toBe(0);
+		}));
+
+	it("reads each hour under the chart, in every language and unit, on the narrowest screen", () =>
+		visit({ viewport: { width: 320, height: 700 } }, async ({ page, home }) => {
+			await page.goto(home);
+			await page.locator("#units-us").check();
+			for (const language of ["en", "es", "ar"]) {
+				await page.locator(`button[data-lang="${language}"]`).click();
+				await ask(page);
+				await headline(page).waitFor();
+				const [boxes, paper] = await page.locator("raykettle-sizer figure svg").evaluate((svg) => {
+					const hours = [...svg.querySelectorAll('text[text-anchor="middle"]')].map((one) =>
+						one.getBoundingClientRect(),
+					);
+					return [
+						hours.map(({ left, right }) => ({ left, right })),
+						svg.getBoundingClientRect().right,
+					] as const;
+				});
+				expect(boxes.length).toBeGreaterThan(1);
+				for (const [i, { right }] of boxes.entries())
+					expect(right, language).toBeLessThan(boxes[i + 1]?.left ?? paper);
+			}
+		}));
+
+	it("sees where the keyboard is, light and dark", async () => {
+		for (const colorScheme of ["light", "dark"] as const)
+			await visit({ colorScheme }, async ({ page, home }) => {
+				await page.goto(home);
+				await page.locator("#people").focus();
+				const [ring, ground] = await page
+					.locator("#people")
+					.evaluate((field) => [
+						getComputedStyle(field).outlineColor,
+						getComputedStyle(field.closest(".asked")!).backgroundColor,
+					]);
+				expect(contrast(ring!, ground!), colorScheme).toBeGreaterThanOrEqual(3); // WCAG 2.2, 1.4.11
+				await page.locator("nav a").first().focus();
+				const [link, paper] = await page
+					.locator("nav a")
+					.first()
+					.evaluate((one) => [
+						getComputedStyle(one).outlineColor,
+						getComputedStyle(document.body).backgroundColor,
+					]);
+				expect(contrast(link!, paper!), colorScheme).toBeGreaterThanOrEqual(3);
+			});
+	});
 
 	it("sees that figures belong to an earlier choice", () =>
 		visit({}, async ({ page, home }) => {
@@ -215,6 +311,10 @@ describe("when things go wrong", () => {
 				expect(
 					await page.locator("raykettle-sizer").getByRole("button", { name: "Try again" }).isVisible(),
 				).toBe(true);
+				await page.locator("raykettle-sizer").getByRole("button", { name: "Try again" }).press("Enter");
+				await expect
+					.poll(() => page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.id))
+					.toBe("ask"); // and not nowhere
 			},
 			FAILED,
 		));

@@ -29,7 +29,7 @@ export const ar: Texts = {
 	stale: "غيّرت شيئًا. هذه الأرقام للاختيار السابق.",
 	again: "أعد المحاولة",
 	fill: "اكتب رقمًا من {least} إلى {most}.",
-	fillFirst: "بعض الأرقام ما زالت ناقصة.",
+	fillFirst: "بعض الأرقام ناقصة أو خارج الحدود.",
 	hot: "يسخن عند {time} في يوم صافٍ من شهر {month}",
 	notHot: "لا يسخن بما يكفي في يوم صافٍ من شهر {month}",
 	ends: "يبلغ الخزان مساءً {endTemperatureC}، والساخن يعني {targetTemperatureC}.",

@@ -28,7 +28,7 @@ export const en = {
 	stale: "You changed something. These figures belong to the earlier choice.",
 	again: "Try again",
 	fill: "Fill in a number from {least} to {most}.",
-	fillFirst: "Some numbers are still open.",
+	fillFirst: "Some numbers are missing or out of range.",
 	hot: "Hot at {time} on a clear {month} day",
 	notHot: "Not hot enough on a clear {month} day",
 	ends: "The tank stands at {endTemperatureC} in the evening; hot means {targetTemperatureC}.",
