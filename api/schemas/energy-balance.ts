@@ -37,10 +37,13 @@ export const EnergyBalance = z
 			"What does not close: the sum of both balances' defects, to the nearest 1e-12 kWh. Below that it is the arithmetic's own noise.",
 		),
 		pumpElectricityKwh: kilowattHours("Drawn by the pump; stands beside the balance."),
+		takenBackKwh: kilowattHours(
+			"Heat that the loop took out of the water again while its fluid was the cooler: towards evening, through long cold pipes, or while a limit kept the dish away and the pump ran on. `toWaterKwh` is already less it; it stands beside the balance.",
+		),
 	})
 	.openapi("EnergyBalance", {
 		description:
-			"Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented.",
+			"Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats what is colder; toWater, where the loop takes more out of the water than it brings.",
 	});
 
 export function wireBalance(balance: CoreEnergyBalance): z.input<typeof EnergyBalance> {
@@ -78,5 +81,6 @@ export function wireBalance(balance: CoreEnergyBalance): z.input<typeof EnergyBa
 		ventedKwh: kwh(balance.vented),
 		residualKwh: Math.round(kwh(balance.residual) * 1e12) / 1e12, // finer digits differ from one engine to the next
 		pumpElectricityKwh: kwh(balance.pumpElectricity),
+		takenBackKwh: kwh(balance.takenBack),
 	};
 }

@@ -22,6 +22,7 @@ export const Reason = z
 	.openapi("Reason", { description: "Why the target was not reached." });
 
 const tenth = (value: number) => Math.round(value * 10) / 10;
+const hundredth = (value: number) => Math.round(value * 100) / 100;
 
 /** Why a day fell short, with the numbers that bound it. */
 export function wireReason(
@@ -76,15 +77,26 @@ export function wireReason(
 				`The receiver never stood ${tenth(startDifferenceK)} K above the tank, so the pump did not start.`,
 			);
 		}
-		case "tooLittleHeat": {
-			const endTemperatureC = fromSi.celsius(outcome.endMean);
-			return said(
-				code,
-				{ endTemperatureC, targetTemperatureC: targetC },
-				`The heat of this run brings the tank to ${tenth(endTemperatureC)} °C in the mean; the target is ${tenth(targetC)} °C.`,
-			);
-		}
+		case "tooLittleHeat":
+			return tooLittleHeat(targetC, outcome);
 	}
+}
+
+const MUCH = 0.1; // [-] of what the loop brought that it may take back before the reason speaks of it; common practice, no source
+
+function tooLittleHeat(targetTemperatureC: number, outcome: DayOutcome): z.input<typeof Reason> {
+	const { takenBack, toWater } = outcome.balance;
+	const endTemperatureC = fromSi.celsius(outcome.endMean);
+	const takenBackKwh = fromSi.kilowattHours(takenBack);
+	const broughtKwh = fromSi.kilowattHours(toWater + takenBack);
+	const message = `The heat of this run brings the tank to ${tenth(endTemperatureC)} °C in the mean; the target is ${tenth(targetTemperatureC)} °C.`;
+	const parameters = { endTemperatureC, targetTemperatureC };
+	if (takenBack <= MUCH * (toWater + takenBack)) return said("tooLittleHeat", parameters, message);
+	return said(
+		"tooLittleHeat",
+		{ ...parameters, broughtKwh, takenBackKwh },
+		`${message} The loop brought ${hundredth(broughtKwh)} kWh to the water and took ${hundredth(takenBackKwh)} kWh out again: between receiver and coil the fluid loses its heat. Lag and shorten the pipes, or let the pump start at a larger difference.`,
+	);
 }
 
 function said(code: Shortfall, parameters: Record<string, number>, message: string): z.input<typeof Reason> {

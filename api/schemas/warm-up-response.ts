@@ -27,9 +27,11 @@ export const WarmUpResponse = z
 		boils: z.boolean().meta({ description: "Whether any of it boils." }),
 		boilTime: localTime("When it first boils. Absent when it does not.").optional(),
 		usableLitresAt40C: litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
-		meanPowerToWaterW: watts("From the start to the target, or to the end."),
+		meanPowerToWaterW: watts(
+			"From the start to the target, or to the end. Negative where the loop took more out of the water than it brought.",
+		),
 		overallEfficiency: ratio(
-			"Heat to the water over beam on the aperture, from the start to the target, or to the end. The pump's heat counts with the sun's: a tiny dish with a strong pump can pass 1.",
+			"Heat to the water over beam on the aperture, from the start to the target, or to the end. The heat of the pump and of warm air counts with the sun's: a tiny dish on a large cold tank can pass 1. Negative where the loop took more out of the water than it brought.",
 		),
 		maximumOilTemperatureC: celsius("Hottest fluid that left the receiver."),
 		maximumFilmTemperatureC: celsius("Hottest fluid at the receiver's wall."),

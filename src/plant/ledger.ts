@@ -23,6 +23,7 @@ export interface Ledger {
 	casing: number;
 	useful: number;
 	toWater: number;
+	takenBack: number;
 	drawnAboveMains: number;
 	tankLoss: number;
 	vented: number;
@@ -52,6 +53,7 @@ export function emptyLedger(): Ledger {
 		casing: 0,
 		useful: 0,
 		toWater: 0,
+		takenBack: 0,
 		drawnAboveMains: 0,
 		tankLoss: 0,
 		vented: 0,
@@ -89,6 +91,7 @@ export function enterLoop(ledger: Ledger, fluxes: LoopFluxes, pumpHeat: number, 
 	ledger.casing += fluxes.casing * dt;
 	ledger.useful += fluxes.useful * dt;
 	ledger.toWater += fluxes.toWater * dt;
+	if (fluxes.toWater < 0) ledger.takenBack -= fluxes.toWater * dt;
 }
 
 /** The balance with what the loop and the tank hold more than at the start [J]; the residual is what does not close. */
@@ -140,5 +143,6 @@ export function energyBalance(ledger: Ledger, storedInLoop: number, storedInTank
 		vented: ledger.vented,
 		residual: Math.abs(loopDefect) + Math.abs(tankDefect),
 		pumpElectricity: ledger.pumpElectricity,
+		takenBack: ledger.takenBack,
 	};
 }

@@ -43,7 +43,8 @@ export interface EnergyBalance {
 	readonly tankLoss: number;
 	readonly vented: number;
 	readonly residual: number; // |loop defect| + |tank defect|
-	readonly pumpElectricity: number; // stands beside the balance
+	readonly pumpElectricity: number; // stands beside the balance, as does
+	readonly takenBack: number; // what the loop took out of the water while its fluid was the cooler; `toWater` is less it
 }
 
 /** Columns over the day, one row per series step. Temperatures at the row's instant, powers as the mean since the last row. */

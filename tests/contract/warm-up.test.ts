@@ -50,6 +50,23 @@ const raw = (body: BodyInit | undefined, headers: Record<string, string> = {}) =
 	});
 
 describe("200", () => {
+	it("tells of a loop that takes more out of the water than it brings", async () => {
+		const answer = await day({
+			...least,
+			dish: { diameterM: 1.3 },
+			tank: { volumeL: 600, surroundingsC: 18 },
+			sky: { ambientMinC: -15, ambientMaxC: -1, windMPerS: 7 },
+			loop: { supply: { lengthM: 22, insulation: { thicknessMm: 0 } }, return: { lengthM: 2 } },
+		});
+		const { toWaterKwh, takenBackKwh } = answer.energyBalance;
+		expect(takenBackKwh).toBeGreaterThan(0.1 * (toWaterKwh + takenBackKwh));
+		expect(answer.reason).toMatchObject({ code: "tooLittleHeat", parameters: { takenBackKwh } });
+		expect(answer.reason!.message).toMatch(/took [\d.]+ kWh out again.*Lag and shorten the pipes/);
+		const lagged = await day({ ...least, tank: { volumeL: 600 } });
+		expect(lagged.reason?.code).toBe("tooLittleHeat");
+		expect(lagged.reason?.message).not.toMatch(/out again/);
+	});
+
 	it("answers the least that must be said, and lists what it took instead of the rest", async () => {
 		const answer = await day(least);
 		expect(answer.outcome).toBe("reached");

@@ -249,6 +249,34 @@ describe("limits and edges", () => {
 		expect(Math.abs(outcomeOf(hot, dark).balance.toWater)).toBeLessThan(0.01 * 3.6e6);
 	});
 
+	it("counts what a loop of bare pipes in frost takes out of the water again, as its series shows it", () => {
+		const bare: Plant = {
+			...bigTank,
+			loop: { ...plant.loop, supply: pipe(22, 0), return: pipe(2, 0) },
+			dish: { ...plant.dish, diameter: 1.3 },
+		};
+		const rows: Task = { ...task, seriesStep: task.step };
+		const weather = clearDay(site, rows, 6);
+		const frost = { ...weather, ambient: weather.ambient.map((t) => t - 20) };
+		const { balance, series } = warmUpDay(bare, frost, rows);
+		const given = series.powerToWater
+			.slice(1)
+			.map((power, i) => power * (series.time[i + 1]! - series.time[i]!));
+		const below = given.reduce((sum, heat) => sum - Math.min(0, heat), 0);
+		expect(below).toBeGreaterThan(0.1 * 3.6e6);
+		expect(balance.takenBack / below).toBeCloseTo(1, 2);
+		expect(balance.toWater).toBeCloseTo(
+			given.reduce((sum, heat) => sum + heat, 0),
+			-3,
+		);
+	});
+
+	it("takes nothing back until noon through pipes that are short and lagged", () => {
+		const { balance } = outcomeOf(bigTank, { ...task, end: task.start + 4 * 3600 });
+		expect(balance.toWater).toBeGreaterThan(3.6e6);
+		expect(balance.takenBack).toBeLessThan(0.005 * balance.toWater);
+	});
+
 	it("blames no limit while no sun shines", () => {
 		const hot: Plant = {
 			...plant,
