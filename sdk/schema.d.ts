@@ -1010,7 +1010,7 @@ export interface components {
             /** @description Of the hollow. Left out: as deep as wide. */
             readonly depthM?: number;
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1078,7 +1078,7 @@ export interface components {
              */
             readonly kind: "openCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1102,7 +1102,7 @@ export interface components {
              */
             readonly kind: "glazedCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1298,7 +1298,7 @@ export interface components {
             readonly dish?: components["schemas"]["Dish"];
             /** @description Light that the absorber takes up at `beamIrradianceWPerM2`. Stands in for the dish. */
             readonly absorbedPowerW?: number;
-            /** @description Half-angle of the cone in which `absorbedPowerW` came; a flat coil throws more of slanted light back. Left out, it is 45°. A given dish has its own; a cavity and an efficiency line do not heed it. */
+            /** @description Half-angle of the cone in which `absorbedPowerW` came; a coil throws more of slanted light back, a flat one most. Left out, it is 45°. A given dish has its own; an efficiency line does not heed it. */
             readonly rimAngleDeg?: number;
             /**
              * @description Beam on a plane normal to it. Default: a clear day; common practice, no source.

@@ -44,19 +44,19 @@ function inGivenLight(request: ReceiverLossesRequest, absorbed: number, fill: Fi
 	const entering =
 		receiver.kind === "efficiencyLine"
 			? undefined
-			: absorbed / receiverAbsorptance(receiver, givenCone(request, receiver, fill));
+			: absorbed / receiverAbsorptance(receiver, givenCone(request, fill));
 	return { receiver, area: undefined, entering, absorbed, methods: [] };
 }
 
-/** Half-angle of the cone in which the given light comes [rad]; a hollow does not ask for it, so nothing is assumed there. */
-function givenCone({ rimAngleDeg }: ReceiverLossesRequest, { kind }: Receiver, fill: Fill): number {
-	if (rimAngleDeg !== undefined || kind === "cavity") return toSi.degrees(rimAngleDeg ?? RIM_ANGLE);
+/** Half-angle of the cone in which the given light comes [rad]. */
+function givenCone({ rimAngleDeg }: ReceiverLossesRequest, fill: Fill): number {
 	return toSi.degrees(
-		fill(
-			"/rimAngleDeg",
-			RIM_ANGLE,
-			"as of a dish whose shape nobody gave: where a flat receiver can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)",
-		),
+		rimAngleDeg ??
+			fill(
+				"/rimAngleDeg",
+				RIM_ANGLE,
+				"as of a dish whose shape nobody gave: where a flat receiver can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)",
+			),
 	);
 }
 

@@ -41,7 +41,7 @@ export const ReceiverLossesRequest = z
 			500_000,
 		).optional(),
 		rimAngleDeg: degrees(
-			"Half-angle of the cone in which `absorbedPowerW` came; a flat coil throws more of slanted light back. Left out, it is 45°. A given dish has its own; a cavity and an efficiency line do not heed it.",
+			"Half-angle of the cone in which `absorbedPowerW` came; a coil throws more of slanted light back, a flat one most. Left out, it is 45°. A given dish has its own; an efficiency line does not heed it.",
 			10,
 			120,
 		).optional(),

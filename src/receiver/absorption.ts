@@ -1,4 +1,4 @@
-import { cavityWallArea, effectiveCavityAbsorptance } from "./cavity.ts";
+import { hollowAbsorptance } from "./hollow-light.ts";
 import type { Receiver } from "./receiver.ts";
 import { paneTransmittance, tubesAbsorptance } from "./slanted-light.ts";
 
@@ -16,15 +16,13 @@ export function transmittanceAbsorptance(transmittance: number, absorptance: num
 }
 
 /** Share of the light entering a receiver's aperture that its absorber takes up [-].
- *  Light on a flat spiral comes at a slant and strikes round tubes; in a cavity what that costs is caught again.
+ *  Light comes at a slant, the more so the deeper the dish: a flat spiral throws more of it back, a cavity catches most of that again.
  *  An efficiency line's is 1: its optical efficiency already ends at the absorber.
- *  @param rimAngle  half-angle of the cone of light, `lightCone` of its dish [rad]; only flat spirals heed it */
+ *  @param rimAngle  half-angle of the cone of light, `lightCone` of its dish [rad] */
 export function receiverAbsorptance(receiver: Receiver, rimAngle: number): number {
 	switch (receiver.kind) {
-		case "cavity": {
-			const aperture = (Math.PI * receiver.apertureDiameter * receiver.apertureDiameter) / 4;
-			return effectiveCavityAbsorptance(receiver.absorptance, aperture / cavityWallArea(receiver));
-		}
+		case "cavity":
+			return hollowAbsorptance(receiver, rimAngle);
 		case "openCoil":
 			return tubesAbsorptance(receiver.absorptance, rimAngle);
 		case "glazedCoil":

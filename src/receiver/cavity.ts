@@ -13,15 +13,15 @@ export function cavityWallArea(receiver: CavityReceiver): number {
 	return Math.PI * receiver.innerDiameter * (receiver.depth + receiver.innerDiameter / 4);
 }
 
-/** Absorptance, or emittance, that a cavity's aperture has for its wall's: light is reflected about inside.
+/** Emittance that a cavity's aperture has for its wall's, and its absorptance for what comes evenly from all sides: light is reflected
+ *  about inside. A dish's light strikes some parts of the wall first: see `hollowAbsorptance`.
  *  a_eff = a/[a + (1 − a)·A_aperture/A_wall]
  *  @param surface    a of the wall [-]
  *  @param areaRatio  aperture over wall [-]     @returns a_eff, more than a [-]
  *  Range   grey diffuse wall, one temperature, areaRatio ≤ 1
- *  Error   none given; 0.7–1.0 % too much against rays traced into a hollow of default shape with paint 0.94–0.85 at a rim angle
- *          of 45°, for the slant at which they strike and what the ring about the opening takes; at 75° 1.2–2.4 %, at 90° 1.5–3.1 %; a wall that mirrors departs by a per cent or two
+ *  Error   none given; a wall that mirrors departs by a per cent or two
  *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, cavity receivers (formula from memory)
- *  Check   a 0.90 and 0.85 at four ratios   tests/reference/receiver.reference.ts; rays   tests/unit/receiver/slanted-light.test.ts */
+ *  Check   a 0.90 and 0.85 at four ratios   tests/reference/receiver.reference.ts */
 export function effectiveCavityAbsorptance(surface: number, areaRatio: number): number {
 	return surface / (surface + (1 - surface) * areaRatio);
 }

@@ -1,7 +1,7 @@
 import { uniformStream } from "../../../src/numeric/random.ts";
 
-type Vector = readonly [x: number, y: number, z: number];
-type Uniform = () => number;
+export type Vector = readonly [x: number, y: number, z: number];
+export type Uniform = () => number;
 
 /** Absorptance of flat black paint at an angle over that at square incidence: Duffie & Beckman, Solar Engineering of Thermal
  *  Processes, eq. 4.11.1, to 80° (polynomial from memory); on a straight line from there to none at 90°. */
@@ -18,7 +18,7 @@ export const coneAngle = (rimAngle: number, uniform: Uniform) =>
 	2 * Math.atan(Math.sqrt(uniform()) * Math.tan(rimAngle / 2));
 
 /** A direction around an axis along z, from where `downward` is −1 or 1. */
-function fromDish(rimAngle: number, downward: number, uniform: Uniform): Vector {
+export function fromDish(rimAngle: number, downward: number, uniform: Uniform): Vector {
 	const angle = coneAngle(rimAngle, uniform);
 	const bearing = 2 * Math.PI * uniform();
 	return [
@@ -29,7 +29,7 @@ function fromDish(rimAngle: number, downward: number, uniform: Uniform): Vector 
 }
 
 /** A direction thrown back by a matt surface (Lambert's law). */
-function thrownBack(normal: Vector, uniform: Uniform): Vector {
+export function thrownBack(normal: Vector, uniform: Uniform): Vector {
 	const [nx, ny, nz] = normal;
 	const share = uniform();
 	const bearing = 2 * Math.PI * uniform();
@@ -41,13 +41,13 @@ function thrownBack(normal: Vector, uniform: Uniform): Vector {
 	return [a * tx + b * sx + along * nx, a * ty + b * sy + along * ny, a * tz + b * sz + along * nz];
 }
 
-function unit([x, y, z]: Vector): Vector {
+export function unit([x, y, z]: Vector): Vector {
 	const length = Math.hypot(x, y, z);
 	return [x / length, y / length, z / length];
 }
 
 /** Where a ray strikes, and the normal there; undefined where it gets away. */
-type Strike = { readonly at: Vector; readonly normal: Vector; readonly painted: boolean } | undefined;
+export type Strike = { readonly at: Vector; readonly normal: Vector; readonly painted: boolean } | undefined;
 
 /** Share that painted walls take up, the rest thrown back matt until it gets away. */
 function taken(
@@ -89,7 +89,7 @@ export function tracedTubes(absorptance: (cosine: number) => number, rimAngle: n
 	);
 }
 
-function strikeTubes([px, py, pz]: Vector, [dx, dy, dz]: Vector): Strike {
+export function strikeTubes([px, py, pz]: Vector, [dx, dy, dz]: Vector): Strike {
 	const across = dx * dx + dz * dz;
 	const nearest = 2 * Math.round(px / 2);
 	let travel = Number.POSITIVE_INFINITY;
@@ -123,15 +123,26 @@ export function tracedHollow(
 	rimAngle: number,
 	rays: number,
 ): number {
-	const enter = (uniform: Uniform): readonly [Vector, Vector] => {
-		const r = (hollow.opening / 2) * Math.sqrt(uniform());
-		const bearing = 2 * Math.PI * uniform();
-		return [[r * Math.cos(bearing), r * Math.sin(bearing), 1e-9], fromDish(rimAngle, 1, uniform)];
-	};
-	return taken(enter, (from, along) => strikeHollow(hollow, from, along), absorptance, rays, 1);
+	return taken(
+		(uniform) => throughOpening(hollow, rimAngle, uniform),
+		(from, along) => strikeHollow(hollow, from, along),
+		absorptance,
+		rays,
+		1,
+	);
 }
 
-function strikeHollow(
+export function throughOpening(
+	hollow: Hollow,
+	rimAngle: number,
+	uniform: Uniform,
+): readonly [Vector, Vector] {
+	const r = (hollow.opening / 2) * Math.sqrt(uniform());
+	const bearing = 2 * Math.PI * uniform();
+	return [[r * Math.cos(bearing), r * Math.sin(bearing), 1e-9], fromDish(rimAngle, 1, uniform)];
+}
+
+export function strikeHollow(
 	{ radius, depth, opening }: Hollow,
 	[px, py, pz]: Vector,
 	[dx, dy, dz]: Vector,

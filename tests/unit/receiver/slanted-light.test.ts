@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { effectiveCavityAbsorptance } from "../../../src/receiver/cavity.ts";
 import { paneTransmittance, tubesAbsorptance } from "../../../src/receiver/slanted-light.ts";
-import { paintAt, tracedHollow, tracedTubes } from "./painted-trace.ts";
+import { paintAt, tracedTubes } from "./painted-trace.ts";
 
 const DEGREE = Math.PI / 180;
 const RAYS = 40_000; // standard deviation of a traced share below 0.0007
@@ -87,24 +86,5 @@ describe("light through a pane", () => {
 
 	it.each([10, 30, 45, 60, 75, 85, 90])("Fresnel's equations agree at a rim angle of %f°", (rim) => {
 		expect(Math.abs(paneTransmittance(1, rim * DEGREE) - overDish(rim * DEGREE))).toBeLessThan(0.001);
-	});
-});
-
-describe("light in a hollow", () => {
-	// The formula knows neither the slant nor the ring about the opening. A hollow catches again what its wall throws back, so
-	// that both together cost less than one per cent at a rim angle of 45°.
-	it.each([
-		[45, 0.011],
-		[75, 0.025],
-		[90, 0.033],
-	])("at a rim angle of %f° it takes up to %f more than traced rays", (rim, error) => {
-		for (const absorptance of [0.85, 0.9, 0.94]) {
-			const hollow = { radius: 0.65, depth: 1.3, opening: 0.5 };
-			const ratio = hollow.opening ** 2 / (2 * hollow.radius * (hollow.depth + hollow.radius / 2));
-			const traced = tracedHollow(hollow, painted(absorptance), rim * DEGREE, RAYS);
-			const formula = effectiveCavityAbsorptance(absorptance, ratio);
-			expect(formula).toBeGreaterThan(traced);
-			expect(formula - traced).toBeLessThan(error);
-		}
 	});
 });

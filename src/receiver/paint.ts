@@ -1,0 +1,18 @@
+const LAW = [1, -1.5879e-3, 2.7314e-4, -2.3026e-5, 9.0244e-7, -1.8e-8, 1.7734e-10, -6.9937e-13]; // per degree to the power of the place; from memory
+const LAST = 80; // [°] to which the law was fitted
+const DEGREE = Math.PI / 180;
+
+/** Absorptance of flat black paint for light at a slant, over that at square incidence.
+ *  a(θ)/a(0) = 1 − 1.5879e-3·θ + 2.7314e-4·θ² − 2.3026e-5·θ³ + 9.0244e-7·θ⁴ − 1.8e-8·θ⁵ + 1.7734e-10·θ⁶ − 6.9937e-13·θ⁷, θ in degrees
+ *  @param angle  θ, to the normal [rad], 0 to π/2     @returns 1 at 0, 0.974 at 45°, none at 90° [-]
+ *  Range   the law ends at 80°; from there on a straight line to none at 90°
+ *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1 (from memory)
+ *  Check   its mean over a half-space and its fall   tests/unit/receiver/hollow-light.test.ts */
+export function paintAtAngle(angle: number): number {
+	const degrees = angle / DEGREE;
+	const law = (t: number) => LAW.reduceRight((sum, factor) => sum * t + factor, 0);
+	return degrees <= LAST ? law(degrees) : (law(LAST) * (90 - degrees)) / (90 - LAST);
+}
+
+/** The same for light from all sides [-]: the law's mean over a half-space. */
+export const PAINT_IN_DIFFUSE_LIGHT = 0.9307;

@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import { discViewFromBack, discViewFromSide, hollowAbsorptance } from "../../../src/receiver/hollow-light.ts";
+import { PAINT_IN_DIFFUSE_LIGHT, paintAtAngle } from "../../../src/receiver/paint.ts";
+import { type Hollow, paintAt, tracedHollow } from "./painted-trace.ts";
+import { cavity } from "./receivers.ts";
+import { tracedTubeWall } from "./tube-walled-trace.ts";
+
+const DEGREE = Math.PI / 180;
+
+const painted = (absorptance: number) => (cosine: number) => absorptance * paintAt(cosine);
+const absorbed = ({ radius, depth, opening }: Hollow, absorptance: number, rim: number) =>
+	hollowAbsorptance(
+		{ ...cavity, innerDiameter: 2 * radius, apertureDiameter: 2 * opening, depth, absorptance },
+		rim * DEGREE,
+	);
+
+const SHAPES: Readonly<Record<string, Hollow>> = {
+	usual: { radius: 0.65, depth: 1.3, opening: 0.5 },
+	"half as deep": { radius: 0.65, depth: 0.65, opening: 0.5 },
+	deep: { radius: 0.65, depth: 3, opening: 0.5 },
+	"without a ring": { radius: 0.5, depth: 1, opening: 0.5 },
+	wide: { radius: 1, depth: 1, opening: 0.5 },
+	"wide and deep": { radius: 1, depth: 2, opening: 0.5 },
+};
+
+describe("light in a painted hollow", () => {
+	const cases = Object.keys(SHAPES).flatMap((shape) =>
+		[20, 45, 60, 75, 90].map((rim) => [shape, rim] as const),
+	);
+
+	it.each(cases)("%s: agrees with traced rays at a rim angle of %f°", (shape, rim) => {
+		for (const [absorptance, smooth, tubes] of [
+			[0.85, 0.008, 0.015],
+			[0.94, 0.004, 0.006],
+			[0.98, 0.004, 0.006],
+		] as const) {
+			const formula = absorbed(SHAPES[shape]!, absorptance, rim);
+			const rays = (trace: typeof tracedHollow, count: number) =>
+				trace(SHAPES[shape]!, painted(absorptance), rim * DEGREE, count);
+			expect(Math.abs(formula - rays(tracedHollow, 20_000))).toBeLessThan(smooth + 0.001);
+			expect(Math.abs(formula - rays(tracedTubeWall, 2000))).toBeLessThan(tubes + 0.002);
+		}
+	});
+
+	it("falls from a dish of 45° to one of 90° in a hollow of usual shape; light from behind the face does not count", () => {
+		for (let rim = 48; rim <= 90; rim += 3)
+			expect(absorbed(SHAPES.usual!, 0.94, rim)).toBeLessThan(absorbed(SHAPES.usual!, 0.94, rim - 3));
+		expect(absorbed(SHAPES.usual!, 0.94, 120)).toBe(absorbed(SHAPES.usual!, 0.94, 90));
+	});
+
+	it("a blacker paint takes more, none takes none, and a pinhole all", () => {
+		expect(absorbed(SHAPES.usual!, 0, 45)).toBe(0);
+		for (let absorptance = 0.05; absorptance <= 1.001; absorptance += 0.05) {
+			const now = absorbed(SHAPES.usual!, absorptance, 45);
+			expect(now).toBeGreaterThan(absorbed(SHAPES.usual!, absorptance - 0.05, 45));
+			expect(now).toBeLessThan(1);
+		}
+		const pinhole = { ...cavity, apertureDiameter: 1e-6, absorptance: 0.3 };
+		const ring = 0.25 / (2 * 0.5 * (1 + 0.25)); // a hollow as deep as wide: front over wall
+		expect(hollowAbsorptance(pinhole, 45 * DEGREE)).toBeLessThan(1);
+		expect(hollowAbsorptance(pinhole, 45 * DEGREE)).toBeGreaterThan(1 - 2 * ring);
+	});
+});
+
+describe("black paint", () => {
+	it("takes light at a slant as Duffie & Beckman's law, none along its face", () => {
+		expect(paintAtAngle(0)).toBe(1);
+		for (const degrees of [20, 45, 70, 79.99, 85])
+			expect(paintAtAngle(degrees * DEGREE)).toBeCloseTo(paintAt(Math.cos(degrees * DEGREE)), 10);
+		expect(paintAtAngle(Math.PI / 2)).toBe(0);
+	});
+
+	it("takes of light from all sides the law's mean by cosine", () => {
+		const parts = 20_000;
+		let sum = 0;
+		for (let i = 0; i < parts; i++) {
+			const cosine = (i + 0.5) / parts;
+			sum += (2 * cosine * paintAtAngle(Math.acos(cosine))) / parts;
+		}
+		expect(PAINT_IN_DIFFUSE_LIGHT).toBeCloseTo(sum, 4);
+	});
+});
+
+describe("views of a disc", () => {
+	it("from its axis r²/(h² + r²); from beside one that fills the hollow one half; none from afar", () => {
+		expect(discViewFromBack(0.3, 0.4, 0)).toBeCloseTo(0.36, 12);
+		expect(discViewFromSide(0.5, 1e-9, 0.5)).toBeCloseTo(0.5, 6);
+		expect(discViewFromBack(0.5, 1e3, 0.2)).toBeLessThan(1e-6);
+		expect(discViewFromSide(0.5, 1e3, 0.5)).toBeLessThan(1e-6);
+	});
+
+	it("summed over back and side of a hollow give the disc's area: all that it sends in strikes the one or the other", () => {
+		const [radius, depth, disc, parts] = [0.65, 1.3, 0.5, 20_000];
+		let sum = 0;
+		for (let i = 0; i < parts; i++) {
+			const share = (i + 0.5) / parts;
+			sum += (2 * radius * depth * discViewFromSide(disc, share * depth, radius)) / parts;
+			sum += (radius * radius * discViewFromBack(disc, depth, radius * Math.sqrt(share))) / parts;
+		}
+		expect(sum).toBeCloseTo(disc * disc, 6);
+	});
+});
