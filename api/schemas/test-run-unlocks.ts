@@ -15,7 +15,8 @@ const WAYS: Readonly<Record<Need, { readonly pointers: readonly string[]; readon
 	},
 	rowsAtRest: {
 		pointers: ["/run/time", "/run/pumpOn"],
-		message: "Go on through the night, or stop the pump for an hour or more with hot water in the tank.",
+		message:
+			"Go on through the night, or stop the pump for an hour or more with hot water in the tank; without a beam column say by pumpOn which rows those are.",
 	},
 	rowsRunning: {
 		pointers: ["/run/time", "/run/pumpOn"],

@@ -9,6 +9,7 @@ import type { Factors } from "./factors.ts";
 import type { Gap } from "./gap.ts";
 import { storeHeatCapacity } from "./heat-content.ts";
 import type { PredictedRun } from "./predicted-run.ts";
+import { rowCautions } from "./row-cautions.ts";
 import { type Column, type TestRun, waterTemperature } from "./run.ts";
 
 type Fits = { readonly factors: Factors; readonly gap: Gap | undefined };
@@ -23,6 +24,7 @@ export function runCautions(
 	prediction: PredictedRun | undefined,
 ): readonly Caution[] {
 	return [
+		...rowCautions(run, fits.factors.noise),
 		...readingCautions(run, fits.factors, gained),
 		...strayingRun(run, fits),
 		...hazards(run, known, prediction),
@@ -38,7 +40,7 @@ function readingCautions(run: TestRun, factors: Factors, { efficiency }: Deliver
 			severity: "warning",
 			parameters: {},
 			message:
-				"The water took up more heat than the beam on the aperture can bring, or lost heat to a sun that warms it. Check the litres, the aperture, the beam sensor and whether the thermometer reads the whole tank.",
+				"The water took up more heat than the beam on the aperture can bring, or lost heat to a sun that warms it. Check the litres, the aperture, the beam sensor and its unit, and whether the thermometer reads the whole tank.",
 		});
 	if (isUnphysical(factors.loss) || isUnphysical(factors.tankLoss))
 		cautions.push({

@@ -98,7 +98,10 @@ function reader({ drivers, fit, needs }: NamedFit, running: readonly boolean[]) 
 		const names = Object.keys(weights) as Driver["name"][];
 		const absent = names.filter((name) => !drivers.some((driver) => driver.name === name));
 		if (fit === undefined || absent.length > 0)
-			return unknown("notMeasured", [...new Set([...needs, ...absent.flatMap(rowsFor)])]);
+			return unknown("notMeasured", [
+				...needs.filter((need) => need !== "beam" || names.some((name) => name !== "lossAtRest")),
+				...new Set(names.flatMap((name) => rowsFor(name, running))),
+			]);
 		const more: Need[] = ["longerRun", ...(running.includes(false) ? [] : (["rowsAtRest"] as const))];
 		if (fit.outcome === "tooFewRows") return unknown("tooFewRows", ["moreRows"]);
 		if (fit.outcome !== "fitted") return unknown("collinear", more);
@@ -108,9 +111,11 @@ function reader({ drivers, fit, needs }: NamedFit, running: readonly boolean[]) 
 	};
 }
 
-function rowsFor(name: Driver["name"]): readonly Need[] {
-	if (name === "lossAtRest") return ["rowsAtRest"];
-	return name === "aperture" || name === "lossRunning" ? ["rowsRunning"] : [];
+/** Rows that a driver acts in, where the run has none. */
+function rowsFor(name: Driver["name"], running: readonly boolean[]): readonly Need[] {
+	if (name === "lossAtRest") return running.includes(false) ? [] : ["rowsAtRest"];
+	const drivenBySun = name === "aperture" || name === "lossRunning";
+	return drivenBySun && !running.includes(true) ? ["rowsRunning"] : [];
 }
 
 const needsOf = (factor: Factor) => (factor.outcome === "undetermined" ? factor.needs : []);

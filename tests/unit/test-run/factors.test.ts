@@ -36,6 +36,16 @@ describe("what a run cannot tell", () => {
 		expect(reason(airless.loss)).toBe("notMeasured");
 	});
 
+	it("without beam is not for want of rows: what is there is not asked for again", () => {
+		const dark = runFactors({ ...morning, beam: undefined });
+		expect(needs(dark.opticalFactor)).toEqual(["beam"]);
+		expect(needs(dark.loss)).toEqual(["beam"]);
+		expect(needs(dark.tankLoss)).toEqual(["rowsAtRest"]); // for which no beam is needed
+		expect(needs(dark.collectorLoss)).toEqual(["beam", "rowsAtRest"]);
+		const night = runFactors({ ...morning, pumpOn: Array.from(morning.time, () => false) });
+		expect(needs(night.collectorLoss)).toEqual(["rowsRunning"]);
+	});
+
 	it("without the dish is the optical factor alone", () => {
 		const { opticalFactor, effectiveAperture } = runFactors({ ...morning, aperture: undefined });
 		expect(needs(opticalFactor)).toEqual(["aperture"]);
