@@ -2130,9 +2130,9 @@ export interface components {
             readonly boilTime?: string;
             /** @description What the tank gives at the tap at the end, mixed with mains to 40 °C. */
             readonly usableLitresAt40C: number;
-            /** @description From the start to the target, or to the end. */
+            /** @description From the start to the target, or to the end. Negative where the loop took more out of the water than it brought. */
             readonly meanPowerToWaterW: number;
-            /** @description Heat to the water over beam on the aperture, from the start to the target, or to the end. The pump's heat counts with the sun's: a tiny dish with a strong pump can pass 1. */
+            /** @description Heat to the water over beam on the aperture, from the start to the target, or to the end. The heat of the pump and of warm air counts with the sun's: a tiny dish on a large cold tank can pass 1. Negative where the loop took more out of the water than it brought. */
             readonly overallEfficiency: number;
             /** @description Hottest fluid that left the receiver. */
             readonly maximumOilTemperatureC: number;
@@ -2177,7 +2177,7 @@ export interface components {
             /** @description The same in English. */
             readonly message: string;
         };
-        /** @description Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. */
+        /** @description Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats what is colder; toWater, where the loop takes more out of the water than it brings. */
         readonly EnergyBalance: {
             /** @description Beam on the aperture that faces the sun, or could. */
             readonly beamOnApertureKwh: number;
@@ -2235,6 +2235,8 @@ export interface components {
             readonly residualKwh: number;
             /** @description Drawn by the pump; stands beside the balance. */
             readonly pumpElectricityKwh: number;
+            /** @description Heat that the loop took out of the water again while its fluid was the cooler: towards evening, through long cold pipes, or while a limit kept the dish away and the pump ran on. `toWaterKwh` is already less it; it stands beside the balance. */
+            readonly takenBackKwh: number;
         };
         /** @description Between what the answer lies, by what is not known exactly of sky, plant and correlations. */
         readonly Range: {
