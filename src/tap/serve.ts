@@ -39,8 +39,9 @@ export function serveTap(model: TankModel, before: TankState, demand: TapDemand,
 		const share = hotShare(warmestNext(model, state), cold, wanted);
 		const hotMass = Math.min(SUBSTEP * model.layerMass, left * share);
 		const { state: after, drawn } = drawOff(model, state, hotMass, mains);
-		const served = Math.max(hotMass, drawn / (wanted - cold)); // mass at the tap that this heat makes
-		unmet += Math.max(0, served * (wanted - cold) - drawn);
+		const made = drawn / (wanted - cold); // mass at the tap that this heat makes
+		const served = Math.max(hotMass, made);
+		if (made < hotMass) unmet += hotMass * (wanted - cold) - drawn;
 		delivered += drawn;
 		left -= served;
 		state = after;

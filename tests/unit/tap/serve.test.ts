@@ -24,6 +24,17 @@ describe("serveTap", () => {
 		expect(sum(state.energies) - sum(served.state.energies)).toBeCloseTo(served.drawnAboveMains, 1);
 	});
 
+	it("leaves nothing unmet, to the last digit, while the tank is hotter than wanted", () => {
+		const temperatures = [351.3, 339.7, 348.15, 333.33, 341.9];
+		const unmet = temperatures.flatMap((top) =>
+			[7, 31, 60, 90].map((mass) => {
+				const { model, state } = tankOf(graded(10, top, top - 7), 1);
+				return serveTap(model, state, { mass, temperature: 315.15 }, 281.15).unmet;
+			}),
+		);
+		expect(unmet).toEqual(unmet.map(() => 0));
+	});
+
 	it("delivers and misses together what was asked, whatever the tank", () => {
 		const cases = fc.record({
 			top: fc.double({ min: 289, max: 370, noNaN: true }),
