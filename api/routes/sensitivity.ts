@@ -20,6 +20,7 @@ import { buildOf } from "../schemas/build.ts";
 import { wireCaution } from "../schemas/caution.ts";
 import { wireDesign } from "../schemas/design.ts";
 import { answeredDay } from "../schemas/range.ts";
+import { rankingAdvice } from "../schemas/ranking-advice.ts";
 import { wireReason } from "../schemas/reason.ts";
 import { ANSWERS, wireDay, wireImprovements } from "../schemas/sensitivity-answer.ts";
 import { SensitivityRequest, warmUpOf } from "../schemas/sensitivity-request.ts";
@@ -38,7 +39,7 @@ export const sensitivity = operation({
 	description: [
 		"Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,",
 		"the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.",
-		"An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that ends at its limit has no litres to gain: rank by minutes there.",
+		"An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.",
 		"With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.",
 	].join("\n"),
 	input: SensitivityRequest,
@@ -104,6 +105,7 @@ export const sensitivity = operation({
 		const steps = coreSteps(request.steps, request.loop.pump);
 		const found = daySensitivity(stated, outcome, steps, by, marched.dayOf);
 		const ranges = ranged && rangedGains(ranged.day, found, ranged.spreads, by, marched.dayOf);
+		const advice = rankingAdvice(outcome, request.rankedBy);
 		const list = wireImprovements(found, { plan, build, outcome, prices: request.prices, ranges });
 		return {
 			timeZone: run.zone,
@@ -114,6 +116,7 @@ export const sensitivity = operation({
 				reason: wireReason(outcome.shortfall, plan.plant, task, outcome),
 			}),
 			rankedBy: request.rankedBy,
+			...(advice && { advice }),
 			...list,
 			...(request.prices && { currency: request.prices.currency }),
 			days: (range?.days ?? 1) + marched.days(),

@@ -110,7 +110,10 @@ const Control = z
 			PRACTICE,
 		),
 	})
-	.openapi("Control", { description: "What starts and stops the pump, and what turns the dish away." });
+	.openapi("Control", {
+		description:
+			"What starts and stops the pump, and what turns the dish away. The pump heeds the two temperatures alone: it also runs while no sun is on the receiver, if that is still warm and the water beside the coil's lowest turn has been cooled by a draw. `takenBackKwh` in the answer tells what such hours cost.",
+	});
 
 export const Loop = z
 	.strictObject({

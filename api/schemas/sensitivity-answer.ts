@@ -49,6 +49,7 @@ export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
 		endTemperatureC: fromSi.celsius(outcome.endMean),
 		usableLitresAt40C: fromSi.litres(outcome.usableVolume),
 		toWaterKwh: fromSi.kilowattHours(outcome.balance.toWater),
+		turnedAwayTimeMin: fromSi.minutes(outcome.turnedAwayTime),
 	};
 }
 

@@ -7,6 +7,7 @@ import { Design } from "./design.ts";
 import { Ahead, GainRange } from "./gain-range.ts";
 import { Method } from "./method.ts";
 import { Range } from "./range.ts";
+import { RankingAdvice } from "./ranking-advice.ts";
 import { Reason } from "./reason.ts";
 import { refusal } from "./refusal.ts";
 import { RANKINGS } from "./sensitivity-request.ts";
@@ -28,6 +29,9 @@ const Day = z
 		endTemperatureC: celsius("Mean of the tank at the end."),
 		usableLitresAt40C: litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
 		toWaterKwh: kilowattHours("Heat to the water."),
+		turnedAwayTimeMin: minutes(
+			"That a limit turned the dish away. A day with any is near its most: improvements show in its minutes to the target.",
+		),
 	})
 	.openapi("DayInBrief", { description: "What a day comes to." });
 
@@ -102,6 +106,7 @@ export const SensitivityResponse = z
 		base: Day,
 		reason: Reason.optional(),
 		rankedBy: z.enum(RANKINGS).meta({ description: "What orders `improvements`." }),
+		advice: RankingAdvice.optional(),
 		improvements: z.array(Improvement).meta({
 			description:
 				"Each alone and by one step, the most worth first. Small steps add up, large ones overlap.",

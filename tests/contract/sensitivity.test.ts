@@ -180,6 +180,23 @@ describe("200", () => {
 		expect(of("dryLagging").gains.endTemperatureK).toBeGreaterThan(0);
 	});
 
+	it("says to rank by minutes where a limit turned the dish away, and only there", async () => {
+		const small = { ...quick, tank: { volumeL: 60 }, targetTemperatureC: 50 };
+		const full = await answered({ ...small, rankedBy: "litres" });
+		expect(full.base).toMatchObject({ outcome: "reached" });
+		expect(full.base.turnedAwayTimeMin).toBeGreaterThan(10);
+		const { turnedAwayTimeMin } = full.base;
+		expect(full.advice).toMatchObject({
+			code: "rankByMinutes",
+			parameters: { turnedAwayTimeMin, rankedBy: "litres" },
+		});
+		expect(full.advice!.message).toMatch(/^A limit turned the dish away for \d+ min/);
+		expect((await answered({ ...small, rankedBy: "minutes" })).advice).toBeUndefined();
+		const large = await answered({ ...quick, tank: { volumeL: 400 }, rankedBy: "litres" });
+		expect(large.base.turnedAwayTimeMin).toBe(0);
+		expect(large.advice).toBeUndefined();
+	});
+
 	it("what brings the target within reach comes first by minutes", async () => {
 		const { endTemperatureC } = (await answered(quick)).base;
 		const { base, reason, improvements } = await answered({
@@ -358,10 +375,6 @@ describe("422", () => {
 		["more light than its spiral bears", scorched(7)],
 		["the same in a cavity", { ...scorched(12), receiver: hollow }],
 		["a tube that no so small a spiral can be wound of", { ...quick, receiver: tight }],
-		[
-			"a dish so small that its best spiral can't be wound",
-			{ ...quick, dish: { diameterM: 0.2 }, receiver: spiral },
-		],
 		[
 			"a coil wound too tight",
 			{ ...quick, coil: { coilDiameterM: 0.06, innerDiameterMm: 48, outerDiameterMm: 50 } },

@@ -253,7 +253,7 @@ describe("limits and edges", () => {
 		const bare: Plant = {
 			...bigTank,
 			loop: { ...plant.loop, supply: pipe(22, 0), return: pipe(2, 0) },
-			dish: { ...plant.dish, diameter: 1.3 },
+			dish: { ...plant.dish, kind: "twoAxis", diameter: 1.3, focalLength: 0.6 },
 		};
 		const rows: Task = { ...task, seriesStep: task.step };
 		const weather = clearDay(site, rows, 6);
