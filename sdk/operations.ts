@@ -122,7 +122,7 @@ export interface Raykettle {
 	 *
 	 * Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
 	 * the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
-	 * An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that ends at its limit has no litres to gain: rank by minutes there.
+	 * An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.
 	 * With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.
 	 */
 	readonly rankImprovements: Method<"rankImprovements">;

@@ -323,7 +323,7 @@ export interface paths {
          * What is worth improving?
          * @description Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
          *     the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
-         *     An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that ends at its limit has no litres to gain: rank by minutes there.
+         *     An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.
          *     With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.
          */
         readonly post: operations["rankImprovements"];
@@ -1701,7 +1701,7 @@ export interface components {
              */
             readonly heldHeatKjPerK?: number;
         };
-        /** @description What starts and stops the pump, and what turns the dish away. */
+        /** @description What starts and stops the pump, and what turns the dish away. The pump heeds the two temperatures alone: it also runs while no sun is on the receiver, if that is still warm and the water beside the coil's lowest turn has been cooled by a draw. `takenBackKwh` in the answer tells what such hours cost. */
         readonly Control: {
             /**
              * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt; common practice, no source.
@@ -3668,6 +3668,7 @@ export interface components {
              * @enum {string}
              */
             readonly rankedBy: "litres" | "minutes" | "temperature" | "heat";
+            readonly advice?: components["schemas"]["RankingAdvice"];
             /** @description Each alone and by one step, the most worth first. Small steps add up, large ones overlap. */
             readonly improvements: readonly components["schemas"]["Improvement"][];
             /** @description What cannot be made on this plant, and why. */
@@ -3736,6 +3737,22 @@ export interface components {
             readonly usableLitresAt40C: number;
             /** @description Heat to the water. */
             readonly toWaterKwh: number;
+            /** @description That a limit turned the dish away. A day with any is near its most: improvements show in its minutes to the target. */
+            readonly turnedAwayTimeMin: number;
+        };
+        /** @description Why this ranking tells little on this day. Present where a limit turned the dish away from a tank that reached its target, and the list is not ranked by minutes. */
+        readonly RankingAdvice: {
+            /**
+             * @description What to do, for a program to branch on.
+             * @enum {string}
+             */
+            readonly code: "rankByMinutes";
+            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            readonly parameters: {
+                readonly [key: string]: number | string;
+            };
+            /** @description The same in English. */
+            readonly message: string;
         };
         readonly Improvement: {
             /**
