@@ -3418,7 +3418,7 @@ export interface components {
             readonly comparison: components["schemas"]["RunCompared"] | components["schemas"]["RunNotCompared"];
             /** @description What would tell what is undetermined now. */
             readonly unlocks: readonly components["schemas"]["Unlock"][];
-            /** @description What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, or nothing would narrow it by a fifth. */
+            /** @description What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, where nothing would narrow it by a fifth, or where water was drawn: such a run is to be cut (`waterDrawn` among the cautions). */
             readonly advice: readonly components["schemas"]["RunAdvice"][];
             readonly series: components["schemas"]["TestRunSeries"];
             /** @description First of reading the run, then of the plant. */

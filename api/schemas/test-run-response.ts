@@ -160,7 +160,7 @@ export const TestRunResponse = z
 		unlocks: z.array(Unlock).meta({ description: "What would tell what is undetermined now." }),
 		advice: z.array(RunAdvice).meta({
 			description:
-				"What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, or nothing would narrow it by a fifth.",
+				"What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, where nothing would narrow it by a fifth, or where water was drawn: such a run is to be cut (`waterDrawn` among the cautions).",
 		}),
 		series: Series,
 		cautions: z.array(Caution).meta({ description: "First of reading the run, then of the plant." }),

@@ -6,6 +6,7 @@ import type { Rows } from "./gone-on.ts";
 import { leastErrors, type Noise } from "./lump-information.ts";
 import type { TestRunReport } from "./report.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
+import { drawnFrom } from "./sudden-falls.ts";
 
 /** A factor that a run tells too widely, and how widely a better run would. */
 export interface Expected {
@@ -45,7 +46,7 @@ export function runAdvice(
 	const { lump } = factors;
 	if (!lump || isImpossible(factors.effectiveAperture) || isImpossible(factors.loss)) return [];
 	const wide = wideFactors(factors, gap);
-	if (wide.length === 0) return [];
+	if (wide.length === 0 || drawnFrom(run, factors.noise).length > 0) return []; // a run that was broken into is to be cut, not drawn out
 	const now = { time: run.time, drivers: lump.drivers, end: waterTemperature(run, run.time.length - 1) };
 	return [...goingOn(run, lump, hottestOf(run, elevation)), ...betterRead(run, lump, now, mostRows)]
 		.map(({ change, rows, share }) => ({

@@ -2,16 +2,16 @@ import type { Caution } from "../cautions/caution.ts";
 import type { TestRun } from "./run.ts";
 import { runningSpans } from "./running.ts";
 import { seenStep } from "./seen-step.ts";
-import { suddenFalls } from "./sudden-falls.ts";
+import { drawnFrom } from "./sudden-falls.ts";
 
 /** What to know of the rows themselves before anything is read off them.
  *  @param noise  of a reading about the fit [K]; NaN without one */
 export function rowCautions(run: TestRun, noise: number): readonly Caution[] {
-	return [...drawnWater(run, Number.isNaN(noise) ? 0 : noise), ...sparseBeam(run), ...coarseReadings(run)];
+	return [...drawnWater(run, noise), ...sparseBeam(run), ...coarseReadings(run)];
 }
 
 function drawnWater(run: TestRun, noise: number): Caution[] {
-	const falls = suddenFalls(run, noise);
+	const falls = drawnFrom(run, noise);
 	const [worst] = falls;
 	if (worst === undefined) return [];
 	const rows = falls.toSorted((a, b) => a.from - b.from).map(({ from, to }) => `${from} to ${to}`);

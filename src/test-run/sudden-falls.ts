@@ -16,9 +16,9 @@ const LEAKIEST = 60; // [W/K] that a tank and its idle loop lose together at mos
 const READINGS = 6; // standard deviations of a reading that two of them differ by in no run
 
 /** Where water must have been drawn, let in or stirred, the steepest first. No two share a row.
- *  @param noise  of a reading, standard deviation [K]; 0 where no fit tells it */
-export function suddenFalls(run: TestRun, noise: number): readonly SuddenFall[] {
-	const margin = LEAST + 2 * run.resolution + READINGS * noise;
+ *  @param noise  of a reading, standard deviation [K]; NaN where no fit tells it */
+export function drawnFrom(run: TestRun, noise: number): readonly SuddenFall[] {
+	const margin = LEAST + 2 * run.resolution + (Number.isNaN(noise) ? 0 : READINGS * noise);
 	const found: (SuddenFall & { readonly beyond: number })[] = [];
 	for (let from = 0; from < run.time.length - 1; from++) {
 		const start = waterTemperature(run, from);

@@ -135,3 +135,22 @@ describe("advice", () => {
 		expect(rows!.change).toEqual({ kind: "closerRows", spacing: 20 });
 	});
 });
+
+describe("a run from which water was drawn", () => {
+	const exact = trajectory({ optical: 0.62, loss: 8, tankLoss: 1.5 }, threeHours);
+	const broken = runOf(
+		threeHours,
+		noisy(exact, NOISE, 2).map((t, row) => (row > 100 ? t - 6 : t)),
+	);
+
+	it("is to be cut, not drawn out: no advice, though its factors are wide", () => {
+		const factors = runFactors(broken);
+		expect(factors.loss.outcome).toBe("undetermined");
+		expect(adviceOf(broken, undefined)).toEqual([]);
+		const leaking = runOf(
+			threeHours,
+			noisy(exact, NOISE, 2).map((t, row) => t - 6 * Math.min(1, Math.max(0, (row - 60) / 60))),
+		); // as much, too slowly to be told from a loss
+		expect(adviceOf(leaking, undefined).length).toBeGreaterThan(0);
+	});
+});
