@@ -19,9 +19,19 @@ SwaggerUIBundle({
 	onComplete: () => document.querySelector("#servers")?.setAttribute("aria-label", "Server"), // the renderer names it not
 });
 
-/** The dialog that takes a key comes later, with a button that has no name and others that are named otherwise than they read. */
+/** Names that the renderer leaves out. */
+const NAMES = {
+	".examples-select-element": "Example",
+	".body-param__text": "Request body",
+	".close-modal": "Close",
+};
+
+/** Operations and the dialog that takes a key are drawn as they are opened. Some of their parts lack a name, others are named
+ *  otherwise than they read, and long examples scroll for a mouse alone. */
 new MutationObserver(() => {
-	document.querySelector(".close-modal")?.setAttribute("aria-label", "Close");
+	for (const [parts, name] of Object.entries(NAMES))
+		for (const part of document.querySelectorAll(parts)) part.setAttribute("aria-label", name);
 	for (const button of document.querySelectorAll(".auth-btn-wrapper button"))
 		button.removeAttribute("aria-label");
+	for (const example of document.querySelectorAll<HTMLElement>(".microlight")) example.tabIndex = 0;
 }).observe(document.body, { childList: true, subtree: true });

@@ -42,6 +42,9 @@ const QUESTIONS: Readonly<Record<string, (form: FormData) => Promise<Asked>>> = 
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-ask]")) {
 	const [output, code] = [form.querySelector("output")!, form.querySelector("code")!];
 	const question = QUESTIONS[form.dataset.ask ?? ""];
+	form.addEventListener("input", () => {
+		output.textContent = code.textContent = ""; // they belong to what was asked before
+	});
 	form.addEventListener("submit", async (event) => {
 		event.preventDefault();
 		output.textContent = "…";

@@ -18,6 +18,17 @@ describe("the supplier's page", () => {
 		}),
 	);
 
+	it("takes an elevation with a fraction, and leaves no answer beside another question", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			const card = page.locator('form[data-ask="boiling"]');
+			await card.locator("input").fill("2350.5");
+			await card.getByRole("button", { name: "Ask" }).click();
+			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 92\.1 °C/); // IAPWS: 92.15 °C
+			await card.locator("input").fill("99999");
+			expect(await card.locator("output").textContent()).toBe("");
+		}));
+
 	it("shows a chart that the service drew, and fetches nothing from elsewhere", () =>
 		visit({}, async ({ page, home }) => {
 			const asked: string[] = [];
@@ -109,11 +120,18 @@ describe("the docs", () => {
 			expect((await asked).headers()["x-api-key"]).toBe("rk_publishable_x");
 		}));
 
-	it("have no barrier and run over no edge", () =>
-		visit({ viewport: { width: 1280, height: 900 } }, async ({ page, home }) => {
+	it.each([320, 375, 1280])("have no barrier and run over no edge at %i px, operations open", (width) =>
+		visit({ viewport: { width, height: 900 } }, async ({ page, home }) => {
 			await page.goto(`${home}/docs`);
 			await page.locator(".opblock").first().waitFor();
+			expect(await overflow(page)).toBeLessThanOrEqual(0);
+			for (const path of ["/v1/boiling-point", "/v1/tank/warm-up"]) {
+				const operation = page.locator(".opblock", { hasText: path });
+				await operation.locator(".opblock-summary-control").click();
+				await operation.locator(".responses-table").waitFor();
+			}
 			expect(await barriers(page)).toEqual([]);
 			expect(await overflow(page)).toBeLessThanOrEqual(0);
-		}));
+		}),
+	);
 });
