@@ -42,6 +42,7 @@ export async function asked(baseUrl: string): Promise<string> {
 
 /** An empty project into which the packed SDK was installed, as its user has it. */
 let project: string;
+let tarball: string;
 
 beforeAll(async () => {
 	project = mkdtempSync(join(tmpdir(), "sdk-user-"));
@@ -60,6 +61,7 @@ beforeAll(async () => {
 	const env = { ...process.env, PATH: `${join(root, "node_modules/.bin")}:${process.env.PATH}` };
 	const { stdout } = await run("npm", ["pack", "--json", "--pack-destination", project], { cwd: copy, env });
 	const [{ filename }] = JSON.parse(stdout) as [{ filename: string }];
+	tarball = filename;
 	writeFileSync(join(project, "package.json"), '{ "type": "module", "private": true }');
 	await run("npm", ["install", "--offline", "--no-audit", "--no-fund", join(project, filename)], {
 		cwd: project,
@@ -145,6 +147,19 @@ describe("the packed SDK in an empty project", () => {
 		);
 		expect(readFileSync(join(packed, "dist/widget.js"), "utf8")).not.toMatch(/^import|\bimport\(/m);
 	});
+
+	it.each(["README.md", "sdk/README.md"])(
+		"is packed under the name that %s prints, by a command that npm takes",
+		async (name) => {
+			const text = readFileSync(join(root, name), "utf8");
+			const [pack, install] = [...text.matchAll(/^npm (pack|install) .*$/gm)].map(
+				([line]) => line.split(/ +#/)[0]!,
+			);
+			expect(install).toBe(`npm install <path>/${tarball}`);
+			const { stdout } = await run("sh", ["-c", `${pack} --dry-run --ignore-scripts --json`], { cwd: root });
+			expect(JSON.parse(stdout)).toMatchObject([{ filename: tarball }]);
+		},
+	);
 
 	it("keeps the words of the contract beside its types", () => {
 		const dist = join(project, "node_modules/@raykettle/sdk/dist");
