@@ -1,9 +1,9 @@
 import type { z } from "@hono/zod-openapi";
 import { LIMITS } from "./config.ts";
+import { meantBy } from "./meant.ts";
 import type { FieldFault } from "./problem.ts";
 import { valueAt } from "./schema-walk.ts";
-import { choicesAt, FORMS, nameOf, shown, wantedAt } from "./schema-words.ts";
-import { nearest } from "./spelling.ts";
+import { FORMS, nameOf, shown, wantedAt } from "./schema-words.ts";
 import { hintFor } from "./unknown-key.ts";
 
 /** One fault by its path; where it stands is said differently for a body and a query. */
@@ -55,10 +55,9 @@ function wrong(
 	const want = wantedAt(root, path, given);
 	const name = nameOf(path);
 	if (value === undefined) return { path, code: "missing", detail: `${name} is missing: it must be ${want}` };
+	const meant = meantBy(value, root, path, given);
 	const detail = `${name} must be ${want}; ${shown(value)} is not`;
-	const close =
-		code === "not_a_choice" && typeof value === "string" && nearest(value, choicesAt(root, path, given));
-	return { path, code, detail: close ? `${detail}; did you mean ${shown(close)}?` : detail };
+	return { path, code, detail: meant ? `${detail}; did you mean ${meant}?` : detail };
 }
 
 /** A schema's own words; those that begin with "must" lack their subject. */
@@ -70,9 +69,15 @@ function lengthFault(
 	issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall,
 	path: readonly PropertyKey[],
 ): Fault {
-	const limit = issue.code === "too_big" ? `at most ${issue.maximum}` : `at least ${issue.minimum}`;
-	const what = issue.origin === "string" ? "characters" : issue.origin === "array" ? "entries" : "keys";
-	return { path, code: "wrong_length", detail: `${nameOf(path)} must have ${limit} ${what}` };
+	const [bound, count] = issue.code === "too_big" ? ["at most", issue.maximum] : ["at least", issue.minimum];
+	const [one, many] =
+		issue.origin === "string"
+			? ["character", "characters"]
+			: issue.origin === "array"
+				? ["entry", "entries"]
+				: ["key", "keys"];
+	const detail = `${nameOf(path)} must have ${bound} ${count} ${Number(count) === 1 ? one : many}`;
+	return { path, code: "wrong_length", detail };
 }
 
 function faultsOf(

@@ -73,6 +73,13 @@ export function keysAt(
 	return [...new Set(keys)];
 }
 
+/** The values that an object's `kind` may have; none of what is no object, or has no kind. */
+export function kindsOf({ _zod: { def } }: z.core.$ZodTypes): readonly unknown[] {
+	if (def.type !== "object" || !Object.hasOwn(def.shape, "kind")) return [];
+	const kind = bare(def.shape.kind!);
+	return kind._zod.def.type === "literal" ? kind._zod.def.values : [];
+}
+
 /** What stands at a path of plain data. */
 export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 	let here = value;

@@ -23,8 +23,16 @@ function inAnotherUnit(word: string, known: string): boolean {
 	return stem !== known && word.startsWith(stem) && OTHER_UNIT.test(word.slice(stem.length));
 }
 
+/** Whether a word is a known name with words left out before its unit: `targetC` for `targetTemperatureC`. */
+function shortened(word: string, known: string): boolean {
+	const unit = UNIT.exec(known)?.[0];
+	if (unit === undefined || !word.endsWith(unit)) return false;
+	const stem = word.slice(0, -unit.length);
+	return stem.length > SHORTEST && known.startsWith(stem);
+}
+
 /** The known word that a mistyped one most likely stands for: nearly the same letters, the same name without its unit
- *  (`elevation` for `elevationM`) or in another, or with a word more or less before it (`apertureDiameterM` for `diameterM`).
+ *  (`elevation` for `elevationM`) or in another, or with words more or less in it (`apertureDiameterM` for `diameterM`).
  *  Undefined when nothing is close. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
 	if (word.length > LONGEST) return undefined;
@@ -35,6 +43,7 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 		const other = candidate.toLowerCase();
 		const start =
 			inAnotherUnit(word, candidate) ||
+			shortened(word, candidate) ||
 			(lower.length >= SHORTEST && (other.startsWith(lower) || lower.startsWith(other)));
 		const end = Math.min(lower.length, other.length) >= 6 && (other.endsWith(lower) || lower.endsWith(other));
 		const distance = start ? 1 : end ? 2 : edits(lower, other);

@@ -1,5 +1,5 @@
 import type { z } from "@hono/zod-openapi";
-import { bare, keysAt, schemasAt } from "./schema-walk.ts";
+import { bare, keysAt, kindsOf, schemasAt } from "./schema-walk.ts";
 import { list, nameOf, shown } from "./schema-words.ts";
 import { nearest } from "./spelling.ts";
 
@@ -12,7 +12,7 @@ export function hintFor(
 ): string {
 	const { inside, around, kinds } = elsewhere(root, path, given, key);
 	if (kinds.length > 0) return `it belongs to kind ${list(kinds.map(shown))}`;
-	if (inside.length > 0) return `did you mean ${list(inside.map((field) => nameOf([...path, field, key])))}?`;
+	if (inside.length > 0) return `did you mean ${list(inside)}?`;
 	if (around) return `it belongs beside ${nameOf(path)}, not in it`;
 	const known = keysAt(root, path, given);
 	const close = nearest(key, known);
@@ -22,7 +22,7 @@ export function hintFor(
 
 /** Where else a key would be known: in the objects at a path, in the object around it, or in another kind of the object itself. */
 interface Elsewhere {
-	readonly inside: readonly string[]; // fields of the object that know the key
+	readonly inside: readonly string[]; // where in its fields, such as `site.latitude`
 	readonly around: boolean; // whether the object that holds this one knows it
 	readonly kinds: readonly unknown[]; // values of `kind` with which this object would know it
 }
@@ -35,9 +35,21 @@ function elsewhere(
 ): Elsewhere {
 	const around = path.length > 0 && keysAt(root, path.slice(0, -1), value).includes(key);
 	const inside = schemasAt(root, path, value).flatMap(({ _zod: { def } }) =>
-		def.type === "object" ? Object.keys(def.shape).filter((field) => knows(def.shape[field]!, key)) : [],
+		def.type === "object"
+			? Object.entries(def.shape).flatMap(([field, inner]) =>
+					[key, withoutField(key, field)]
+						.filter((name) => name !== "" && knows(inner, name))
+						.map((name) => nameOf([...path, field, name])),
+				)
+			: [],
 	);
 	return { inside: [...new Set(inside)], around, kinds: kindsKnowing(root, path, value, key) };
+}
+
+/** A key less the field that it begins with: `volumeL` of `tankVolumeL` in `tank`; else nothing. */
+function withoutField(key: string, field: string): string {
+	const rest = key.startsWith(field) ? key.slice(field.length).replace(/^_/, "") : "";
+	return rest.charAt(0).toLowerCase() + rest.slice(1);
 }
 
 /** Whether an object in any of its kinds has a key. */
@@ -65,9 +77,8 @@ function kindsKnowing(
 	return schemasAt(root, holder, value).flatMap(({ _zod: { def } }) => {
 		if (def.type !== "object" || !Object.hasOwn(def.shape, field)) return [];
 		return everyKind(def.shape[String(field)]!).flatMap((kind) => {
-			if (kind._zod.def.type !== "object" || !Object.hasOwn(kind._zod.def.shape, key)) return [];
-			const named = kind._zod.def.shape.kind && bare(kind._zod.def.shape.kind);
-			return named?._zod.def.type === "literal" ? named._zod.def.values : [];
+			const { def: inner } = kind._zod;
+			return inner.type === "object" && Object.hasOwn(inner.shape, key) ? kindsOf(kind) : [];
 		});
 	});
 }

@@ -81,6 +81,27 @@ it("a name that is right elsewhere is sent there, before one that is nearly it",
 	expect(deep["/tank/date"]).toMatch(/it belongs beside tank, not in it$/);
 });
 
+it("a name with its object's before it is sent into the object", () => {
+	const told = refusals("warmUpTank", { ...DAY, tankVolumeL: 150, dish_diameterM: 2, loopFluid: "water" });
+	expect(told["/tankVolumeL"]).toMatch(/did you mean tank\.volumeL\?$/);
+	expect(told["/dish_diameterM"]).toMatch(/did you mean dish\.diameterM\?$/);
+	expect(told["/loopFluid"]).toMatch(/did you mean loop\.fluid\?$/);
+});
+
+it("a name with words left out before its unit is taken for the whole", () => {
+	expect(refusals("warmUpTank", { ...DAY, targetC: 60 })["/targetC"]).toMatch(
+		/did you mean targetTemperatureC\?$/,
+	);
+});
+
+it("a kind that stands for its whole object is put into it", () => {
+	const told = refusals("warmUpTank", { ...DAY, receiver: "openCoil", sky: "measured" });
+	expect(told["/receiver"]).toBe(
+		'receiver must be an object; "openCoil" is not; did you mean { "kind": "openCoil" }?',
+	);
+	expect(told["/sky"]).toMatch(/did you mean \{ "kind": "measured" \}\?$/);
+});
+
 it("a name of another kind is sent to that kind", () => {
 	const sky = { time: ["2026-01-15T08:00:00Z", "2026-01-15T20:00:00Z"], windMPerS: 2 };
 	expect(refusals("warmUpTank", { ...DAY, sky })["/sky/time"]).toMatch(/it belongs to kind "measured"$/);
@@ -95,6 +116,8 @@ it("a choice that is nearly one of those that stand is taken for it", () => {
 	expect(told).toBe(
 		'receiver.kind must be one of "cavity", "openCoil", "glazedCoil" or "efficiencyLine"; "opencoil" is not; did you mean "openCoil"?',
 	);
+	const short = refusals("warmUpTank", { ...DAY, draw: { profile: "XXXL" } })["/draw/profile"];
+	expect(short).toMatch(/"XXXL" is not$/); // any short word is near any other
 	const far = refusals("warmUpTank", { ...DAY, loop: { fluid: "brine" } })["/loop/fluid"];
 	expect(far).toMatch(/"brine" is not$/);
 });
@@ -109,4 +132,11 @@ it("what cannot be read is told once, and held against no further rule", () => {
 it("a currency that is none is told in words", () => {
 	const told = refusals("rankImprovements", { ...DAY, prices: { currency: "dirham" } })["/prices/currency"];
 	expect(told).toBe("prices.currency must be three capital letters, as in ISO 4217, such as MAD");
+});
+
+it("a list of one too few counts in the singular", () => {
+	const body = { site: DAY.site, dish: DAY.dish, beamIrradianceWPerM2: [] };
+	expect(refusals("assessInstantHeater", body)["/beamIrradianceWPerM2"]).toMatch(
+		/must have at least 1 entry$/,
+	);
 });

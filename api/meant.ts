@@ -1,0 +1,21 @@
+import type { z } from "@hono/zod-openapi";
+import { kindsOf, schemasAt } from "./schema-walk.ts";
+import { choicesAt, shown } from "./schema-words.ts";
+import { nearest } from "./spelling.ts";
+
+const SHORT = 5; // letters: among shorter words any is near any other
+
+/** What a text most likely stands for: one of the words that may stand there, or an object of that kind. */
+export function meantBy(
+	value: unknown,
+	root: z.core.$ZodType,
+	path: readonly PropertyKey[],
+	given: unknown,
+): string | undefined {
+	if (typeof value !== "string") return undefined;
+	if (schemasAt(root, path, given).flatMap(kindsOf).includes(value)) return `{ "kind": ${shown(value)} }`;
+	const choices = choicesAt(root, path, given);
+	const same = choices.find((choice) => choice.toLowerCase() === value.toLowerCase());
+	const close = same ?? (value.length < SHORT ? undefined : nearest(value, choices));
+	return close && shown(close);
+}
