@@ -43,11 +43,13 @@ export function wireInstantReason(
 				`The dish faces the sun from ${tenth(lowestSunAltitudeDeg)}° up; it stands ${tenth(sunAltitudeDeg)}° high.`,
 			);
 		}
-		case "tooLittleHeat":
+		case "tooLittleHeat": {
+			const pipe = pipeWorthLagging(best);
 			return of(
-				{ flowLPerMin: flow, powerW, beamIrradianceWPerM2, ...asked },
-				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², this dish gives ${two(powerW / 1000)} kW, which warms ${two(flow)} L/min${wanted === undefined ? "" : `; ${two(wanted)} L/min is wanted`}.`,
+				{ flowLPerMin: flow, powerW, beamIrradianceWPerM2, ...asked, ...(pipe && { pipeLossW: pipe.lossW }) },
+				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², this dish gives ${two(powerW / 1000)} kW, which warms ${two(flow)} L/min${wanted === undefined ? "" : `; ${two(wanted)} L/min is wanted`}.${pipe ? ` ${pipe.sentence}` : ""}`,
 			);
+		}
 		case "lostInPipe": {
 			const lengthM = task.arrangement.kind === "direct" ? task.arrangement.outlet.length : 0;
 			return of(
@@ -98,4 +100,19 @@ export function wireInstantReason(
 			);
 		}
 	}
+}
+
+const MUCH = 0.1; // [-] of what comes to the tap that the pipe may lose before the reason speaks of it; common practice, no source
+
+/** What the pipe to the tap loses under one sun, where that is worth a thought. */
+function pipeWorthLagging({
+	steady,
+}: InstantOutcome["best"]): { readonly lossW: number; readonly sentence: string } | undefined {
+	if (steady.kind !== "flows" || !steady.outlet || steady.outlet.loss <= MUCH * steady.power)
+		return undefined;
+	const lossW = steady.outlet.loss;
+	return {
+		lossW,
+		sentence: `The pipe to the tap loses another ${two(lossW / 1000)} kW: lag it, or shorten it.`,
+	};
 }

@@ -88,6 +88,19 @@ describe("200", () => {
 		expect(Math.abs(larger.weakest.flowLPerMin / 6 - 1)).toBeLessThan(0.03); // its receiver is chosen anew
 	});
 
+	it("speaks of a bare pipe to the tap that takes much of the heat, and of none that takes little", async () => {
+		const windy = { ...least, levelAir: { ambientC: 5, windMPerS: 6 }, wantedFlowLPerMin: 3 };
+		const bare = await answered({ ...windy, outletPipe: { lengthM: 8, insulation: { thicknessMm: 0 } } });
+		const { code, parameters, message } = bare.reasons[0]!;
+		expect(code).toBe("tooLittleHeat");
+		expect(parameters.pipeLossW).toBe(bare.best.pipeLossW);
+		expect(message).toMatch(/The pipe to the tap loses another 0\.\d+ kW: lag it, or shorten it\.$/);
+		const lagged = await answered({ ...windy, outletPipe: { lengthM: 8 } });
+		expect(lagged.reasons[0]!.code).toBe("tooLittleHeat");
+		expect(lagged.reasons[0]!.parameters).not.toHaveProperty("pipeLossW");
+		expect(lagged.reasons[0]!.message).toMatch(/3 L\/min is wanted\.$/);
+	});
+
 	it("says when in the day it holds", async () => {
 		const { hours, outcome } = await answered({ ...day, wantedFlowLPerMin: 0.8, stepMin: 30 });
 		expect(outcome).toBe("feasible");
