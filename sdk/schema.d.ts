@@ -2250,7 +2250,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -2263,7 +2263,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -2276,7 +2276,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -2289,7 +2289,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3000,7 +3000,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3013,7 +3013,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3027,7 +3027,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3825,7 +3825,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3838,7 +3838,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3851,7 +3851,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3864,7 +3864,7 @@ export interface components {
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.
+                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";

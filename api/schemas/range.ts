@@ -31,7 +31,7 @@ export const ranged = (field: z.ZodNumber) =>
 			.optional(),
 		method: z.enum(METHODS).meta({
 			description:
-				"`propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here.",
+				"`propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.",
 		}),
 	});
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { latinHypercube } from "../../../src/sizing/latin-hypercube.ts";
 import type { Question, Values } from "../../../src/sizing/question.ts";
-import { answerRanges } from "../../../src/sizing/range.ts";
+import { answerRanges, orderStatistic } from "../../../src/sizing/range.ts";
 
 type Scores = readonly number[];
 
@@ -131,3 +132,41 @@ describe("inputs that act through one quantity", () => {
 		expect(ranges[0]).toMatchObject({ low: 5, central: 5, high: 5 });
 	});
 });
+
+describe("a sampled range", () => {
+	/** Weights of many inputs that share in an answer as those of a plant do. */
+	const WEIGHTS = [1, 0.7, 0.5, 0.4, 0.3, 0.3, 0.2, 0.2, 0.1, 0.1, 0.05, 0.05];
+	const deviation = Math.hypot(...WEIGHTS);
+	const ROWS = 27;
+	const SEEDS = 400;
+
+	it("holds nine plants of ten, over many samples: neither more nor fewer", () => {
+		let inside = 0;
+		for (let seed = 1; seed <= SEEDS; seed++) {
+			const sorted = latinHypercube(seed, ROWS, WEIGHTS.length)
+				.map((scores) => WEIGHTS.reduce((sum, weight, i) => sum + weight * scores[i]!, 0))
+				.sort((a, b) => a - b);
+			const below = (probability: number) =>
+				normalShare(orderStatistic(sorted, ROWS, probability) / deviation);
+			inside += (below(0.95) - below(0.05)) / SEEDS;
+		}
+		expect(Math.abs(inside - 0.9)).toBeLessThan(0.008); // three standard deviations of 400 samples
+	});
+
+	it("has no end where too many lack an answer, and its middle in the middle", () => {
+		const sorted = Array.from({ length: 20 }, (_, i) => i);
+		expect(orderStatistic(sorted, 27, 0.95)).toBeNaN();
+		expect(orderStatistic(sorted, 27, 0.05)).toBeLessThan(1);
+		expect(orderStatistic(sorted, 20, 0.5)).toBeCloseTo(9.5, 12);
+	});
+});
+
+/** Share of a normal distribution below a score, by Simpson's rule on its density. */
+function normalShare(score: number): number {
+	const steps = 200;
+	const width = score / steps;
+	let sum = 0;
+	for (let i = 0; i <= steps; i++)
+		sum += (i === 0 || i === steps ? 1 : i % 2 === 1 ? 4 : 2) * Math.exp(-((i * width) ** 2) / 2);
+	return 0.5 + (sum * width) / 3 / Math.sqrt(2 * Math.PI);
+}
