@@ -23,7 +23,12 @@ const METHODS = ["propagation", "sample"] as const satisfies readonly AnswerRang
 export const ranged = (field: z.ZodNumber) =>
 	z.strictObject({
 		low: field.meta({ description: "Absent where too few plants come to an answer." }).optional(),
-		central: field.meta({ description: "Of the plant as stated. Absent where it has no answer." }).optional(),
+		central: field
+			.meta({
+				description:
+					"Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others.",
+			})
+			.optional(),
 		high: field
 			.meta({
 				description: "Absent where more plants than are left out above never come to an answer.",
