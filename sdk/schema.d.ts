@@ -2245,7 +2245,7 @@ export interface components {
             readonly timeToTargetMin: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -2258,7 +2258,7 @@ export interface components {
             readonly endTemperatureC: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -2271,7 +2271,7 @@ export interface components {
             readonly usableLitresAt40C: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -2284,7 +2284,7 @@ export interface components {
             readonly toWaterKwh: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -2995,7 +2995,7 @@ export interface components {
             readonly flowLPerMin: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -3008,7 +3008,7 @@ export interface components {
             readonly powerW: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -3022,7 +3022,7 @@ export interface components {
             readonly apertureNeededM2?: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -3820,7 +3820,7 @@ export interface components {
             readonly timeToTargetMin?: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -3833,7 +3833,7 @@ export interface components {
             readonly endTemperatureK: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -3846,7 +3846,7 @@ export interface components {
             readonly usableLitresAt40C: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
@@ -3859,7 +3859,7 @@ export interface components {
             readonly toWaterKwh: {
                 /** @description Absent where too few plants come to an answer. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. */
+                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
                 readonly central?: number;
                 /** @description Absent where more plants than are left out above never come to an answer. */
                 readonly high?: number;
