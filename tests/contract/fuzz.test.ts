@@ -8,4 +8,4 @@ it("answers or refuses whatever is sent, in its own forms (a slice of `npm run f
 		statuses.add(status);
 	}
 	for (const status of [200, 400, 422]) expect(statuses).toContain(status);
-});
+}, 240_000);

@@ -57,16 +57,19 @@ function requestOf(
 
 /** All that a caller sees of an answer, but for what only the wire between tells. */
 async function seen(response: Response) {
-	const headers = [...response.headers].filter(([name]) => !["content-length", "date"].includes(name));
+	const headers = [...response.headers].filter(
+		([name]) => !["connection", "content-length", "date"].includes(name),
+	);
 	return { status: response.status, headers: Object.fromEntries(headers), body: await response.text() };
 }
 
-/** What Node and workerd answer to one request, under the same request id. */
+/** What Node and workerd answer to one request, under the same request id. Each goes to workerd on a connection of its own: it
+ *  would close an idle one while this thread works out what Node answers. */
 async function both([path, init]: Sent) {
-	const asked = { ...init, headers: { ...(init.headers as object), "X-Request-Id": "same" } };
+	const headers = { ...(init.headers as object), "X-Request-Id": "same" };
 	return {
-		here: await seen(await node.request(path, asked)),
-		there: await seen(await edge.ask(path, asked)),
+		here: await seen(await node.request(path, { ...init, headers })),
+		there: await seen(await edge.ask(path, { ...init, headers: { ...headers, Connection: "close" } })),
 	};
 }
 
