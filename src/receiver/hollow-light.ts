@@ -2,7 +2,7 @@ import { cavityWallArea } from "./cavity.ts";
 import { PAINT_IN_DIFFUSE_LIGHT, paintAtAngle } from "./paint.ts";
 import type { CavityReceiver } from "./receiver.ts";
 
-const RINGS = 32; // of the dish, of one area each; 256 move the share by 0.0001
+const RINGS = 16; // of the dish, of one area each; 256 move the share by 0.0002 at most
 
 /** Share of a dish's light that a painted hollow takes up. The light crosses in the middle of the opening. It strikes back or side
  *  at a slant; what the paint throws back, evenly in all directions, finds opening, ring and wall by how they are seen from there;

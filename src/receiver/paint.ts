@@ -10,8 +10,13 @@ const DEGREE = Math.PI / 180;
  *  Check   its mean over a half-space and its fall   tests/unit/receiver/hollow-light.test.ts */
 export function paintAtAngle(angle: number): number {
 	const degrees = angle / DEGREE;
-	const law = (t: number) => LAW.reduceRight((sum, factor) => sum * t + factor, 0);
 	return degrees <= LAST ? law(degrees) : (law(LAST) * (90 - degrees)) / (90 - LAST);
+}
+
+function law(degrees: number): number {
+	let sum = 0;
+	for (let i = LAW.length - 1; i >= 0; i--) sum = sum * degrees + LAW[i]!;
+	return sum;
 }
 
 /** The same for light from all sides [-]: the law's mean over a half-space. */
