@@ -1,6 +1,6 @@
 import { limited } from "./limited.ts";
 import type { CallOptions } from "./method.ts";
-import { RaykettleProblem } from "./problem.ts";
+import { answerIn, RaykettleProblem } from "./problem.ts";
 import { patiently } from "./retry.ts";
 
 export interface RaykettleOptions {
@@ -50,7 +50,7 @@ export async function asked(
 		const response = await patiently(() => fetch(request(signal)), retries, signal, until);
 		const text = await response.text();
 		if (!response.ok) throw new RaykettleProblem(response, text);
-		return form === "application/json" ? JSON.parse(text) : text;
+		return form === "application/json" ? answerIn(response, text) : text;
 	});
 }
 

@@ -4,7 +4,7 @@ import type { components } from "./schema.d.ts";
 export type Problem = components["schemas"]["Problem"];
 export type FieldFault = components["schemas"]["FieldFault"];
 
-/** Thrown when the service answers with a problem instead of a result (RFC 9457). */
+/** Thrown when the service answers with a problem instead of a result (RFC 9457), or something else answers in its place. */
 export class RaykettleProblem extends Error {
 	override readonly name = "RaykettleProblem";
 	readonly status: number;
@@ -20,7 +20,8 @@ export class RaykettleProblem extends Error {
 
 	constructor(response: Response, text: string) {
 		const problem = read(text);
-		super(problem.detail ?? `The service answered ${response.status} ${response.statusText}`.trim());
+		const hint = response.ok ? "without JSON: is baseUrl right?" : response.statusText;
+		super(problem.detail ?? `The service answered ${response.status} ${hint}`.trim());
 		this.status = response.status;
 		this.type = problem.type ?? "about:blank";
 		this.title = problem.title ?? response.statusText;
@@ -28,6 +29,15 @@ export class RaykettleProblem extends Error {
 		this.requestId = problem.requestId ?? response.headers.get("x-request-id") ?? undefined;
 		const wait = retryAfter(response.headers);
 		this.retryAfterS = wait === undefined ? undefined : Math.ceil(wait / 1000);
+	}
+}
+
+/** The result in an answer, which a page that stands in the service's place would not hold. */
+export function answerIn(response: Response, text: string): unknown {
+	try {
+		return JSON.parse(text);
+	} catch {
+		throw new RaykettleProblem(response, text);
 	}
 }
 

@@ -10,6 +10,7 @@ export type Outcome =
 	| { readonly kind: "trouble"; readonly trouble: Trouble; readonly problem: RaykettleProblem | undefined };
 
 const TROUBLES: Readonly<Record<number, Trouble>> = {
+	200: "failed", // by what is not the service
 	401: "barred",
 	403: "barred",
 	429: "tooOften",

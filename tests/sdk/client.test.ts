@@ -126,6 +126,15 @@ describe("a problem", () => {
 		});
 	});
 
+	it("tells of a page that stands where the service should", async () => {
+		const { client } = scripted(new Response("<!doctype html>", { status: 200 }));
+		await expect(client().boilingPoint({ elevationM: 3000 })).rejects.toMatchObject({
+			name: "RaykettleProblem",
+			status: 200,
+			message: "The service answered 200 without JSON: is baseUrl right?",
+		});
+	});
+
 	it("of the true service names every fault", async () => {
 		const client = createRaykettle({
 			baseUrl: "http://service.test",
