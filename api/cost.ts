@@ -31,6 +31,24 @@ const OF_A_RANGE: Readonly<Record<string, number>> = {
 const RANGE = 40;
 const USUAL_STEP = 120; // [s] that a march takes where none is asked
 
+/** How many days a range works out at most, and how long one step of a day takes [s]: measured. */
+const DAYS_OF_A_RANGE = { warmUpTank: 40, rankImprovements: 430 } as const;
+const STEP = 15e-6;
+const MARGIN = 2; // for a slower machine
+
+/** Refuses a range, once its first day is marched, where the rest would surely outlast the time for one answer: a plant whose
+ *  dish turns away and back all day takes ten times the usual steps.
+ *  @param time   for one answer [s]
+ *  @param steps  of the day as stated */
+export function rangeWithin(time: number, operationId: keyof typeof DAYS_OF_A_RANGE, steps: number): void {
+	const days = DAYS_OF_A_RANGE[operationId];
+	if (steps * days * STEP * MARGIN <= time) return;
+	const detail = `The range would work out some ${days} days, and this plant's takes ${steps} steps, short ones wherever its fluid nears a limit or its dish turns: longer than the ${time} s that one answer may take here. Ask without a range, or for a longer step if yours is short`;
+	throw new ProblemError("too-large", detail, [
+		{ in: "body", pointer: "/withRange", detail, code: "too_large" },
+	]);
+}
+
 /** Cost of an operation with what it usually is asked. */
 export function baseCost(operationId: string): number {
 	const cost = COSTS[operationId];

@@ -38,7 +38,8 @@ export const SETTINGS = {
 		most: 300,
 		unit: "seconds",
 		meaning: "time for working out an answer in a thread, waiting for the thread included",
-		beyond: "503 overloaded, and the work is stopped",
+		beyond:
+			"503 overloaded, and the work is stopped; 422 too-large for a range that would surely take longer",
 	},
 	requestsInFlight: {
 		variable: "CONCURRENCY",

@@ -12,6 +12,7 @@ import {
 	warmUpDay,
 } from "../../src/index.ts";
 import { defaultsTaken, filling } from "../assumed.ts";
+import { rangeWithin } from "../cost.ts";
 import { operation } from "../operation.ts";
 import { sensitivityForms } from "../render/sensitivity.ts";
 import { requireSound } from "../rules/warm-up.ts";
@@ -88,7 +89,7 @@ export const sensitivity = operation({
 	},
 	maxAge: 0,
 	forms: sensitivityForms,
-	answer: (request, given) => {
+	answer: (request, given, { settings }) => {
 		const day = warmUpOf(request);
 		requireSound(day);
 		const { fill, filled } = filling();
@@ -99,6 +100,7 @@ export const sensitivity = operation({
 		const { outcome, range, ranged, assumed } = answeredDay(request, given, {
 			stated,
 			outcome: () => warmUpDay(plan.plant, weather, task),
+			requireSpare: (steps) => rangeWithin(settings.computingTime, "rankImprovements", steps),
 		});
 		const marched = counting();
 		const by = ANSWERS[request.rankedBy];

@@ -1,6 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 import { type Build, cautionsOf, type DayOutcome, warmUpDay } from "../../src/index.ts";
 import { defaultsTaken, filling } from "../assumed.ts";
+import { rangeWithin } from "../cost.ts";
 import { operation } from "../operation.ts";
 import { warmUpForms } from "../render/warm-up.ts";
 import { requireSound } from "../rules/warm-up.ts";
@@ -46,13 +47,14 @@ export const warmUp = operation({
 	},
 	maxAge: 0,
 	forms: warmUpForms,
-	answer: (request, given) => {
+	answer: (request, given, { settings }) => {
 		requireSound(request);
 		const { fill, filled } = filling();
 		const plan = warmUpPlan(request, fill);
 		const day = answeredDay(request, given, {
 			stated: dayCaseOf(plan),
 			outcome: () => warmUpDay(plan.plant, plan.weather, plan.task),
+			requireSpare: (steps) => rangeWithin(settings.computingTime, "warmUpTank", steps),
 		});
 		const methods = [...skyMethods(request.sky, plan.plant.site), ...day.outcome.methods, ...day.methods];
 		return {

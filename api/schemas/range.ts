@@ -89,6 +89,8 @@ export interface RangeAsked {
 interface DayAsked {
 	readonly stated: DayCase;
 	readonly outcome: () => DayOutcome;
+	/** Refuses a range that the day, once marched, shows to be too much work. */
+	readonly requireSpare: (steps: number) => void;
 }
 
 /** A day, and its range if one was asked for. */
@@ -122,9 +124,15 @@ export function answeredDay(asked: RangeAsked, given: unknown, day: DayAsked): A
 }
 
 /** The day with its range. Where the day itself is sound but one within its spreads is not, the range is what is refused. */
-function rangedOrRefused({ stated, outcome }: DayAsked, spreads: DaySpreads): RangedDay {
+function rangedOrRefused({ stated, outcome, requireSpare }: DayAsked, spreads: DaySpreads): RangedDay {
+	let days = 0;
+	const march = (of: DayCase) => {
+		const day = dayOf(of);
+		if (++days === 1) requireSpare(day.steps); // the day as stated comes first
+		return day;
+	};
 	try {
-		return rangedDay(stated, spreads, dayOf);
+		return rangedDay(stated, spreads, march);
 	} catch (error) {
 		if (!(error instanceof DomainError)) throw error;
 		outcome(); // a day that is refused itself says so

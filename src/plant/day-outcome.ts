@@ -58,6 +58,7 @@ export function dayOutcome(day: MarchedDay): DayOutcome {
 		balance: energyBalance(records.ledger, gained(day, "loop"), gained(day, "tank")),
 		series: records.columns,
 		methods: dayMethods(model, records, day.weather),
+		steps: records.steps,
 	};
 }
 

@@ -91,4 +91,5 @@ export interface DayOutcome {
 	readonly balance: EnergyBalance;
 	readonly series: DaySeries;
 	readonly methods: readonly Method[];
+	readonly steps: number; // that the march took, with which its cost goes
 }

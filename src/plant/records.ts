@@ -20,6 +20,7 @@ export interface DayRecords {
 	onSunTime: number; // facing a sun that shines
 	pumpTime: number;
 	boilTime: number; // NaN until it boils
+	steps: number; // that the march took
 	pumped: number; // volume since the last row [m³]
 	lastRow: { time: number; useful: number; toWater: number; tankLoss: number };
 }
@@ -54,6 +55,7 @@ export function emptyRecords(state: PlantState): DayRecords {
 		onSunTime: 0,
 		pumpTime: 0,
 		boilTime: Number.NaN,
+		steps: 0,
 		pumped: 0,
 		lastRow: { time: Number.NaN, useful: 0, toWater: 0, tankLoss: 0 },
 	};
@@ -67,6 +69,7 @@ export function recordStep(
 	time: number,
 	dt: number,
 ): void {
+	records.steps += 1;
 	records.maximumOil = Math.max(records.maximumOil, report.oil);
 	records.maximumFilm = Math.max(records.maximumFilm, report.film);
 	if (report.lit > 0) {

@@ -45,6 +45,15 @@ const hollow = { kind: "cavity", apertureDiameterM: 0.06, innerDiameterM: 0.08, 
 const spiral = { kind: "openCoil" };
 const tight = { ...spiral, apertureDiameterM: 0.025 };
 
+/** A pump so slow under so large a dish that the oil meets its limit again and again: short steps all day. */
+const limited = {
+	site: hostel.request.site,
+	date: "2026-06-15",
+	dish: { diameterM: 3.5 },
+	loop: { pump: { flowLPerMin: 0.5 } },
+	tank: { volumeL: 300 },
+};
+
 const ranges = sensitivity.examples.ranges!.value;
 
 const send = (path: string, body: unknown) =>
@@ -358,6 +367,15 @@ describe("400", () => {
 });
 
 describe("422", () => {
+	it("says at once that a range would take too long, and where the plain answer is to be had", async () => {
+		const response = await send("/v1/sensitivity", { ...limited, withRange: true });
+		const problem = await problemIn(response);
+		expect([problem.type, problem.status]).toEqual(["urn:raykettle:problem:too-large", 422]);
+		expect(problem.errors?.map(({ pointer }) => pointer)).toEqual(["/withRange"]);
+		expect(problem.detail).toMatch(/Ask without a range/);
+		expect((await answered(limited)).improvements.length).toBeGreaterThan(5);
+	});
+
 	it.each([
 		["spreads without a range", { spreads: {} }, "/spreads"],
 		["an end before the start", { startTime: "12:00", endTime: "11:00" }, "/endTime"],
