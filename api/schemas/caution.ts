@@ -30,6 +30,7 @@ const WAYS: Readonly<
 	length: { suffix: "M", unit: " m", value: (metres) => metres },
 	duration: { suffix: "Min", unit: " min", value: fromSi.minutes },
 	power: { suffix: "W", unit: " W", value: (watts) => watts },
+	energy: { suffix: "Kwh", unit: " kWh", value: fromSi.kilowattHours },
 	ratio: { suffix: "", unit: "", value: (ratio) => ratio },
 };
 

@@ -16,6 +16,7 @@ export interface Quantity {
 		| "length"
 		| "duration"
 		| "power"
+		| "energy"
 		| "ratio";
 	readonly value: number;
 }

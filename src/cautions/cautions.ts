@@ -10,6 +10,7 @@ import { fibres } from "./fibres.ts";
 import { filmLimit } from "./film-limit.ts";
 import { fire } from "./fire.ts";
 import { freezing } from "./freezing.ts";
+import { heatTakenBack } from "./heat-taken-back.ts";
 import { laggingLimit } from "./lagging-limit.ts";
 import { legionella } from "./legionella.ts";
 import { loopBoils } from "./loop-boils.ts";
@@ -45,6 +46,7 @@ const RULES: readonly CautionRule[] = [
 	structure,
 	fibres,
 	starvedFlow,
+	heatTakenBack,
 	receiverShade,
 	elevation,
 ];

@@ -136,6 +136,8 @@ export const en = {
 			"The receiver's pane can shatter from heat or rain. Use toughened glass, gloves and goggles, and a qualified fitter.",
 		starvedFlow:
 			"For {timeMin} the pump gives less than it is set to, because cold {fluid} is thick. A licensed fitter can say what mends it.",
+		heatTakenBack:
+			"The loop takes {takenBackKwh} kWh out of the water again, after a draw or with the dish off the sun. A controller that heeds the sun keeps it; a licensed electrician can fit one.",
 		lowBoilingPoint:
 			"At {elevationM} water boils at {boilingPointC}. Set limits and choose valves for that, not for sea level.",
 	},

@@ -145,6 +145,8 @@ export const es: Texts = {
 			"El vidrio del receptor puede estallar por el calor o la lluvia. Use vidrio templado, guantes, gafas y un instalador cualificado.",
 		starvedFlow:
 			"Durante {timeMin} la bomba da menos de lo ajustado, porque el fluido frío es espeso ({fluid}). Un instalador habilitado sabrá remediarlo.",
+		heatTakenBack:
+			"El circuito vuelve a sacar {takenBackKwh} kWh del agua, tras una extracción o con el disco fuera del sol. Un control que atienda al sol lo evita; puede montarlo un electricista habilitado.",
 		lowBoilingPoint:
 			"A {elevationM} el agua hierve a {boilingPointC}. Ajuste límites y válvulas a eso, no al nivel del mar.",
 	},

@@ -11,13 +11,14 @@ import { warmUpDay } from "../../../src/plant/day.ts";
 const celsius = (temperature: number) => temperature + 273.15;
 
 /** A mild day at sea level with a closed tank, its water double-walled from the oil. */
-function mildDay(): Circumstances {
+function mildDay(more: object = {}): Circumstances {
 	const request = WarmUpRequest.parse({
 		site: { latitude: 31.2, longitude: -7.9, elevationM: 0, timeZone: "UTC" },
 		date: "2025-03-15",
 		dish: { diameterM: 1.5 },
 		tank: { volumeL: 150 },
 		coil: { doubleWall: true },
+		...more,
 	});
 	const { plant, task, weather } = warmUpPlan(request, filling().fill);
 	const outcome = warmUpDay(plant, weather, task);
@@ -84,6 +85,12 @@ const foamed = otherwise({
 });
 
 /** A hazard, circumstances that bring it and circumstances on the other side of its threshold. */
+/** The mild day with a share of the heat brought to the water taken out of it again. */
+function takenBack(share: number): Circumstances {
+	const { balance } = mild.outcome;
+	return otherwise({ outcome: { balance: { ...balance, toWater: 1 - share, takenBack: share } } });
+}
+
 const HAZARDS: readonly (readonly [
 	code: string,
 	severity: string,
@@ -220,6 +227,7 @@ const HAZARDS: readonly (readonly [
 		otherwise({ outcome: { starvedTime: 600 } }),
 		otherwise({ outcome: { starvedTime: 0 } }),
 	],
+	["heatTakenBack", "info", takenBack(0.011), takenBack(0.009)],
 ];
 
 const ALWAYS = new Set(["concentratedLight", "windAndWeight", "pumpStops"]);
@@ -250,6 +258,17 @@ describe("across its threshold", () => {
 			expect(found(absent)).not.toHaveProperty(code);
 		},
 	);
+});
+
+it("a draw before sunset lets the pump take heat out of the water again", () => {
+	const { plant, build, task, weather } = mildDay({
+		endTime: "22:00",
+		draw: { draws: [{ time: "18:00", litres: 60 }] },
+	});
+	const outcome = warmUpDay(plant, weather, task);
+	const quiet = warmUpDay(plant, weather, { ...task, draws: [] });
+	expect(found({ plant, build, task, weather, outcome })).toHaveProperty("heatTakenBack");
+	expect(outcome.balance.takenBack).toBeGreaterThan(2 * quiet.balance.takenBack);
 });
 
 describe("cautions of a run", () => {
