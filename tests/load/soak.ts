@@ -16,7 +16,7 @@ const LENGTH = Number(process.argv[2] ?? 600); // [s]
 const WARM_UP = 0.25; // of the length
 const SAMPLES = 60; // of the heap, over the whole length
 const SHARE = 0.5; // of what the service can do
-const NOISE = 0.02; // of the heap, that a whole run may add before it counts as growth
+const NOISE = 0.03; // of the heap, that a whole run may add before it counts as growth: some 16 bytes a request
 const MEGABYTE = 2 ** 20;
 const OVERLOADED = 503;
 
