@@ -1,7 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 
 /** What a schema checks once defaults, optionality and reading-in are taken off. */
-export function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
+function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
 	const def = (schema as z.core.$ZodTypes)._zod.def;
 	switch (def.type) {
 		case "optional":
@@ -31,10 +31,14 @@ function fits(schema: z.core.$ZodTypes, value: unknown): boolean {
 	});
 }
 
-function choices(schema: z.core.$ZodType, value: unknown): readonly z.core.$ZodTypes[] {
+/** A schema, or every choice that it leaves. */
+export function everyKind(schema: z.core.$ZodType): readonly z.core.$ZodTypes[] {
 	const inner = bare(schema);
-	if (inner._zod.def.type !== "union") return [inner];
-	const all = inner._zod.def.options.flatMap((option) => choices(option, value));
+	return inner._zod.def.type === "union" ? inner._zod.def.options.flatMap(everyKind) : [inner];
+}
+
+function choices(schema: z.core.$ZodType, value: unknown): readonly z.core.$ZodTypes[] {
+	const all = everyKind(schema);
 	const fitting = all.filter((option) => fits(option, value));
 	return fitting.length > 0 ? fitting : all;
 }

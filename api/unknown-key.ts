@@ -1,5 +1,5 @@
 import type { z } from "@hono/zod-openapi";
-import { bare, keysAt, kindsOf, schemasAt } from "./schema-walk.ts";
+import { everyKind, keysAt, kindsOf, schemasAt } from "./schema-walk.ts";
 import { list, nameOf, shown } from "./schema-words.ts";
 import { nearest } from "./spelling.ts";
 
@@ -57,11 +57,6 @@ function knows(schema: z.core.$ZodType, key: string): boolean {
 	return everyKind(schema).some(
 		({ _zod: { def } }) => def.type === "object" && Object.hasOwn(def.shape, key),
 	);
-}
-
-function everyKind(schema: z.core.$ZodType): readonly z.core.$ZodTypes[] {
-	const inner = bare(schema);
-	return inner._zod.def.type === "union" ? inner._zod.def.options.flatMap(everyKind) : [inner];
 }
 
 /** The kinds of the object at a path that have a key which its own kind has not. */

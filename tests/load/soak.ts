@@ -9,7 +9,7 @@ import type { Heap } from "./inside.ts";
 import { type Line, line, lineBeside } from "./slope.ts";
 import { pinThis, placeWords } from "./spawned.ts";
 import { judge, table } from "./table.ts";
-import { type Sent, traffic } from "./traffic.ts";
+import { OVERLOADED, type Sent, traffic } from "./traffic.ts";
 import { watched } from "./watched.ts";
 
 const LENGTH = Number(process.argv[2] ?? 600); // [s]
@@ -18,7 +18,6 @@ const SAMPLES = 60; // of the heap, over the whole length
 const SHARE = 0.5; // of what the service can do
 const NOISE = 0.03; // of the heap, that a whole run may add before it counts as growth: some 16 bytes a request
 const MEGABYTE = 2 ** 20;
-const OVERLOADED = 503;
 
 pinThis();
 const raykettle = await watched({ POOL_THREADS: "2", ANSWER_MEMORY_MB: "2" }); // a memory that is soon full

@@ -10,7 +10,7 @@ export interface Sent {
 	readonly expected: readonly number[]; // statuses
 }
 
-const OVERLOADED = 503; // may come of any request that costs something
+export const OVERLOADED = 503; // may come of any request that costs something
 const LEFT = 0; // no answer: the client went away first
 
 /** Requests as they come to a service in use: every example of the contract, fresh ones, mistakes, and callers who go away;

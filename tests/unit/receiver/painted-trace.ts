@@ -41,6 +41,8 @@ export function thrownBack(normal: Vector, uniform: Uniform): Vector {
 	return [a * tx + b * sx + along * nx, a * ty + b * sy + along * ny, a * tz + b * sz + along * nz];
 }
 
+export const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
 export function unit([x, y, z]: Vector): Vector {
 	const length = Math.hypot(x, y, z);
 	return [x / length, y / length, z / length];
@@ -66,7 +68,7 @@ function taken(
 			const met = strike(from, along);
 			if (met === undefined) break;
 			const [nx, ny, nz] = met.normal;
-			const share = absorptance(-(along[0] * nx + along[1] * ny + along[2] * nz));
+			const share = absorptance(-dot(along, met.normal));
 			if (met.painted) sum += left * share;
 			left *= 1 - share;
 			from = [met.at[0] + 1e-7 * nx, met.at[1] + 1e-7 * ny, met.at[2] + 1e-7 * nz];

@@ -1,5 +1,6 @@
 import { uniformStream } from "../../../src/numeric/random.ts";
 import {
+	dot,
 	type Hollow,
 	strikeHollow,
 	strikeTubes,
@@ -69,8 +70,6 @@ function aroundAxis([x, y]: Vector): Vector {
 	const radius = Math.hypot(x, y);
 	return radius > 0 ? [-y / radius, x / radius, 0] : [0, 1, 0];
 }
-
-const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 const cross = (a: Vector, b: Vector): Vector => [
 	a[1] * b[2] - a[2] * b[1],
