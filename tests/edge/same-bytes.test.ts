@@ -1,9 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../api/app.ts";
-import { mediaTypes, type Operation } from "../../api/operation.ts";
 import { operations } from "../../api/routes/index.ts";
 import { USUAL_SETTINGS } from "../../api/settings.ts";
-import { asQuery } from "../../openapi/contract.ts";
+import { examples, got, JSON_BODY, posted, type Sent } from "../examples.ts";
 import { type OnWorkerd, onWorkerd } from "./workerd.ts";
 
 // Engines differ in the last bit of a power or a logarithm, and runtimes in what they make of a request: callers see neither.
@@ -28,32 +27,7 @@ const node = createApp({
 	},
 });
 
-type Sent = readonly [path: string, init: RequestInit];
-
-const JSON_BODY = { "Content-Type": "application/json" };
-const posted = (path: string, body: string, headers: Readonly<Record<string, string>> = JSON_BODY): Sent => [
-	path,
-	{ method: "POST", body, headers: { ...headers } },
-];
-const got = (path: string, headers: Readonly<Record<string, string>> = {}): Sent => [
-	path,
-	{ headers: { ...headers } },
-];
 const by = (method: string, path: string): Sent => [path, { method }];
-
-/** The request that an example stands for. */
-function requestOf(
-	{ method, path }: Operation,
-	value: Readonly<Record<string, unknown>>,
-	Accept: string,
-): Sent {
-	if (method === "post") return posted(path, JSON.stringify(value), { ...JSON_BODY, Accept });
-	const query = new URLSearchParams();
-	for (const [name, one] of Object.entries(asQuery(value)))
-		if (!path.includes(`{${name}}`)) for (const text of [one].flat()) query.append(name, text);
-	const filled = path.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(String(value[name])));
-	return got(query.size > 0 ? `${filled}?${query}` : filled, { Accept });
-}
 
 /** All that a caller sees of an answer, but for what only the wire between tells. */
 async function seen(response: Response) {
@@ -72,14 +46,6 @@ async function both([path, init]: Sent) {
 		there: await seen(await edge.ask(path, { ...init, headers: { ...headers, Connection: "close" } })),
 	};
 }
-
-const examples = operations.flatMap((operation) =>
-	Object.entries(operation.examples).flatMap(([name, { value }]) =>
-		mediaTypes(operation).map(
-			(type) => [operation.operationId, name, type, requestOf(operation, value, type)] as const,
-		),
-	),
-);
 
 describe("every example of the contract", () => {
 	it("is here, in every form", () => {
