@@ -25,7 +25,8 @@ export function deadline(left: AbortSignal | undefined, time: number): Deadline 
 	return { signal: own.signal, release };
 }
 
-/** Does work under a deadline, which it lets go of at the end. */
+/** Does work under a deadline, which it lets go of at the end: when the work is done, or the deadline fires, whether the work
+ *  follows the signal or not. */
 export async function limited<T>(
 	left: AbortSignal | undefined,
 	time: number,
@@ -33,7 +34,11 @@ export async function limited<T>(
 ): Promise<T> {
 	const { signal, release } = deadline(left, time);
 	try {
-		return await work(signal);
+		signal.throwIfAborted();
+		const over = new Promise<never>((_, reject) =>
+			signal.addEventListener("abort", () => reject(signal.reason)),
+		);
+		return await Promise.race([work(signal), over]);
 	} finally {
 		release();
 	}

@@ -25,7 +25,7 @@ export async function ask(
 	signal: AbortSignal,
 ): Promise<Outcome> {
 	try {
-		const answer = await asked({ timeoutMs: PATIENCE, ...options }, "post", "/v1/tank/warm-up", body, {
+		const answer = await asked({ timeoutMs: PATIENCE, ...options }, "/v1/tank/warm-up", body, {
 			signal,
 		});
 		return { kind: "answer", answer: answer as Answer<"warmUpTank"> };

@@ -41,7 +41,10 @@ function at(place: string): Service {
 }
 
 /** The SDK on the real app: no mock between them. */
-export const raykettle = createRaykettle({ baseUrl: "http://service.test", fetch: app.fetch });
+export const raykettle = createRaykettle({
+	baseUrl: "http://service.test",
+	fetch: (url, init) => app.fetch(new Request(url, init)),
+});
 
 /** A body held against the schema that the operation answers in. */
 export function parsed(operationId: string, body: unknown): unknown {

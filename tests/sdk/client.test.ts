@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { createRaykettle, type RaykettleOptions, RaykettleProblem } from "../../sdk/index.ts";
-import { app } from "../contract/service.ts";
+import { raykettle } from "../contract/service.ts";
 
 /** A service that answers as told, one answer after the other, and remembers what it was asked. */
 function scripted(...answers: readonly Response[]) {
 	const asked: Request[] = [];
-	const fetch = async (request: Request) => {
-		asked.push(request);
+	const fetch: RaykettleOptions["fetch"] = async (url, init) => {
+		asked.push(new Request(url, init));
 		const answer = answers[asked.length - 1];
 		if (!answer) throw new Error("asked once too often");
 		return answer;
@@ -45,6 +45,24 @@ describe("what is sent", () => {
 		const options = { as: "text/csv" } as unknown as { requestId: string };
 		expect(await client().meta(options)).toBe("time,beam");
 		expect(asked[0]!.headers.get("accept")).toBe("text/csv");
+	});
+});
+
+describe("what is missing", () => {
+	it("is named before anything is sent: the address of the service", () => {
+		for (const options of [{}, undefined, { baseUrl: undefined }])
+			expect(() => createRaykettle(options as unknown as RaykettleOptions)).toThrow(
+				new TypeError('createRaykettle needs a baseUrl, such as "https://solar.example.org"'),
+			);
+	});
+
+	it("is named before anything is sent: a value of the path", async () => {
+		const { asked, client } = scripted();
+		for (const input of [{}, undefined, { id: undefined }, { id: null }, { id: "" }, { fromC: 20 }])
+			await expect(client().fluid(input as unknown as { id: "water" })).rejects.toThrow(
+				new TypeError("/v1/fluids/{id} needs id"),
+			);
+		expect(asked).toEqual([]);
 	});
 });
 
@@ -95,10 +113,8 @@ describe("a busy service", () => {
 });
 
 describe("an end to waiting", () => {
-	const silent = (request: Request) =>
-		new Promise<Response>((_, reject) =>
-			request.signal.addEventListener("abort", () => reject(request.signal.reason)),
-		);
+	const silent: RaykettleOptions["fetch"] = (_url, { signal }) =>
+		new Promise<Response>((_, reject) => signal.addEventListener("abort", () => reject(signal.reason)));
 
 	it("comes when the time is up", async () => {
 		const client = createRaykettle({ baseUrl: "http://service.test", fetch: silent, timeoutMs: 20 });
@@ -136,11 +152,7 @@ describe("a problem", () => {
 	});
 
 	it("of the true service names every fault", async () => {
-		const client = createRaykettle({
-			baseUrl: "http://service.test",
-			fetch: async (request) => app.fetch(request),
-		});
-		const error = await client
+		const error = await raykettle
 			.sunPosition({ latitude: 91, longitude: 181, time: ["2025-01-15T08:30:00Z"] })
 			.catch((caught: unknown) => caught);
 		expect((error as RaykettleProblem).errors.map(({ parameter }) => parameter)).toEqual([

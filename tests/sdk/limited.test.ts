@@ -2,15 +2,16 @@ import { getEventListeners } from "node:events";
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
-import { createRaykettle } from "../../sdk/index.ts";
+import { createRaykettle, type RaykettleOptions } from "../../sdk/index.ts";
 import { limited } from "../../sdk/limited.ts";
 
-const client = (fetch: (request: Request) => Promise<Response>, timeoutMs = 30_000) =>
+type Fetch = NonNullable<RaykettleOptions["fetch"]>;
+const client = (fetch: Fetch, timeoutMs = 30_000) =>
 	createRaykettle({ baseUrl: "http://service.test", fetch, timeoutMs, retries: 1 });
 
 const fine = async () => Response.json({ status: "live" });
 
-const silent = ({ signal }: Request) =>
+const silent: Fetch = (_url, { signal }) =>
 	new Promise<Response>((_, reject) => {
 		if (signal.aborted) reject(signal.reason);
 		signal.addEventListener("abort", () => reject(signal.reason));
@@ -84,7 +85,7 @@ describe("a call", () => {
 	});
 
 	it("whose time is up rejects with a TimeoutError, within a body that never ends as well", async () => {
-		const endless = async ({ signal }: Request) =>
+		const endless: Fetch = async (_url, { signal }) =>
 			new Response(
 				new ReadableStream({
 					start: (body) => signal.addEventListener("abort", () => body.error(signal.reason)),

@@ -32,7 +32,7 @@ export function filled(sizer: RaykettleSizer): void {
 }
 
 export async function asked(baseUrl: string): Promise<string> {
-	const raykettle = createRaykettle({ baseUrl, timeoutMs: 5000 });
+	const raykettle = createRaykettle({ baseUrl, timeoutMs: 5000, fetch });
 	const { boilingPointC } = await raykettle.boilingPoint({ elevationM: 3000 });
 	// @ts-expect-error a name that the contract does not hold
 	const error = await raykettle.boilingPoint({ height: 3000 }).catch((caught: unknown) => caught);
