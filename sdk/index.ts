@@ -1,6 +1,6 @@
-export type { RaykettleOptions } from "./call.ts";
+export type { FetchInit, RaykettleOptions } from "./call.ts";
 export { createRaykettle } from "./client.ts";
-export type { Answer, Body, CallOptions, Method, Name, OtherForm, Query } from "./method.ts";
+export type { Answer, AnswerIn, Body, CallOptions, FormOptions, Name, OtherForm, Query } from "./method.ts";
 export type { Raykettle } from "./operations.ts";
 export { type FieldFault, type Problem, RaykettleProblem } from "./problem.ts";
 export type { components, operations, paths } from "./schema.d.ts";

@@ -4,7 +4,7 @@ import type { operations } from "./schema.d.ts";
 export interface CallOptions {
 	/** Ends the call when it fires. */
 	readonly signal?: AbortSignal;
-	/** Milliseconds for the whole call, its retries included; 0 for no limit. Instead of the client's own. */
+	/** Milliseconds for the whole call, from the first try to the end of the answer's body; 0 for no limit. Instead of the client's own. */
 	readonly timeoutMs?: number;
 	/** How often a 429 or 503 may be asked again. Instead of the client's own. */
 	readonly retries?: number;
@@ -29,12 +29,10 @@ export type Answer<N extends Name> = Forms<N>["application/json" & keyof Forms<N
 /** Media types in which an operation answers besides JSON: a chart, a table. */
 export type OtherForm<N extends Name> = Exclude<keyof Forms<N>, "application/json">;
 
-type Input<N extends Name> = N extends Posting ? Body<N> : Query<N>;
-type Asked<N extends Name> = unknown extends Input<N> ? [] : [input: Input<N>];
-
-/** An operation as a function: it resolves to the answer, or rejects with a RaykettleProblem when the service says no. */
-export interface Method<N extends Name> {
-	(...given: [...Asked<N>, call?: CallOptions]): Promise<Answer<N>>;
-	/** The same answer as a text in another form, such as a chart (`image/svg+xml`) or a table (`text/csv`). */
-	(...given: [...Asked<N>, call: CallOptions & { readonly as: OtherForm<N> }]): Promise<string>;
+/** What one call of an operation with other forms may carry. */
+export interface FormOptions<F extends string | undefined> extends CallOptions {
+	/** Returns the same answer as a text in another form, such as a chart (`image/svg+xml`) or a table (`text/csv`). */
+	readonly as?: F;
 }
+/** The answer, or its text where another form was asked for. */
+export type AnswerIn<N extends Name, F extends string | undefined> = F extends string ? string : Answer<N>;
