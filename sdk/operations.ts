@@ -3,9 +3,9 @@
  * Do not make direct changes to the file.
  */
 
-import type { Method } from "./method.ts";
+import type { Answer, AnswerIn, Body, CallOptions, FormOptions, OtherForm, Query } from "./method.ts";
 
-/** The service's operations as functions. */
+/** The service's operations as functions. Each resolves to its answer, or rejects with a RaykettleProblem when the service refuses. */
 export interface Raykettle {
 	/**
 	 * Where the sun stands (`GET /v1/sun/position`)
@@ -13,7 +13,7 @@ export interface Raykettle {
 	 * Apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or many.
 	 * Altitude and azimuth hold within 0.02° for 1990 to 2050.
 	 */
-	readonly sunPosition: Method<"getSunPosition">;
+	sunPosition(input: Query<"getSunPosition">, call?: CallOptions): Promise<Answer<"getSunPosition">>;
 	/**
 	 * One clear day of sun (`GET /v1/sun/day`)
 	 *
@@ -21,7 +21,7 @@ export interface Raykettle {
 	 * the day's beam on a tracked aperture against that plane; the best fixed tilt for the day, month, seasons and year.
 	 * A polar day or night is an answer, not an error.
 	 */
-	readonly sunDay: Method<"getSunDay">;
+	sunDay<F extends OtherForm<"getSunDay"> | undefined = undefined>(input: Query<"getSunDay">, call?: FormOptions<F>): Promise<AnswerIn<"getSunDay", F>>;
 	/**
 	 * Elevation, air pressure and boiling point (`GET /v1/boiling-point`)
 	 *
@@ -30,7 +30,7 @@ export interface Raykettle {
 	 * Weather moves the pressure, so an elevation found from a boiling point is rough: see `uncertainty`.
 	 * With the ± of the thermometer that is counted as well: half a kelvin is about 150 m, and so is ordinary weather.
 	 */
-	readonly boilingPoint: Method<"getBoilingPoint">;
+	boilingPoint(input?: Query<"getBoilingPoint">, call?: CallOptions): Promise<Answer<"getBoilingPoint">>;
 	/**
 	 * What a dish makes of the beam (`POST /v1/dish/optics`)
 	 *
@@ -38,7 +38,7 @@ export interface Raykettle {
 	 * The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
 	 * Of a fixed-focus dish also its aperture through the year.
 	 */
-	readonly dishOptics: Method<"getDishOptics">;
+	dishOptics(input: Body<"getDishOptics">, call?: CallOptions): Promise<Answer<"getDishOptics">>;
 	/**
 	 * What a receiver keeps and loses (`POST /v1/receiver/losses`)
 	 *
@@ -46,7 +46,7 @@ export interface Raykettle {
 	 * its straight efficiency line for each wind and tilt; wall and film temperature; and how hot it gets when the pump stops in full sun.
 	 * Give the dish that lights it, or `absorbedPowerW`.
 	 */
-	readonly receiverLosses: Method<"getReceiverLosses">;
+	receiverLosses(input?: Body<"getReceiverLosses">, call?: CallOptions): Promise<Answer<"getReceiverLosses">>;
 	/**
 	 * What pipes, fittings and pump lose (`POST /v1/loop/losses`)
 	 *
@@ -54,20 +54,20 @@ export interface Raykettle {
 	 * What each further centimetre of lagging saves, what rain costs with and without a cover, and what the pump gives when the fluid is cold and thick.
 	 * Only the temperature of the fluid is needed. The losses of a metre hold within 10 % dry.
 	 */
-	readonly loopLosses: Method<"getLoopLosses">;
+	loopLosses(input: Body<"getLoopLosses">, call?: CallOptions): Promise<Answer<"getLoopLosses">>;
 	/**
 	 * What can fill a loop (`GET /v1/fluids`)
 	 *
 	 * Water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil: how hot and how cold each may get, with the source.
 	 * Kinds of fluid, not products: a maker's data sheet comes before these figures.
 	 */
-	readonly fluids: Method<"getFluids">;
+	fluids(call?: CallOptions): Promise<Answer<"getFluids">>;
 	/**
 	 * A fluid's properties over temperature (`GET /v1/fluids/{id}`)
 	 *
 	 * Density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits, each with its source.
 	 */
-	readonly fluid: Method<"getFluid">;
+	fluid(input: Query<"getFluid">, call?: CallOptions): Promise<Answer<"getFluid">>;
 	/**
 	 * Lagging of the trade (`GET /v1/insulations`)
 	 *
@@ -75,20 +75,20 @@ export interface Raykettle {
 	 * Kinds of lagging, not products. The conductivities lie in the middle of what products of the named standard declare: ± 8 %.
 	 * Above 60 °C vapour carries further heat through wet open-cell lagging, two to four times as much in all (common practice, no source).
 	 */
-	readonly insulations: Method<"getInsulations">;
+	insulations(call?: CallOptions): Promise<Answer<"getInsulations">>;
 	/**
 	 * How a tank cools while it stands (`POST /v1/tank/cooling`)
 	 *
 	 * The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,
 	 * and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.
 	 */
-	readonly tankCooling: Method<"getTankCooling">;
+	tankCooling<F extends OtherForm<"getTankCooling"> | undefined = undefined>(input: Body<"getTankCooling">, call?: FormOptions<F>): Promise<AnswerIn<"getTankCooling", F>>;
 	/**
 	 * Published days of hot water use (`GET /v1/tapping-profiles`)
 	 *
 	 * The load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL, row by row, with the day's heat and the litres that carry it. Name one in `draw.profile`.
 	 */
-	readonly tappingProfiles: Method<"getTappingProfiles">;
+	tappingProfiles(call?: CallOptions): Promise<Answer<"getTappingProfiles">>;
 	/**
 	 * When is the tank hot? (`POST /v1/tank/warm-up`)
 	 *
@@ -96,7 +96,7 @@ export interface Raykettle {
 	 * where the sun's energy went, and what to be careful of. Only site, date, the dish's size and the tank's volume are needed.
 	 * A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.
 	 */
-	readonly warmUpTank: Method<"warmUpTank">;
+	warmUpTank<F extends OtherForm<"warmUpTank"> | undefined = undefined>(input: Body<"warmUpTank">, call?: FormOptions<F>): Promise<AnswerIn<"warmUpTank", F>>;
 	/**
 	 * Can this dish heat water as it flows? (`POST /v1/instant/feasibility`)
 	 *
@@ -105,7 +105,7 @@ export interface Raykettle {
 	 * A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
 	 * With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.
 	 */
-	readonly assessInstantHeater: Method<"assessInstantHeater">;
+	assessInstantHeater(input: Body<"assessInstantHeater">, call?: CallOptions): Promise<Answer<"assessInstantHeater">>;
 	/**
 	 * What did my heater really give, and why not more? (`POST /v1/test-run`)
 	 *
@@ -116,7 +116,7 @@ export interface Raykettle {
 	 * thermometer's noise and errors that stay in the run; they don't count a wrong volume, a dirty beam sensor, or a thermometer that misses
 	 * part of the tank.
 	 */
-	readonly assessTestRun: Method<"assessTestRun">;
+	assessTestRun(input: Body<"assessTestRun">, call?: CallOptions): Promise<Answer<"assessTestRun">>;
 	/**
 	 * What is worth improving? (`POST /v1/sensitivity`)
 	 *
@@ -125,25 +125,25 @@ export interface Raykettle {
 	 * An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.
 	 * With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.
 	 */
-	readonly rankImprovements: Method<"rankImprovements">;
+	rankImprovements<F extends OtherForm<"rankImprovements"> | undefined = undefined>(input: Body<"rankImprovements">, call?: FormOptions<F>): Promise<AnswerIn<"rankImprovements", F>>;
 	/**
 	 * Versions and limits (`GET /v1/meta`)
 	 *
 	 * The versions of service, contract and data, and every limit in force.
 	 */
-	readonly meta: Method<"getMeta">;
+	meta(call?: CallOptions): Promise<Answer<"getMeta">>;
 	/**
 	 * Whether the process answers (`GET /health/live`)
 	 *
 	 * Answers as long as the process runs. Restart it when this fails.
 	 */
-	readonly liveness: Method<"getLiveness">;
+	liveness(call?: CallOptions): Promise<Answer<"getLiveness">>;
 	/**
 	 * Whether the service computes rightly (`GET /health/ready`)
 	 *
 	 * Computes the boiling point of water at 0.1 MPa and compares it with the release of IAPWS R7-97(2012), table 36. Send no traffic while this answers 503.
 	 */
-	readonly readiness: Method<"getReadiness">;
+	readiness(call?: CallOptions): Promise<Answer<"getReadiness">>;
 	/**
 	 * Many operations in one request (`POST /v1/batch`)
 	 *
@@ -151,38 +151,38 @@ export interface Raykettle {
 	 * An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
 	 * beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
 	 */
-	readonly runBatch: Method<"runBatch">;
+	runBatch(input: Body<"runBatch">, call?: CallOptions): Promise<Answer<"runBatch">>;
 	/**
 	 * Where to begin (`GET /`)
 	 */
-	readonly index: Method<"getIndex">;
+	index<F extends OtherForm<"getIndex"> | undefined = undefined>(call?: FormOptions<F>): Promise<AnswerIn<"getIndex", F>>;
 	/**
 	 * This contract (OpenAPI 3.1) (`GET /openapi.json`)
 	 */
-	readonly contract: Method<"getContract">;
+	contract(call?: CallOptions): Promise<Answer<"getContract">>;
 }
 
-/** Method, path, and whether there is anything to ask. */
-export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: string, path: string, asks: 0 | 1]>> = {
-	sunPosition: ["get", "/v1/sun/position", 1],
-	sunDay: ["get", "/v1/sun/day", 1],
-	boilingPoint: ["get", "/v1/boiling-point", 1],
-	dishOptics: ["post", "/v1/dish/optics", 1],
-	receiverLosses: ["post", "/v1/receiver/losses", 1],
-	loopLosses: ["post", "/v1/loop/losses", 1],
-	fluids: ["get", "/v1/fluids", 0],
-	fluid: ["get", "/v1/fluids/{id}", 1],
-	insulations: ["get", "/v1/insulations", 0],
-	tankCooling: ["post", "/v1/tank/cooling", 1],
-	tappingProfiles: ["get", "/v1/tapping-profiles", 0],
-	warmUpTank: ["post", "/v1/tank/warm-up", 1],
-	assessInstantHeater: ["post", "/v1/instant/feasibility", 1],
-	assessTestRun: ["post", "/v1/test-run", 1],
-	rankImprovements: ["post", "/v1/sensitivity", 1],
-	meta: ["get", "/v1/meta", 0],
-	liveness: ["get", "/health/live", 0],
-	readiness: ["get", "/health/ready", 0],
-	runBatch: ["post", "/v1/batch", 1],
-	index: ["get", "/", 0],
-	contract: ["get", "/openapi.json", 0],
+/** Method, path, and whether the operation has an input. */
+export const OPERATIONS: Readonly<Record<keyof Raykettle, readonly [method: string, path: string, hasInput: 0 | 1]>> = {
+	sunPosition: ["GET", "/v1/sun/position", 1],
+	sunDay: ["GET", "/v1/sun/day", 1],
+	boilingPoint: ["GET", "/v1/boiling-point", 1],
+	dishOptics: ["POST", "/v1/dish/optics", 1],
+	receiverLosses: ["POST", "/v1/receiver/losses", 1],
+	loopLosses: ["POST", "/v1/loop/losses", 1],
+	fluids: ["GET", "/v1/fluids", 0],
+	fluid: ["GET", "/v1/fluids/{id}", 1],
+	insulations: ["GET", "/v1/insulations", 0],
+	tankCooling: ["POST", "/v1/tank/cooling", 1],
+	tappingProfiles: ["GET", "/v1/tapping-profiles", 0],
+	warmUpTank: ["POST", "/v1/tank/warm-up", 1],
+	assessInstantHeater: ["POST", "/v1/instant/feasibility", 1],
+	assessTestRun: ["POST", "/v1/test-run", 1],
+	rankImprovements: ["POST", "/v1/sensitivity", 1],
+	meta: ["GET", "/v1/meta", 0],
+	liveness: ["GET", "/health/live", 0],
+	readiness: ["GET", "/health/ready", 0],
+	runBatch: ["POST", "/v1/batch", 1],
+	index: ["GET", "/", 0],
+	contract: ["GET", "/openapi.json", 0],
 };
