@@ -16,7 +16,7 @@ export {
 } from "./dish/concentration-limit.ts";
 export type { Dish } from "./dish/dish.ts";
 export { fixedFocusAperture } from "./dish/fixed-focus.ts";
-export { focalSpotCircles, focalSpotPeak } from "./dish/focal-spot.ts";
+export { focalPeakIrradiance, focalSpotCircles } from "./dish/focal-spot.ts";
 export { lightCone } from "./dish/light-cone.ts";
 export { apertureMethod, dishMethods } from "./dish/methods.ts";
 export { apertureArea, type DishOptics, dishOptics, reflectedShare } from "./dish/optics.ts";

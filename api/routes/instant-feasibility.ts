@@ -93,7 +93,7 @@ function answerOf(
 	outcome: InstantOutcome,
 	step: number,
 ): Omit<InstantResponse, "assumed"> {
-	const { heater, task, zone } = plan;
+	const { dish, heater, task, zone } = plan;
 	const { best, weakest, needed, hours, vessel } = outcome;
 	const feed = feedFlow(plan);
 	const whole = wireRow(weakest, needed, plan);
@@ -118,7 +118,7 @@ function answerOf(
 		...(outcome.outlet && { outletPipe: wireOutlet(outcome, plan) }),
 		...(vessel && { vessel: wireVessel(outcome, plan) }),
 		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
-		cautions: instantCautions({ heater, task, outcome }).map(wireCaution),
+		cautions: instantCautions({ dish, heater, task, outcome }).map(wireCaution),
 		methods: [...plan.skyMethods, ...outcome.methods].map((method) => ({ ...method })),
 	};
 }

@@ -106,8 +106,10 @@ function cautionsOf(
 	rows: readonly SurveyRow[],
 	{ conditions }: Standstill,
 ): readonly Caution[] {
+	const { receiver: core, dish, area } = lit;
 	return receiverCautions({
-		receiver: lit.receiver,
+		receiver: core,
+		litBy: dish && area !== undefined ? { dish, area } : undefined,
 		fluid: fluidById(fluid),
 		hottest: {
 			maximumOil: Math.max(...rows.map(({ leavingTemperature }) => leavingTemperature)),

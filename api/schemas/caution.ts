@@ -30,6 +30,7 @@ const WAYS: Readonly<
 	length: { suffix: "M", unit: " m", value: (metres) => metres },
 	duration: { suffix: "Min", unit: " min", value: fromSi.minutes },
 	power: { suffix: "W", unit: " W", value: (watts) => watts },
+	irradiance: { suffix: "WPerM2", unit: " W/m²", value: (wattsPerSquareMetre) => wattsPerSquareMetre },
 	energy: { suffix: "Kwh", unit: " kWh", value: fromSi.kilowattHours },
 	ratio: { suffix: "", unit: "", value: (ratio) => ratio },
 };
@@ -47,6 +48,9 @@ export function wireCaution(caution: CoreCaution): z.input<typeof Caution> {
 }
 
 function spoken({ kind, value }: Quantity): string {
+	if (kind === "irradiance") return `${rounded(fromSi.kilowatts(value))} kW/m²`; // in watts a focus takes seven digits
 	const { unit, value: converted } = WAYS[kind];
-	return `${Number(converted(value).toPrecision(3))}${unit}`;
+	return `${rounded(converted(value))}${unit}`;
 }
+
+const rounded = (value: number): number => Number(value.toPrecision(3));

@@ -8,8 +8,8 @@ import {
 	type DishOptics,
 	depth,
 	flatReceiverConcentration,
+	focalPeakIrradiance,
 	focalSpotCircles,
-	focalSpotPeak,
 	lightCone,
 	receiverAbsorptance,
 	reflectedShare,
@@ -73,7 +73,7 @@ export function wireSpot({ dish, receiver, optics, setting }: OpticsPlan): Answe
 	return {
 		share: circles.map(({ share }) => share),
 		diameterM: circles.map(({ diameter }) => diameter),
-		peakIrradianceWPerM2: reflected * focalSpotPeak(dish),
+		peakIrradianceWPerM2: focalPeakIrradiance(dish, setting.power),
 		meanIrradianceWPerM2:
 			(reflected * optics.interceptFactor) / ((Math.PI / 4) * receiver.apertureDiameter ** 2),
 	};

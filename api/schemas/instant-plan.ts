@@ -3,6 +3,7 @@ import {
 	boilingPoint,
 	type Conditions,
 	clearSkyMethods,
+	type Dish,
 	declination,
 	fluidById,
 	type Heater,
@@ -31,6 +32,7 @@ import { rowTimes, turbidityOf, weatherOf } from "./weather.ts";
 
 /** A request as the core wants it. */
 export interface InstantPlan {
+	readonly dish: Dish;
 	readonly heater: Heater;
 	readonly task: InstantTask;
 	readonly zone: string | undefined; // of the day's times
@@ -50,6 +52,7 @@ export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
 	const task = taskOf(request, span, vessel, pressure, fill);
 	const beam = span ? beamSource(request.sky!, site.elevation) : ({ kind: "stated" } as const);
 	return {
+		dish,
 		heater: heaterOf(dish, receiver, site.latitude, tilt),
 		zone: span?.zone,
 		skyMethods: span && request.sky ? skyMethods(request.sky, site.elevation) : [],

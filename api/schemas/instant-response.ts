@@ -141,7 +141,7 @@ const VesselAnswer = z
 			"From charge to the limit with nothing drawn. Absent where it levels off below.",
 		).optional(),
 		filmTemperatureC: celsius(
-			"Hottest oil in the receiver at charge. Absent of an efficiency line.",
+			"Hottest oil in the receiver at charge, its light taken as spread evenly. Absent of an efficiency line.",
 		).optional(),
 		fromCharge: FromCharge.optional(),
 	})
@@ -183,7 +183,9 @@ export const InstantResponse = z
 		outletPipe: OutletAnswer.optional(),
 		vessel: VesselAnswer.optional(),
 		range: InstantRange.optional(),
-		stagnationTemperatureC: celsius("Of the receiver without flow, at 1000 W/m², still air, 25 °C."),
+		stagnationTemperatureC: celsius(
+			"Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly.",
+		),
 		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
 		assumed: z
 			.array(Assumed)

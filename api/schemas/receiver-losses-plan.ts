@@ -24,7 +24,8 @@ import { coreReceiver, coreReceiverInLight } from "./receiver-sized.ts";
 /** The receiver and the light on it. */
 export interface LitReceiver {
 	readonly receiver: Receiver;
-	readonly area: number | undefined; // of the dish's aperture [m²]
+	readonly dish: Dish | undefined; // undefined where its light was given without one
+	readonly area: number | undefined; // of that dish's aperture [m²]
 	readonly entering: number | undefined; // through the receiver's aperture [W]; an efficiency line does not tell
 	readonly absorbed: number; // [W]
 	readonly methods: readonly Method[]; // what the light rests on
@@ -45,7 +46,7 @@ function inGivenLight(request: ReceiverLossesRequest, absorbed: number, fill: Fi
 		receiver.kind === "efficiencyLine"
 			? undefined
 			: absorbed / receiverAbsorptance(receiver, givenCone(request, fill));
-	return { receiver, area: undefined, entering, absorbed, methods: [] };
+	return { receiver, dish: undefined, area: undefined, entering, absorbed, methods: [] };
 }
 
 /** Half-angle of the cone in which the given light comes [rad]. */
@@ -68,11 +69,11 @@ function inDish(request: ReceiverLossesRequest, dish: Dish, fill: Fill): LitRece
 	const power = request.beamIrradianceWPerM2 * area;
 	if (receiver.kind === "efficiencyLine") {
 		const absorbed = power * receiver.opticalEfficiency;
-		return { receiver, area, entering: undefined, absorbed, methods: [apertureMethod(dish)] };
+		return { receiver, dish, area, entering: undefined, absorbed, methods: [apertureMethod(dish)] };
 	}
 	const entering = power * dishOptics(dish, receiver.apertureDiameter, latitude, sun).shares.toReceiver;
 	const absorbed = entering * receiverAbsorptance(receiver, lightCone(dish));
-	return { receiver, area, entering, absorbed, methods: dishMethods(dish) };
+	return { receiver, dish, area, entering, absorbed, methods: dishMethods(dish) };
 }
 
 /** All that the receiver is to be reckoned at. */

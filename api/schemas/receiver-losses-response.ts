@@ -45,7 +45,7 @@ const Table = z
 		wallTemperatureC: column(celsius("Mean of the absorber."), "Of the absorber's wall, its mean."),
 		filmTemperatureC: column(
 			celsius("Of the film."),
-			"Of the fluid that touches the wall: the wall's own, as copper takes under 0.1 K.",
+			"Of the fluid that touches the wall, the light taken as spread evenly: the wall's own, as copper takes under 0.1 K.",
 		),
 		leavingTemperatureC: column(celsius("Of the leaving fluid."), "Of the fluid that leaves."),
 	})
@@ -86,7 +86,9 @@ const ConvectionRange = z
 const Stagnation = z
 	.strictObject({
 		absorbedW: watts("Taken up at the stagnation beam."),
-		wallTemperatureC: celsius("Where the losses eat up all light; no hotter than the sun's 5727 °C."),
+		wallTemperatureC: celsius(
+			"Where the losses eat up all light, taken as spread evenly; no hotter than the sun's 5727 °C.",
+		),
 		lowC: celsius("15 % of the rise over the air less: models run far outside their data here."),
 		highC: celsius("15 % of the rise more."),
 		radiatedW: watts("Lost."),

@@ -95,7 +95,8 @@ function efficiencyLine(receiver: Extract<Receiver, { kind: "efficiencyLine" }>)
 	};
 }
 
-/** Grown, if need be, until fluid at rest in full sun does not char; then with the sizes that the caller gave.
+/** Grown, if need be, until the film of fluid at rest in full sun stays below its limit, the light taken as spread evenly over the
+ *  absorber; then with the sizes that the caller gave. Where light falls on a spot, as in a focus on a disc, this protects nothing.
  *  @param light  entering it, over the beam [m²] */
 function sizedReceiver(
 	receiver: TubeReceiver,
@@ -135,7 +136,7 @@ export function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
 }
 
 const WHY_SIZE =
-	"1.3 apertures, or as much as keeps fluid at rest in full sun from charring; common practice, no source";
+	"1.3 apertures, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light; common practice, no source";
 const WHY_DEPTH = "as deep as wide; common practice, no source";
 const WHY_LENGTH = "as much tube as covers the absorber, turn against turn";
 

@@ -31,7 +31,7 @@ const aperture = assume(
 		"x-unit": "m",
 	}),
 	"auto",
-	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to",
+	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same",
 );
 
 const surface = {
@@ -60,7 +60,7 @@ const CavityReceiver = z.strictObject({
 		"it loses least to the wind",
 	),
 	innerDiameterM: metres(
-		"Of the hollow. Left out: 1.3 openings, or as much as keeps fluid at rest in full sun from charring.",
+		"Of the hollow. Left out: 1.3 openings, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light.",
 		0.02,
 		5,
 	).optional(),

@@ -34,8 +34,12 @@ export const WarmUpResponse = z
 			"Heat to the water over beam on the aperture, from the start to the target, or to the end. The heat of the pump and of warm air counts with the sun's: a tiny dish on a large cold tank can pass 1. Negative where the loop took more out of the water than it brought.",
 		),
 		maximumOilTemperatureC: celsius("Hottest fluid that left the receiver."),
-		maximumFilmTemperatureC: celsius("Hottest fluid at the receiver's wall."),
-		stagnationTemperatureC: celsius("Of the receiver without flow, at 1000 W/m², still air, 25 °C."),
+		maximumFilmTemperatureC: celsius(
+			"Hottest fluid at the receiver's wall, its light taken as spread evenly.",
+		),
+		stagnationTemperatureC: celsius(
+			"Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly.",
+		),
 		pumpTimeMin: minutes("That the pump ran."),
 		leastFlowLPerMin: litresPerMinute("While the pump ran. Absent when it never ran.").optional(),
 		starvedTimeMin: minutes("That the pump gave less than 95 % of its set flow."),

@@ -16,6 +16,7 @@ export interface Quantity {
 		| "length"
 		| "duration"
 		| "power"
+		| "irradiance"
 		| "energy"
 		| "ratio";
 	readonly value: number;

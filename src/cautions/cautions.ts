@@ -9,6 +9,7 @@ import { expansion } from "./expansion.ts";
 import { fibres } from "./fibres.ts";
 import { filmLimit } from "./film-limit.ts";
 import { fire } from "./fire.ts";
+import { flatCoil } from "./flat-coil.ts";
 import { freezing } from "./freezing.ts";
 import { heatTakenBack } from "./heat-taken-back.ts";
 import { laggingLimit } from "./lagging-limit.ts";
@@ -26,6 +27,7 @@ import { wetInsulation } from "./wet-insulation.ts";
 
 const RULES: readonly CautionRule[] = [
 	concentratedLight,
+	flatCoil,
 	scald,
 	pressure,
 	boiling,

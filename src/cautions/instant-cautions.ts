@@ -7,6 +7,7 @@ import { dishInWind } from "./dish-in-wind.ts";
 import { drinkingWater } from "./drinking-water.ts";
 import { filmLimit } from "./film-limit.ts";
 import { fire } from "./fire.ts";
+import { flatCoilInFocus } from "./flat-coil.ts";
 import { hotSurfaces } from "./hot-surface.ts";
 import { hotTap } from "./hot-tap.ts";
 import type { InstantCircumstances } from "./instant.ts";
@@ -31,7 +32,9 @@ const ORDER: readonly Severity[] = ["danger", "warning", "info"];
 
 /** Everything to be careful of about an instant heater, the most serious first. */
 export function instantCautions(circumstances: InstantCircumstances): readonly Caution[] {
+	const { dish, heater } = circumstances;
 	const found = [
+		...flatCoilInFocus(heater.receiver, { dish, area: heater.apertureArea }),
 		...RULES.flatMap((rule) => rule(circumstances)),
 		...outletCautions(circumstances),
 		...vesselCautions(circumstances),

@@ -1,9 +1,11 @@
+import type { Dish } from "../dish/dish.ts";
 import type { InstantOutcome } from "../instant/feasibility.ts";
 import type { Heater } from "../instant/heater.ts";
 import type { InstantTask } from "../instant/task.ts";
 
 /** What a rule about an instant heater may look at. */
 export interface InstantCircumstances {
+	readonly dish: Dish;
 	readonly heater: Heater;
 	readonly task: InstantTask;
 	readonly outcome: InstantOutcome;

@@ -8,6 +8,7 @@ import { concentratedLight } from "./concentrated-light.ts";
 import { fibresIn, paneOf } from "./fibres.ts";
 import { filmLimit } from "./film-limit.ts";
 import { fire } from "./fire.ts";
+import { flatCoilInFocus, type LitBy } from "./flat-coil.ts";
 import { laggingAboveLimit } from "./lagging-limit.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { wetLayers } from "./wet-insulation.ts";
@@ -15,6 +16,7 @@ import { wetLayers } from "./wet-insulation.ts";
 /** A receiver that was asked about on its own. */
 export interface ReceiverCircumstances {
 	readonly receiver: Receiver;
+	readonly litBy: LitBy | undefined; // undefined where its light was given without a dish
 	readonly fluid: Fluid;
 	readonly hottest: HotFluid["outcome"];
 	readonly weatherproof: boolean; // whether a cover keeps rain out of its lagging
@@ -22,10 +24,11 @@ export interface ReceiverCircumstances {
 
 /** Everything to be careful of about a receiver in the focus, the most serious first. */
 export function receiverCautions(seen: ReceiverCircumstances): readonly Caution[] {
-	const { receiver, fluid, hottest } = seen;
+	const { receiver, litBy, fluid, hottest } = seen;
 	const hot: HotFluid = { plant: { loop: { fluid } }, outcome: hottest };
 	return bySeverity([
 		...concentratedLight({}),
+		...flatCoilInFocus(receiver, litBy),
 		...[bulkLimit, filmLimit, fire, pumpStops].flatMap((rule) => rule(hot)),
 		...laggingCautions(seen),
 		...paneOf(receiver),

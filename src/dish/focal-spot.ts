@@ -2,6 +2,7 @@ import { requireWithin } from "../errors.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import type { Dish } from "./dish.ts";
 import { type DishSpots, dishSpots, interceptFactor, shareWithin } from "./intercept.ts";
+import { reflectedShare } from "./optics.ts";
 
 const PEAK_RADIUS = 3e-5; // of the focal length: a hundredth of the sun's own spread, over which the peak is flat to 1e-4
 const TOLERANCE = 1e-7; // of the focal length
@@ -31,6 +32,13 @@ function circleOfShare(spots: DishSpots, focalLength: number, share: number): nu
 export function focalSpotPeak(dish: Dish): number {
 	const radius = PEAK_RADIUS * dish.focalLength;
 	return interceptFactor(dish, radius) / (Math.PI * radius * radius);
+}
+
+/** Greatest irradiance in the plane of the focus [W/m²].
+ *  @param power  of the beam on the dish's aperture [W]
+ *  Error   of `focalSpotPeak` */
+export function focalPeakIrradiance(dish: Dish, power: number): number {
+	return power * reflectedShare(dish) * focalSpotPeak(dish);
 }
 
 /** One circle of the focal spot. */

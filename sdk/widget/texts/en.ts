@@ -77,15 +77,17 @@ export const en = {
 	},
 	hazards: {
 		loopFluidBoils:
-			"{fluid} gets to {filmC} at the absorber and boils at {boilingPointC} here. Steam throws hot fluid out or bursts a closed loop: raise the flow, use oil, or have a licensed fitter pressurise the loop.",
+			"{fluid} gets to {filmC} at the absorber and boils at {boilingPointC} here. Steam bursts a closed loop: raise the flow, use oil, or have a licensed fitter pressurise it.",
 		tankFreezes:
-			"The tank stands in air of {airC}. Vent, relief valve and pipes freeze first, and a blocked vent bursts it: house it or trace-heat what is thin, as a licensed plumber advises.",
+			"The tank stands in air of {airC}. Vent and pipes freeze first, and a blocked vent bursts it: house it or trace-heat them, as a licensed plumber advises.",
 		receiverShade:
 			"The receiver is {outerDiameterM} wide and shades {shade} of the dish; {blocked} was allowed for. The answer is too bright by the difference.",
 		concentratedLight:
 			"The focus blinds, burns skin and lights fires at once. Cover the dish or turn it away before any work, wear rated eye protection and keep people out of the beam.",
+		flatCoilInFocus:
+			"The light falls on the inner turns: they char the fluid and burn through. Use a cavity, or have a licensed fitter move the coil out of focus.",
 		scald:
-			"The tank holds water at {tankTemperatureC}, which scalds. Fit a thermostatic mixing valve: {tapTemperatureC} at the tap, or what your local code says.",
+			"The tank holds water at {tankTemperatureC}, which scalds. Fit a thermostatic mixing valve: {tapTemperatureC} at the tap, or as your local code says.",
 		closedTank:
 			"A closed tank can burst. It needs a listed temperature and pressure relief valve (here {reliefPressureKpa}), no valve in between, its outlet led to a safe place, fitted by a licensed plumber.",
 		openVent:
@@ -99,9 +101,9 @@ export const en = {
 		fluidAboveFilmLimit:
 			"At the receiver's wall {fluid} gets to {filmTemperatureC}; it bears about {limitC} there. It chars: have a licensed fitter raise the flow or lower the limit.",
 		fluidAboveFlashPoint:
-			"{fluid} flashes at about {flashPointC}; without flow in full sun the receiver gets to {stagnationTemperatureC}. The dish must turn away by itself on any fault. Keep an oil fire extinguisher at hand and follow the fire code.",
+			"{fluid} flashes at about {flashPointC}; without flow in full sun the receiver gets to {stagnationTemperatureC}. The dish must turn away by itself on any fault. Keep an oil fire extinguisher and follow the fire code.",
 		fluidBurns:
-			"{fluid} burns; its flash point is about {flashPointC}. Keep leaks out of the lagging, an oil fire extinguisher at hand, and follow the fire code.",
+			"{fluid} burns; its flash point is about {flashPointC}. Keep leaks out of the lagging, keep an oil fire extinguisher and follow the fire code.",
 		pumpStops:
 			"If the pump or the power stops in full sun, the receiver gets to {stagnationTemperatureC}. The dish must turn away by itself; have a licensed person prove it.",
 		expansionTooSmall:
@@ -137,7 +139,7 @@ export const en = {
 		starvedFlow:
 			"For {timeMin} the pump gives less than it is set to, because cold {fluid} is thick. A licensed fitter can say what mends it.",
 		heatTakenBack:
-			"The loop takes {takenBackKwh} kWh out of the water again, after a draw or with the dish off the sun. A controller that heeds the sun keeps it; a licensed electrician can fit one.",
+			"The loop takes {takenBackKwh} kWh out of the water again, after a draw or with the dish off the sun. A licensed electrician can fit a controller that heeds the sun.",
 		lowBoilingPoint:
 			"At {elevationM} water boils at {boilingPointC}. Set limits and choose valves for that, not for sea level.",
 	},

@@ -86,13 +86,15 @@ export const es: Texts = {
 	},
 	hazards: {
 		loopFluidBoils:
-			"{fluid}: llega a {filmC} en el absorbedor y aquí hierve a {boilingPointC}. El vapor expulsa fluido caliente o revienta un circuito cerrado: suba el caudal, use aceite o que un instalador habilitado presurice el circuito.",
+			"{fluid}: llega a {filmC} en el absorbedor y aquí hierve a {boilingPointC}. El vapor revienta un circuito cerrado: suba el caudal, use aceite o que un instalador habilitado lo presurice.",
 		tankFreezes:
-			"El depósito está en aire de {airC}. Respiradero, válvula y tubos se hielan antes, y un respiradero tapado lo revienta: cúbralo o caliente lo delgado, según un fontanero habilitado.",
+			"El depósito está en aire de {airC}. Respiradero y tubos se hielan antes, y un respiradero tapado lo revienta: cúbralo o caliéntelos, según un fontanero habilitado.",
 		receiverShade:
 			"El receptor mide {outerDiameterM} de ancho y da sombra a {shade} del disco; se contó con {blocked}. La respuesta peca de luminosa en esa diferencia.",
 		concentratedLight:
 			"El foco ciega, quema la piel y prende fuego al instante. Cubra o aparte el disco antes de trabajar, use protección ocular homologada y aleje a las personas del haz.",
+		flatCoilInFocus:
+			"La luz cae en las vueltas interiores: el fluido se carboniza y el tubo se perfora. Use una cavidad o que un instalador habilitado saque el serpentín del foco.",
 		scald:
 			"El depósito guarda agua a {tankTemperatureC}, que escalda. Ponga una válvula mezcladora termostática: {tapTemperatureC} en el grifo, o lo que diga la norma local.",
 		closedTank:
@@ -108,7 +110,7 @@ export const es: Texts = {
 		fluidAboveFilmLimit:
 			"{fluid}: en la pared del receptor llega a {filmTemperatureC} y aguanta unos {limitC}. Se carboniza: que un instalador habilitado suba el caudal o baje el límite.",
 		fluidAboveFlashPoint:
-			"{fluid}: se inflama a unos {flashPointC}; sin caudal y a pleno sol el receptor llega a {stagnationTemperatureC}. El disco debe apartarse solo ante cualquier fallo. Tenga a mano un extintor para aceite y siga la norma contra incendios.",
+			"{fluid}: se inflama a unos {flashPointC}; sin caudal y a pleno sol el receptor llega a {stagnationTemperatureC}. El disco debe apartarse solo ante cualquier fallo. Tenga un extintor para aceite y siga la norma contra incendios.",
 		fluidBurns:
 			"{fluid}: arde; su punto de inflamación es de unos {flashPointC}. Evite fugas en el aislamiento, tenga un extintor para aceite y siga la norma contra incendios.",
 		pumpStops:
@@ -146,7 +148,7 @@ export const es: Texts = {
 		starvedFlow:
 			"Durante {timeMin} la bomba da menos de lo ajustado, porque el fluido frío es espeso ({fluid}). Un instalador habilitado sabrá remediarlo.",
 		heatTakenBack:
-			"El circuito vuelve a sacar {takenBackKwh} kWh del agua, tras una extracción o con el disco fuera del sol. Un control que atienda al sol lo evita; puede montarlo un electricista habilitado.",
+			"El circuito vuelve a sacar {takenBackKwh} kWh del agua, tras una extracción o con el disco fuera del sol. Un electricista habilitado puede montar un control que atienda al sol.",
 		lowBoilingPoint:
 			"A {elevationM} el agua hierve a {boilingPointC}. Ajuste límites y válvulas a eso, no al nivel del mar.",
 	},

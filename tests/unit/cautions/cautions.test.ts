@@ -7,6 +7,7 @@ import type { Circumstances } from "../../../src/cautions/caution.ts";
 import { cautionsOf } from "../../../src/cautions/cautions.ts";
 import { fluidById } from "../../../src/fluids/catalogue.ts";
 import { warmUpDay } from "../../../src/plant/day.ts";
+import { glazedCoil } from "../plant/plants.ts";
 
 const celsius = (temperature: number) => temperature + 273.15;
 
@@ -143,6 +144,7 @@ const HAZARDS: readonly (readonly [
 		otherwise({ loop: { fluid: fluidById("water") } }),
 	],
 	["concentratedLight", "danger", mild, mild],
+	["flatCoilInFocus", "danger", otherwise({ receiver: glazedCoil }), mild],
 	["pumpStops", "danger", otherwise({ outcome: { stagnation: celsius(700) } }), mild],
 	[
 		"electricShock",
@@ -204,23 +206,7 @@ const HAZARDS: readonly (readonly [
 	["windAndWeight", "warning", mild, mild],
 	["fibreDust", "warning", mild, foamed],
 	["carcinogenicFibre", "danger", otherwise({ tank: lagging("ceramicFibre") }), mild],
-	[
-		"glass",
-		"warning",
-		otherwise({
-			receiver: {
-				kind: "glazedCoil",
-				apertureDiameter: 0.3,
-				absorptance: 0.94,
-				emittance: 0.9,
-				coverTransmittance: 0.9,
-				coverGap: 0.025,
-				tube: { innerDiameter: 0.013, outerDiameter: 0.015, length: 5 },
-				insulation: mild.plant.loop.supply.insulation,
-			},
-		}),
-		mild,
-	],
+	["glass", "warning", otherwise({ receiver: glazedCoil }), mild],
 	[
 		"starvedFlow",
 		"info",

@@ -5,6 +5,7 @@ import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
 import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
 import { duty, heater, outletPipe, sun, task, vessel } from "../instant/heaters.ts";
+import { plant } from "../plant/plants.ts";
 
 const celsius = (temperature: number) => temperature + 273.15;
 const dripFeed = { ...vessel, coil: { ...vessel.coil, length: 5 } };
@@ -12,7 +13,7 @@ const dripFeed = { ...vessel, coil: { ...vessel.coil, length: 5 } };
 function found(change: Partial<InstantTask>) {
 	const asked = { ...task, ...change };
 	const outcome = instantFeasibility(heater, asked);
-	return instantCautions({ heater, task: asked, outcome });
+	return instantCautions({ dish: plant.dish, heater, task: asked, outcome });
 }
 
 const charged = (charge: number): Partial<InstantTask> => ({

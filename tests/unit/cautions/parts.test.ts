@@ -47,6 +47,7 @@ describe("a part asked about on its own", () => {
 			codes(
 				receiverCautions({
 					receiver: cavity,
+					litBy: { dish: plant.dish, area: 2.5 },
 					fluid: plant.loop.fluid,
 					hottest: { maximumOil: celsius(100), maximumFilm: celsius(120), stagnation: celsius(160) },
 					weatherproof: true,

@@ -26,6 +26,7 @@ const HAZARDS: readonly (readonly [hazard: string, code: string])[] = [
 	["fire", "fluidBurns"],
 	["expansion", "expansionTooSmall"],
 	["concentrated light", "concentratedLight"],
+	["light on a spot of a flat coil", "flatCoilInFocus"],
 	["a pump that stops", "pumpStops"],
 	["Legionella", "legionella"],
 	["glass", "glass"],
