@@ -1,6 +1,6 @@
 // The public surface of the computation: all that the HTTP edge may use. SI throughout; times are unix seconds.
 
-export type { Build, Caution, Quantity } from "./cautions/caution.ts";
+export type { Build, Caution, DayAir, Quantity } from "./cautions/caution.ts";
 export { cautionsOf } from "./cautions/cautions.ts";
 export { dishCautions } from "./cautions/dish-cautions.ts";
 export { instantCautions } from "./cautions/instant-cautions.ts";

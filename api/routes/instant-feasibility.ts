@@ -1,8 +1,9 @@
-import { type InstantOutcome, instantCautions, instantFeasibility } from "../../src/index.ts";
-import { defaultsTaken, filling } from "../assumed.ts";
+import { type DayAir, type InstantOutcome, instantCautions, instantFeasibility } from "../../src/index.ts";
+import { type Assumed, defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { requireSoundInstant } from "../rules/instant.ts";
 import { wireCaution } from "../schemas/caution.ts";
+import { airAt, dayAir } from "../schemas/day-air.ts";
 import { feedFlow, wireLevel, wireOutlet, wireRow, wireUse, wireVessel } from "../schemas/instant-answer.ts";
 import { wireHours } from "../schemas/instant-hours.ts";
 import { type InstantPlan, instantPlan } from "../schemas/instant-plan.ts";
@@ -74,16 +75,17 @@ export const instant = operation({
 	answer: (parsed, given) => {
 		const request = completed(parsed);
 		requireSoundInstant(request);
+		const defaults = defaultsTaken(InstantRequest, given, request);
 		const { fill, filled } = filling();
 		const plan = instantPlan(request, fill);
 		const outcome = instantFeasibility(plan.heater, plan.task);
 		const range = instantRange(request, given, plan, outcome);
-		const answer = answerOf(plan, outcome, toSi.minutes(request.stepMin));
+		const answer = answerOf(plan, outcome, airOf(request, defaults), toSi.minutes(request.stepMin));
 		return {
 			...answer,
 			...(range && { range: range.wire }),
 			methods: [...answer.methods, ...(range?.methods ?? [])],
-			assumed: [...defaultsTaken(InstantRequest, given, request), ...(range?.assumed ?? []), ...filled],
+			assumed: [...defaults, ...(range?.assumed ?? []), ...filled],
 		};
 	},
 });
@@ -91,6 +93,7 @@ export const instant = operation({
 function answerOf(
 	plan: InstantPlan,
 	outcome: InstantOutcome,
+	air: DayAir,
 	step: number,
 ): Omit<InstantResponse, "assumed"> {
 	const { dish, heater, task, zone } = plan;
@@ -118,9 +121,14 @@ function answerOf(
 		...(outcome.outlet && { outletPipe: wireOutlet(outcome, plan) }),
 		...(vessel && { vessel: wireVessel(outcome, plan) }),
 		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
-		cautions: instantCautions({ dish, heater, task, outcome }).map(wireCaution),
+		cautions: instantCautions({ dish, heater, task, air, outcome }).map(wireCaution),
 		methods: [...plan.skyMethods, ...outcome.methods].map((method) => ({ ...method })),
 	};
+}
+
+/** The air of the date's sky, else of the beam levels. */
+function airOf({ sky, levelAir }: InstantRequest, defaults: readonly Assumed[]): DayAir {
+	return sky ? dayAir(sky, defaults) : airAt("/levelAir/ambientC", levelAir.ambientC, defaults);
 }
 
 function wantedOf(plan: InstantPlan, power: number | undefined): InstantResponse["wanted"] {

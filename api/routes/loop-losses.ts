@@ -3,6 +3,7 @@ import { defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { requireSoundLoop } from "../rules/loop-losses.ts";
 import { wireCaution } from "../schemas/caution.ts";
+import { airAt } from "../schemas/day-air.ts";
 import { wireColdStart, wirePipes, wireRest, yearly } from "../schemas/loop-losses-answer.ts";
 import { loopLossesPlan, matters } from "../schemas/loop-losses-plan.ts";
 import { LoopLossesRequest } from "../schemas/loop-losses-request.ts";
@@ -59,6 +60,8 @@ export const loopLossesOperation = operation({
 	maxAge: 0,
 	answer: (request, given) => {
 		requireSoundLoop(request);
+		const defaults = defaultsTaken(LoopLossesRequest, given, request);
+		const air = airAt("/ambientC", request.ambientC, defaults);
 		const { fill, filled } = filling();
 		const plan = loopLossesPlan(request, fill);
 		const { loop, conditions } = plan;
@@ -76,8 +79,8 @@ export const loopLossesOperation = operation({
 			...wirePipes(plan, losses, hours),
 			...wireRest(losses, hours),
 			coldStart: starts.map(wireColdStart),
-			cautions: loopCautions({ loop, conditions, losses, starts, weatherproof }).map(wireCaution),
-			assumed: [...defaultsTaken(LoopLossesRequest, given, request), ...filled].filter(matters),
+			cautions: loopCautions({ loop, conditions, losses, starts, air, weatherproof }).map(wireCaution),
+			assumed: [...defaults, ...filled].filter(matters),
 			methods: loopMethods(loop, conditions, losses, starts, lagged).map((method) => ({ ...method })),
 		};
 	},

@@ -6,10 +6,11 @@ import {
 	type SurveyRow,
 	surveyMethods,
 } from "../../src/index.ts";
-import { defaultsTaken, filling } from "../assumed.ts";
+import { type Assumed, defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { requireSoundLosses } from "../rules/receiver-losses.ts";
 import { wireCaution } from "../schemas/caution.ts";
+import { airAt } from "../schemas/day-air.ts";
 import {
 	wireConvectionRange,
 	wireFluidLimits,
@@ -75,6 +76,7 @@ export const receiverLossesOperation = operation({
 	maxAge: 0,
 	answer: (request, given) => {
 		requireSoundLosses(request);
+		const defaults = defaultsTaken(ReceiverLossesRequest, given, request);
 		const { fill, filled } = filling();
 		const lit = litReceiver(request, fill);
 		const beam = request.beamIrradianceWPerM2;
@@ -93,18 +95,19 @@ export const receiverLossesOperation = operation({
 			...wireConvectionRange(rows),
 			stagnation: wireStagnation(lit.receiver, still, plan.fluid),
 			fluidLimits: wireFluidLimits(plan.fluid),
-			cautions: cautionsOf(request, lit, rows, still).map(wireCaution),
-			assumed: [...defaultsTaken(ReceiverLossesRequest, given, request), ...filled],
+			cautions: cautionsOf(request, lit, rows, still, defaults).map(wireCaution),
+			assumed: [...defaults, ...filled],
 			methods: [...lit.methods, ...surveyMethods(lit.receiver, rows, still.conditions)],
 		};
 	},
 });
 
 function cautionsOf(
-	{ receiver, fluid }: ReceiverLossesRequest,
+	{ receiver, fluid, ambientC }: ReceiverLossesRequest,
 	lit: LitReceiver,
 	rows: readonly SurveyRow[],
 	{ conditions }: Standstill,
+	defaults: readonly Assumed[],
 ): readonly Caution[] {
 	const { receiver: core, dish, area } = lit;
 	return receiverCautions({
@@ -116,6 +119,7 @@ function cautionsOf(
 			maximumFilm: Math.max(...rows.map(({ balance }) => balance.filmTemperature)),
 			stagnation: conditions.wallTemperature,
 		},
+		air: airAt("/ambientC", ambientC, defaults),
 		weatherproof:
 			receiver.kind === "efficiencyLine" ||
 			receiver.insulation.thicknessMm === 0 ||

@@ -19,6 +19,7 @@ import { requireSound } from "../rules/warm-up.ts";
 import { hostel } from "../scenario/hostel.ts";
 import { buildOf } from "../schemas/build.ts";
 import { wireCaution } from "../schemas/caution.ts";
+import { dayAir } from "../schemas/day-air.ts";
 import { wireDesign } from "../schemas/design.ts";
 import { answeredDay } from "../schemas/range.ts";
 import { rankingAdvice } from "../schemas/ranking-advice.ts";
@@ -92,6 +93,8 @@ export const sensitivity = operation({
 	answer: (request, given, { settings }) => {
 		const day = warmUpOf(request);
 		requireSound(day);
+		const defaults = defaultsTaken(SensitivityRequest, given, request);
+		const air = dayAir(request.sky, defaults);
 		const { fill, filled } = filling();
 		const plan = warmUpPlan(day, fill);
 		const { run, task, weather } = plan;
@@ -108,7 +111,7 @@ export const sensitivity = operation({
 		const found = daySensitivity(stated, outcome, steps, by, marched.dayOf);
 		const ranges = ranged && rangedGains(ranged.day, found, ranged.spreads, by, marched.dayOf);
 		const advice = rankingAdvice(outcome, request.rankedBy);
-		const list = wireImprovements(found, { plan, build, outcome, prices: request.prices, ranges });
+		const list = wireImprovements(found, { plan, build, air, outcome, prices: request.prices, ranges });
 		return {
 			timeZone: run.zone,
 			startTime: isoText(run.start, run.zone),
@@ -124,8 +127,8 @@ export const sensitivity = operation({
 			days: (range?.days ?? 1) + marched.days(),
 			...(range && { range }),
 			design: wireDesign(plan.plant, task),
-			cautions: cautionsOf({ plant: plan.plant, build, task, weather, outcome }).map(wireCaution),
-			assumed: [...defaultsTaken(SensitivityRequest, given, request), ...assumed, ...filled],
+			cautions: cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(wireCaution),
+			assumed: [...defaults, ...assumed, ...filled],
 			methods: [
 				...skyMethods(request.sky, plan.plant.site),
 				...outcome.methods,

@@ -4,6 +4,7 @@ import { operation } from "../operation.ts";
 import { tankCoolingForms } from "../render/tank-cooling.ts";
 import { requireSoundTank } from "../rules/tank-cooling.ts";
 import { wireCaution } from "../schemas/caution.ts";
+import { airAt } from "../schemas/day-air.ts";
 import { wireCoolingSeries, wireHoursUntil, wireStanding } from "../schemas/tank-cooling-answer.ts";
 import { limitsOf, tankCoolingPlan } from "../schemas/tank-cooling-plan.ts";
 import { TankCoolingRequest } from "../schemas/tank-cooling-request.ts";
@@ -61,6 +62,8 @@ export const tankCoolingOperation = operation({
 	forms: tankCoolingForms,
 	answer: (request, given) => {
 		requireSoundTank(request);
+		const defaults = defaultsTaken(TankCoolingRequest, given, request);
+		const air = airAt("/ambientC", request.ambientC, defaults);
 		const { fill, filled } = filling();
 		const plan = tankCoolingPlan(request, fill);
 		const { tank, conditions, task } = plan;
@@ -81,8 +84,8 @@ export const tankCoolingOperation = operation({
 			hoursUntilC: wireHoursUntil(limitsOf(request), ambient, cooling),
 			standing: wireStanding(cooling),
 			series: wireCoolingSeries(plan, cooling),
-			cautions: tankCautions({ tank, cooling, ambient, weatherproof }).map(wireCaution),
-			assumed: [...defaultsTaken(TankCoolingRequest, given, request), ...filled],
+			cautions: tankCautions({ tank, cooling, air, weatherproof }).map(wireCaution),
+			assumed: [...defaults, ...filled],
 			methods: coolingMethods(tank, cooling, ambient).map((method) => ({ ...method })),
 		};
 	},

@@ -1,5 +1,5 @@
 import type { z } from "@hono/zod-openapi";
-import { type Build, cautionsOf, type DayOutcome, warmUpDay } from "../../src/index.ts";
+import { type Build, cautionsOf, type DayAir, type DayOutcome, warmUpDay } from "../../src/index.ts";
 import { defaultsTaken, filling } from "../assumed.ts";
 import { rangeWithin } from "../cost.ts";
 import { operation } from "../operation.ts";
@@ -8,6 +8,7 @@ import { requireSound } from "../rules/warm-up.ts";
 import { hostel } from "../scenario/hostel.ts";
 import { buildOf } from "../schemas/build.ts";
 import { wireCaution } from "../schemas/caution.ts";
+import { dayAir } from "../schemas/day-air.ts";
 import { wireSeries } from "../schemas/day-series.ts";
 import { wireDesign } from "../schemas/design.ts";
 import { wireBalance } from "../schemas/energy-balance.ts";
@@ -49,6 +50,8 @@ export const warmUp = operation({
 	forms: warmUpForms,
 	answer: (request, given, { settings }) => {
 		requireSound(request);
+		const defaults = defaultsTaken(WarmUpRequest, given, request);
+		const air = dayAir(request.sky, defaults);
 		const { fill, filled } = filling();
 		const plan = warmUpPlan(request, fill);
 		const day = answeredDay(request, given, {
@@ -58,18 +61,23 @@ export const warmUp = operation({
 		});
 		const methods = [...skyMethods(request.sky, plan.plant.site), ...day.outcome.methods, ...day.methods];
 		return {
-			...wireOutcome(plan, buildOf(request), { ...day.outcome, methods }),
+			...wireOutcome(plan, buildOf(request), air, { ...day.outcome, methods }),
 			...(day.range && { range: day.range }),
-			assumed: [...defaultsTaken(WarmUpRequest, given, request), ...day.assumed, ...filled],
+			assumed: [...defaults, ...day.assumed, ...filled],
 		};
 	},
 });
 
 type Answer = z.input<typeof WarmUpResponse>;
 
-function wireOutcome(plan: WarmUpPlan, build: Build, outcome: DayOutcome): Omit<Answer, "assumed"> {
-	const { run, plant, task, weather } = plan;
-	const circumstances = { plant, build, task, weather, outcome };
+function wireOutcome(
+	plan: WarmUpPlan,
+	build: Build,
+	air: DayAir,
+	outcome: DayOutcome,
+): Omit<Answer, "assumed"> {
+	const { run, plant, task } = plan;
+	const circumstances = { plant, build, task, air, outcome };
 	return {
 		...wireTarget(plan, outcome),
 		timeZone: run.zone,

@@ -3,6 +3,7 @@ import {
 	type Build,
 	type Improvement as CoreImprovement,
 	cautionsOf,
+	type DayAir,
 	type DayCase,
 	type DayOutcome,
 	type DomainError,
@@ -37,6 +38,7 @@ export const ANSWERS = {
 export interface Standing {
 	readonly plan: WarmUpPlan;
 	readonly build: Build;
+	readonly air: DayAir;
 	readonly outcome: DayOutcome;
 	readonly prices: Prices | undefined;
 	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where they were asked for
@@ -139,10 +141,10 @@ function costOf(price: number, gains: Listed["gains"]): NonNullable<Listed["cost
 }
 
 /** Cautions that only the changed plant raises. */
-function newCautions(one: Gain, { plan, build, outcome }: Standing): Listed["newCautions"] {
-	const { task, weather } = plan;
-	const before = cautionsOf({ plant: plan.plant, build, task, weather, outcome }).map(({ code }) => code);
-	return cautionsOf({ plant: one.of.plant, build, task, weather, outcome: one.day })
+function newCautions(one: Gain, { plan, build, air, outcome }: Standing): Listed["newCautions"] {
+	const { task } = plan;
+	const before = cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(({ code }) => code);
+	return cautionsOf({ plant: one.of.plant, build, task, air, outcome: one.day })
 		.filter(({ code }) => !before.includes(code))
 		.map(wireCaution);
 }

@@ -1,7 +1,6 @@
 import type { WallMaterialId } from "../heat/wall-materials.ts";
 import type { DayOutcome } from "../plant/outcome.ts";
 import type { Plant, Task } from "../plant/plant.ts";
-import type { Weather } from "../sky/weather.ts";
 
 export type Severity = "danger" | "warning" | "info";
 
@@ -38,12 +37,18 @@ export interface Build {
 	readonly weatherproof: boolean; // whether all lagging out of doors is kept dry by a cover
 }
 
+/** The air around a plant on the day asked about. */
+export interface DayAir {
+	readonly coldest: number; // [K]
+	readonly source: "stated" | "assumed"; // assumed air, which nobody looked up, rules no frost out
+}
+
 /** What a rule may look at. */
 export interface Circumstances {
 	readonly plant: Plant;
 	readonly build: Build;
 	readonly task: Task;
-	readonly weather: Weather;
+	readonly air: DayAir;
 	readonly outcome: DayOutcome;
 }
 

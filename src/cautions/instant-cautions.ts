@@ -13,7 +13,7 @@ import { hotTap } from "./hot-tap.ts";
 import type { InstantCircumstances } from "./instant.ts";
 import { laggingAboveLimit } from "./lagging-limit.ts";
 import { pumpStops } from "./pump-stops.ts";
-import { receiverFrost } from "./receiver-frost.ts";
+import { instantFrost } from "./receiver-frost.ts";
 import { standingWater } from "./standing-water.ts";
 import { steamAtTap } from "./steam-at-tap.ts";
 import { steamInCoil } from "./steam-in-coil.ts";
@@ -25,7 +25,7 @@ const RULES = [
 	steamAtTap,
 	closedLine,
 	hotTap,
-	receiverFrost,
+	instantFrost,
 	dishInWind,
 ];
 const ORDER: readonly Severity[] = ["danger", "warning", "info"];

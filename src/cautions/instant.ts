@@ -2,11 +2,13 @@ import type { Dish } from "../dish/dish.ts";
 import type { InstantOutcome } from "../instant/feasibility.ts";
 import type { Heater } from "../instant/heater.ts";
 import type { InstantTask } from "../instant/task.ts";
+import type { DayAir } from "./caution.ts";
 
 /** What a rule about an instant heater may look at. */
 export interface InstantCircumstances {
 	readonly dish: Dish;
 	readonly heater: Heater;
 	readonly task: InstantTask;
+	readonly air: DayAir;
 	readonly outcome: InstantOutcome;
 }

@@ -3,7 +3,7 @@ import type { ColdStart } from "../loop/cold-start.ts";
 import type { Loop } from "../loop/loop.ts";
 import type { LoopConditions, LoopLosses } from "../loop/losses.ts";
 import { bulkLimit } from "./bulk-limit.ts";
-import type { Caution } from "./caution.ts";
+import type { Caution, DayAir } from "./caution.ts";
 import { bySeverity } from "./cautions.ts";
 import { starvedStart } from "./cold-start.ts";
 import { electricity } from "./electricity.ts";
@@ -19,12 +19,13 @@ export interface LoopCircumstances {
 	readonly conditions: LoopConditions;
 	readonly losses: LoopLosses;
 	readonly starts: readonly ColdStart[];
+	readonly air: DayAir;
 	readonly weatherproof: boolean; // whether a cover keeps rain out of all its lagging
 }
 
 /** Everything to be careful of about a loop, the most serious first. */
 export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
-	const { loop, conditions, losses, starts, weatherproof } = seen;
+	const { loop, conditions, losses, starts, air, weatherproof } = seen;
 	const layers = [loop.supply.insulation, loop.return.insulation];
 	const hottest = Math.max(conditions.supplyTemperature, conditions.returnTemperature);
 	const hot = { maximumOil: hottest, maximumFilm: hottest, stagnation: hottest };
@@ -35,7 +36,7 @@ export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
 	return bySeverity([
 		...bulkLimit({ plant: { loop }, outcome: hot }),
 		...electricity({ plant: { loop } }),
-		...freezing({ plant: { loop }, weather: { ambient: Float64Array.of(conditions.ambient) } }),
+		...freezing({ plant: { loop }, air }),
 		...hotSurfaces(places.map(([place, , , { loss }]) => [place, loss.surfaceTemperature])),
 		...laggingAboveLimit(
 			places

@@ -2,7 +2,7 @@ import type { Fluid } from "../fluids/fluid.ts";
 import { insulationMaterial } from "../heat/insulation.ts";
 import type { Receiver } from "../receiver/receiver.ts";
 import { bulkLimit } from "./bulk-limit.ts";
-import type { Caution, HotFluid } from "./caution.ts";
+import type { Caution, DayAir, HotFluid } from "./caution.ts";
 import { bySeverity } from "./cautions.ts";
 import { concentratedLight } from "./concentrated-light.ts";
 import { fibresIn, paneOf } from "./fibres.ts";
@@ -11,6 +11,7 @@ import { fire } from "./fire.ts";
 import { flatCoilInFocus, type LitBy } from "./flat-coil.ts";
 import { laggingAboveLimit } from "./lagging-limit.ts";
 import { pumpStops } from "./pump-stops.ts";
+import { receiverFrost } from "./receiver-frost.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
 /** A receiver that was asked about on its own. */
@@ -19,17 +20,19 @@ export interface ReceiverCircumstances {
 	readonly litBy: LitBy | undefined; // undefined where its light was given without a dish
 	readonly fluid: Fluid;
 	readonly hottest: HotFluid["outcome"];
+	readonly air: DayAir;
 	readonly weatherproof: boolean; // whether a cover keeps rain out of its lagging
 }
 
 /** Everything to be careful of about a receiver in the focus, the most serious first. */
 export function receiverCautions(seen: ReceiverCircumstances): readonly Caution[] {
-	const { receiver, litBy, fluid, hottest } = seen;
+	const { receiver, litBy, fluid, hottest, air } = seen;
 	const hot: HotFluid = { plant: { loop: { fluid } }, outcome: hottest };
 	return bySeverity([
 		...concentratedLight({}),
 		...flatCoilInFocus(receiver, litBy),
 		...[bulkLimit, filmLimit, fire, pumpStops].flatMap((rule) => rule(hot)),
+		...receiverFrost(fluid, air),
 		...laggingCautions(seen),
 		...paneOf(receiver),
 	]);

@@ -1,22 +1,37 @@
-import { type CautionRule, temperature } from "./caution.ts";
+import type { Fluid } from "../fluids/fluid.ts";
+import { water } from "../fluids/water.ts";
+import { type Caution, type CautionRule, type DayAir, temperature } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
+import { coolsTo, mayFreeze } from "./may-freeze.ts";
 
-const FREEZING = 273.15; // [K]
-const NIGHT_SKY = 5; // [K] below the air that a tube under a clear sky can fall; common practice, no source
+/** Frost in an instant heater's water: in its receiver, or in the coil of its vessel. */
+export const instantFrost: CautionRule<InstantCircumstances> = ({ task, air }) => {
+	if (task.arrangement.kind === "direct") return receiverFrost(water, air);
+	if (air.source === "assumed") return mayFreeze("coil", air);
+	if (!coolsTo(water.limits.coldest.temperature, air)) return [];
+	return [
+		{
+			code: "coilFreezes",
+			severity: "danger",
+			parameters: { air: temperature(air.coldest) },
+			message:
+				"The air falls to {air}, and the vessel cools down by night. Ice bursts the coil and its pipes: drain them or house the vessel, as a licensed plumber advises.",
+		},
+	];
+};
 
-/** Frost in a receiver that holds water. */
-export const receiverFrost: CautionRule<InstantCircumstances> = ({ outcome, task }) => {
-	if (task.arrangement.kind !== "direct") return [];
-	const rows = outcome.hours?.rows ?? outcome.levels;
-	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
-	if (coldest - NIGHT_SKY > FREEZING) return [];
+/** Frost in a receiver that holds a fluid which bursts pipes as it freezes. */
+export function receiverFrost({ freezes, limits }: Fluid, air: DayAir): readonly Caution[] {
+	if (!freezes) return [];
+	if (air.source === "assumed") return mayFreeze("receiver", air);
+	if (!coolsTo(limits.coldest.temperature, air)) return [];
 	return [
 		{
 			code: "receiverFreezes",
 			severity: "danger",
-			parameters: { air: temperature(coldest) },
+			parameters: { air: temperature(air.coldest) },
 			message:
 				"The air falls to {air}, and a tube under a clear night sky is colder still. Ice bursts the receiver and its pipes: drain them every night by a valve that opens by itself, as a licensed plumber advises.",
 		},
 	];
-};
+}

@@ -1,7 +1,7 @@
 import { insulationMaterial } from "../heat/insulation.ts";
 import type { TankCooling } from "../tank/cooling.ts";
 import type { Tank } from "../tank/tank.ts";
-import type { Caution } from "./caution.ts";
+import type { Caution, DayAir } from "./caution.ts";
 import { bySeverity } from "./cautions.ts";
 import { fibresIn } from "./fibres.ts";
 import { hotSurfaces } from "./hot-surface.ts";
@@ -9,20 +9,20 @@ import { laggingAboveLimit } from "./lagging-limit.ts";
 import { legionella } from "./legionella.ts";
 import { pressure } from "./pressure.ts";
 import { scald } from "./scald.ts";
-import { tankFreezing } from "./tank-freezing.ts";
+import { tankFrost } from "./tank-frost.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
 /** A tank that was asked about on its own. */
 export interface TankCircumstances {
 	readonly tank: Tank;
 	readonly cooling: TankCooling;
-	readonly ambient: number; // of the air around it [K]
+	readonly air: DayAir; // out of doors
 	readonly weatherproof: boolean; // whether a cover, or a roof, keeps rain out of its lagging
 }
 
 /** Everything to be careful of about a tank that stands, the most serious first. */
 export function tankCautions(seen: TankCircumstances): readonly Caution[] {
-	const { tank, cooling, ambient, weatherproof } = seen;
+	const { tank, cooling, air, weatherproof } = seen;
 	const { insulation } = tank;
 	const hottest = Math.max(...tank.startTemperatures);
 	const stored = {
@@ -35,7 +35,7 @@ export function tankCautions(seen: TankCircumstances): readonly Caution[] {
 	};
 	return bySeverity([
 		...[scald, pressure, legionella].flatMap((rule) => rule(stored)),
-		...tankFreezing(ambient),
+		...tankFrost({ plant: { tank }, air }),
 		...hotSurfaces([["tank", cooling.surfaceTemperature]]),
 		...(insulation.thickness > 0
 			? laggingAboveLimit([["tank", insulationMaterial(insulation.material), hottest]])

@@ -1,10 +1,25 @@
-import type { CautionRule } from "./caution.ts";
-import { tankFreezing } from "./tank-freezing.ts";
+import type { Tank } from "../tank/tank.ts";
+import { type CautionRule, type DayAir, temperature } from "./caution.ts";
+import { mayFreeze } from "./may-freeze.ts";
 
-/** Frost around the tank in the coldest hour of a run. */
-export const tankFrost: CautionRule = ({ plant: { tank }, weather }) => {
-	if (tank.surroundings.kind === "indoors") return tankFreezing(tank.surroundings.temperature);
-	let coldest = Number.POSITIVE_INFINITY;
-	for (const air of weather.ambient) coldest = Math.min(coldest, air);
-	return tankFreezing(coldest);
+const FREEZING = 273.15; // [K] of water, IAPWS R14-08 (value from memory)
+
+/** Ice in a tank, or in its pipes, which freeze long before it. */
+export const tankFrost: CautionRule<{ readonly plant: { readonly tank: Tank }; readonly air: DayAir }> = ({
+	plant: { tank },
+	air,
+}) => {
+	const outdoors = tank.surroundings.kind === "outdoors";
+	if (outdoors && air.source === "assumed") return mayFreeze("tank", air);
+	const coldest = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : air.coldest;
+	if (coldest > FREEZING) return [];
+	return [
+		{
+			code: "tankFreezes",
+			severity: "danger",
+			parameters: { air: temperature(coldest) },
+			message:
+				"The tank stands in air of {air}. Its vent, its relief valve and its pipes freeze long before the tank does, and a blocked vent bursts it: house it, or trace-heat what is thin, as a licensed plumber advises.",
+		},
+	];
 };

@@ -8,12 +8,12 @@ import type { Factor } from "./factor.ts";
 import type { Factors } from "./factors.ts";
 import type { Gap } from "./gap.ts";
 import { storeHeatCapacity } from "./heat-content.ts";
-import type { PredictedRun } from "./predicted-run.ts";
+import type { PredictedRun, RunSky } from "./predicted-run.ts";
 import { rowCautions } from "./row-cautions.ts";
 import { type Column, type TestRun, waterTemperature } from "./run.ts";
 
 type Fits = { readonly factors: Factors; readonly gap: Gap | undefined };
-type Known = { readonly plant: Plant; readonly build: Build };
+type Known = { readonly plant: Plant; readonly build: Build; readonly sky: RunSky };
 
 /** What to be careful of: first in reading the run, then in running the plant. */
 export function runCautions(
@@ -93,7 +93,12 @@ function hazards(
 	known: Known | undefined,
 	prediction: PredictedRun | undefined,
 ): readonly Caution[] {
-	if (known && prediction) return cautionsOf({ ...known, ...prediction });
+	if (known && prediction) {
+		const { plant, build, sky } = known;
+		const { task, outcome } = prediction;
+		const air = { coldest: Math.min(...Array.from<number>(sky.ambient)), source: "stated" } as const; // read beside the run
+		return cautionsOf({ plant, build, task, air, outcome });
+	}
 	const last = run.time.length - 1;
 	const ends = run.thermometers.map((column) => hottest(column));
 	const tankMean = Array.from(run.time, (_, row) => waterTemperature(run, row));

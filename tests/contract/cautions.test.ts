@@ -55,3 +55,109 @@ it("a cavity and a measured dish have no flat coil to burn", async () => {
 			"flatCoilInFocus",
 		);
 });
+
+describe("frost", () => {
+	const FROST = ["loopFreezes", "receiverFreezes", "coilFreezes", "tankFreezes", "mayFreeze"];
+	const water = { fluid: "water" } as const;
+	const north = { latitude: 62, longitude: 10, elevationM: 100 };
+	const indoors = { volumeL: 150, surroundingsC: 15 };
+	const wetLoop = { site: north, date: "2026-02-10", dish, tank: indoors, loop: water };
+	const oilLoop = { ...wetLoop, loop: {}, tank: { volumeL: 150 } };
+	const oneReceiver = { dish, receiver: {}, ...water };
+	const oneLoop = { supplyTemperatureC: 80, loop: water };
+	const dated = { ...heater, date: "2026-02-10" };
+	const measured = (ambientC?: number[]) => ({
+		kind: "measured" as const,
+		time: ["2026-02-10T06:00:00+01:00", "2026-02-10T20:00:00+01:00"],
+		beamIrradianceWPerM2: [500, 500],
+		...(ambientC && { ambientC }),
+	});
+	type Asked = () => Promise<{ readonly cautions: readonly Caution[] }>;
+	const { warmUpTank, rankImprovements, tankCooling, loopLosses, receiverLosses, assessInstantHeater } =
+		raykettle;
+
+	it.each<[name: string, place: string, assumed: Asked, stated: (ambientC: number) => ReturnType<Asked>]>([
+		[
+			"a loop of water",
+			"loop",
+			() => warmUpTank(wetLoop),
+			(ambientMinC) => warmUpTank({ ...wetLoop, sky: { ambientMinC } }),
+		],
+		[
+			"a loop of water under a measured sky",
+			"loop",
+			() => warmUpTank({ ...wetLoop, sky: measured() }),
+			(ambientC) => warmUpTank({ ...wetLoop, sky: measured([ambientC, 15]) }),
+		],
+		[
+			"a loop of water to improve",
+			"loop",
+			() => rankImprovements(wetLoop),
+			(ambientMinC) => rankImprovements({ ...wetLoop, sky: { ambientMinC } }),
+		],
+		[
+			"a tank out of doors",
+			"tank",
+			() => warmUpTank(oilLoop),
+			(ambientMinC) => warmUpTank({ ...oilLoop, sky: { ambientMinC } }),
+		],
+		[
+			"a tank that stands",
+			"tank",
+			() => tankCooling({ tank: { volumeL: 150 } }),
+			(ambientC) => tankCooling({ tank: { volumeL: 150 }, ambientC }),
+		],
+		[
+			"a loop on its own",
+			"loop",
+			() => loopLosses(oneLoop),
+			(ambientC) => loopLosses({ ...oneLoop, ambientC }),
+		],
+		[
+			"a receiver on its own",
+			"receiver",
+			() => receiverLosses(oneReceiver),
+			(ambientC) => receiverLosses({ ...oneReceiver, ambientC }),
+		],
+		[
+			"an instant heater",
+			"receiver",
+			() => assessInstantHeater(heater),
+			(ambientC) => assessInstantHeater({ ...heater, levelAir: { ambientC } }),
+		],
+		[
+			"an instant heater on a date",
+			"receiver",
+			() => assessInstantHeater({ ...dated, levelAir: { ambientC: 30 } }), // which is not the day's
+			(ambientMinC) => assessInstantHeater({ ...dated, sky: { ambientMinC } }),
+		],
+		[
+			"an instant heater with a vessel",
+			"coil",
+			() => assessInstantHeater({ ...heater, arrangement: "vessel" }),
+			(ambientC) => assessInstantHeater({ ...heater, arrangement: "vessel", levelAir: { ambientC } }),
+		],
+	])("of %s is ruled out by stated air alone", async (_name, place, assumed, stated) => {
+		const frosty = async (answer: ReturnType<Asked>) =>
+			(await answer).cautions.filter(({ code }) => FROST.includes(code));
+		const found = await frosty(assumed());
+		expect(found).toMatchObject([{ code: "mayFreeze", severity: "danger", parameters: { place } }]);
+		expect(found[0]!.message).toMatch(/assumed.*coldest night.*licensed/);
+		expect(await frosty(stated(7))).toEqual([]);
+		const cold = await frosty(stated(-3));
+		expect(cold).toMatchObject([{ severity: "danger", parameters: { airC: -3 } }]);
+		expect(codes(cold)).toEqual([`${place}Freezes`]);
+	});
+
+	it("is judged by the day's coldest air, also where the run begins later", async () => {
+		const sky = { ambientMinC: 1, ambientMaxC: 20 };
+		const { cautions } = await warmUpTank({ ...wetLoop, startTime: "12:00", sky });
+		expect(codes(cautions)).toContain("loopFreezes");
+	});
+
+	it("is not ruled out near the equator by air that nobody stated", async () => {
+		const nairobi = { latitude: -1.29, longitude: 36.8, elevationM: 1795 };
+		const { cautions } = await warmUpTank({ ...wetLoop, site: nairobi });
+		expect(codes(cautions)).toContain("mayFreeze");
+	});
+});

@@ -81,7 +81,7 @@ export const en = {
 		tankFreezes:
 			"The tank stands in air of {airC}. Vent and pipes freeze first, and a blocked vent bursts it: house it or trace-heat them, as a licensed plumber advises.",
 		receiverShade:
-			"The receiver is {outerDiameterM} wide and shades {shade} of the dish; {blocked} was allowed for. The answer is too bright by the difference.",
+			"The receiver, {outerDiameterM} wide, shades {shade} of the dish, not {blocked}: the answer is too bright.",
 		concentratedLight:
 			"The focus blinds, burns skin and lights fires at once. Cover the dish or turn it away before any work, wear rated eye protection and keep people out of the beam.",
 		flatCoilInFocus:
@@ -89,9 +89,9 @@ export const en = {
 		scald:
 			"The tank holds water at {tankTemperatureC}, which scalds. Fit a thermostatic mixing valve: {tapTemperatureC} at the tap, or as your local code says.",
 		closedTank:
-			"A closed tank can burst. It needs a listed temperature and pressure relief valve (here {reliefPressureKpa}), no valve in between, its outlet led to a safe place, fitted by a licensed plumber.",
+			"A closed tank can burst. It needs a listed temperature and pressure relief valve ({reliefPressureKpa}) with a safe outlet and no valve between, fitted by a licensed plumber.",
 		openVent:
-			"A vented tank is safe only while its vent is open. Keep ice, scale and valves out of it, as your local code asks.",
+			"A vented tank is safe while its vent is free of ice, scale and valves, as your local code asks.",
 		waterBoils:
 			"The tank boils, at {boilingPointC} here. Steam scalds and drives water out. Set the high limit lower or take less sun.",
 		waterNearBoiling:
@@ -112,6 +112,8 @@ export const en = {
 			"The loop's {contentL} swell by {neededL} when hot. Keep {providedL} of room for that, to your local code.",
 		electricShock:
 			"Pump and drives stand in the wet. Use extra-low voltage, or a residual-current device and an earth, wired by a licensed electrician.",
+		mayFreeze:
+			"The air ({airC}) was assumed; frost bursts the {place}. Look up your coldest night; drain or house it as a licensed plumber advises.",
 		loopFreezes:
 			"{fluid} freezes at {limitC}, and the air falls to {airC}. Ice bursts the loop: drain it or use a fluid that bears the frost, as a licensed fitter advises.",
 		loopStiffens:
@@ -123,7 +125,7 @@ export const en = {
 		laggingTooHot:
 			"Lagging at the {place} ({material}) can meet {hottestC}; it bears about {limitC}. Choose one whose data sheet covers that.",
 		wetInsulation:
-			"The lagging is wet, or has no cover against rain. Wet lagging loses several times the heat and rots the pipe: jacket it and seal the seams.",
+			"The lagging is wet or has no rain cover. Wet, it loses several times the heat: jacket it and seal the seams.",
 		copperWithGalvanised:
 			"Copper and galvanised steel in the same water corrode the steel. Put a listed dielectric fitting between them, or use one metal.",
 		galvanisedTooHot:
@@ -136,10 +138,9 @@ export const en = {
 			"Fibres of {material} may cause cancer. Choose another lagging; only trained people may work it.",
 		glass:
 			"The receiver's pane can shatter from heat or rain. Use toughened glass, gloves and goggles, and a qualified fitter.",
-		starvedFlow:
-			"For {timeMin} the pump gives less than it is set to, because cold {fluid} is thick. A licensed fitter can say what mends it.",
+		starvedFlow: "For {timeMin} cold, thick {fluid} slows the pump. Ask a licensed fitter.",
 		heatTakenBack:
-			"The loop takes {takenBackKwh} kWh out of the water again, after a draw or with the dish off the sun. A licensed electrician can fit a controller that heeds the sun.",
+			"The loop takes {takenBackKwh} kWh back out of the water. A licensed electrician can fit a controller that heeds the sun.",
 		lowBoilingPoint:
 			"At {elevationM} water boils at {boilingPointC}. Set limits and choose valves for that, not for sea level.",
 	},

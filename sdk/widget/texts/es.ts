@@ -90,7 +90,7 @@ export const es: Texts = {
 		tankFreezes:
 			"El depósito está en aire de {airC}. Respiradero y tubos se hielan antes, y un respiradero tapado lo revienta: cúbralo o caliéntelos, según un fontanero habilitado.",
 		receiverShade:
-			"El receptor mide {outerDiameterM} de ancho y da sombra a {shade} del disco; se contó con {blocked}. La respuesta peca de luminosa en esa diferencia.",
+			"El receptor, de {outerDiameterM}, da sombra a {shade} del disco, no a {blocked}: la respuesta peca de luminosa.",
 		concentratedLight:
 			"El foco ciega, quema la piel y prende fuego al instante. Cubra o aparte el disco antes de trabajar, use protección ocular homologada y aleje a las personas del haz.",
 		flatCoilInFocus:
@@ -98,7 +98,7 @@ export const es: Texts = {
 		scald:
 			"El depósito guarda agua a {tankTemperatureC}, que escalda. Ponga una válvula mezcladora termostática: {tapTemperatureC} en el grifo, o lo que diga la norma local.",
 		closedTank:
-			"Un depósito cerrado puede reventar. Necesita una válvula homologada de alivio de temperatura y presión (aquí {reliefPressureKpa}), sin llaves en medio y con salida a lugar seguro, puesta por un fontanero habilitado.",
+			"Un depósito cerrado puede reventar. Necesita una válvula homologada de alivio de temperatura y presión ({reliefPressureKpa}) con salida segura y sin llaves en medio, puesta por un fontanero habilitado.",
 		openVent:
 			"Un depósito abierto es seguro solo mientras su respiradero esté libre de hielo, cal y llaves, como pide la norma local.",
 		waterBoils:
@@ -121,6 +121,8 @@ export const es: Texts = {
 			"Los {contentL} del circuito crecen {neededL} al calentarse. Deje {providedL} de sitio, según la norma local.",
 		electricShock:
 			"La bomba y los motores están a la intemperie. Use muy baja tensión, o un diferencial y una toma de tierra, por un electricista habilitado.",
+		mayFreeze:
+			"El aire ({airC}) se supuso; una helada lo revienta ({place}). Consulte su noche más fría; vacíelo o cúbralo según un fontanero habilitado.",
 		loopFreezes:
 			"{fluid}: se hiela a {limitC}, y el aire baja a {airC}. El hielo revienta el circuito: vacíelo o use un fluido que aguante, según un instalador habilitado.",
 		loopStiffens:
@@ -132,7 +134,7 @@ export const es: Texts = {
 		laggingTooHot:
 			"El aislamiento ({place}: {material}) puede ver {hottestC} y aguanta unos {limitC}. Elija uno cuya ficha lo cubra.",
 		wetInsulation:
-			"El aislamiento está mojado o sin cubierta contra la lluvia. Mojado pierde varias veces más calor y pudre el tubo: fórrelo y selle las juntas.",
+			"El aislamiento está mojado o sin cubierta. Mojado pierde varias veces más calor: fórrelo y selle las juntas.",
 		copperWithGalvanised:
 			"Cobre y acero galvanizado en la misma agua corroen el acero. Ponga un manguito dieléctrico homologado o use un solo metal.",
 		galvanisedTooHot:
@@ -146,9 +148,9 @@ export const es: Texts = {
 		glass:
 			"El vidrio del receptor puede estallar por el calor o la lluvia. Use vidrio templado, guantes, gafas y un instalador cualificado.",
 		starvedFlow:
-			"Durante {timeMin} la bomba da menos de lo ajustado, porque el fluido frío es espeso ({fluid}). Un instalador habilitado sabrá remediarlo.",
+			"Durante {timeMin} el fluido frío y espeso frena la bomba ({fluid}). Consulte a un instalador habilitado.",
 		heatTakenBack:
-			"El circuito vuelve a sacar {takenBackKwh} kWh del agua, tras una extracción o con el disco fuera del sol. Un electricista habilitado puede montar un control que atienda al sol.",
+			"El circuito vuelve a sacar {takenBackKwh} kWh del agua. Un electricista habilitado puede montar un control que atienda al sol.",
 		lowBoilingPoint:
 			"A {elevationM} el agua hierve a {boilingPointC}. Ajuste límites y válvulas a eso, no al nivel del mar.",
 	},
@@ -157,6 +159,7 @@ export const es: Texts = {
 		"Vegetable oil": "Aceite vegetal",
 		Water: "Agua",
 		receiver: "receptor",
+		loop: "circuito",
 		"supply pipe": "tubo de ida",
 		"return pipe": "tubo de vuelta",
 		tank: "depósito",

@@ -74,9 +74,8 @@ describe("what the answer says it assumed", () => {
 		expect(left).toEqual([]);
 		for (const name of ["endTemperatureC", "timeToTargetMin", "usableLitresAt40C", "maximumOilTemperatureC"])
 			expect(after[name], name).toBeCloseTo(before[name] as number, 4); // values go back rounded to eight digits
-		expect((after.cautions as Json[]).map(({ code }) => code)).toEqual(
-			(before.cautions as Json[]).map(({ code }) => code),
-		);
+		const codes = ({ cautions }: Json) => (cautions as Json[]).map(({ code }) => code);
+		expect(codes(after)).toEqual(codes(before).filter((code) => code !== "mayFreeze")); // the air is stated now
 	});
 
 	it("drops each value as soon as it is sent", async () => {

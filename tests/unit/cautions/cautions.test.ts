@@ -11,6 +11,8 @@ import { glazedCoil } from "../plant/plants.ts";
 
 const celsius = (temperature: number) => temperature + 273.15;
 
+const MILD_AIR = { coldest: celsius(10), source: "stated" } as const;
+
 /** A mild day at sea level with a closed tank, its water double-walled from the oil. */
 function mildDay(more: object = {}): Circumstances {
 	const request = WarmUpRequest.parse({
@@ -29,7 +31,7 @@ function mildDay(more: object = {}): Circumstances {
 		pipeWalls: ["copper"],
 		weatherproof: true,
 	} as const;
-	return { plant, build, task, weather, outcome };
+	return { plant, build, task, air: MILD_AIR, outcome };
 }
 
 const mild = mildDay();
@@ -44,9 +46,9 @@ function otherwise(change: {
 	readonly coil?: Part<Circumstances["plant"]["coil"]>;
 	readonly loop?: Part<Circumstances["plant"]["loop"]>;
 	readonly receiver?: Circumstances["plant"]["receiver"];
-	readonly air?: number;
+	readonly air?: Circumstances["air"];
 }): Circumstances {
-	const { plant, build, weather, outcome, task } = mild;
+	const { plant, build, air, outcome, task } = mild;
 	return {
 		task,
 		plant: {
@@ -57,8 +59,7 @@ function otherwise(change: {
 			receiver: change.receiver ?? plant.receiver,
 		},
 		build: { ...build, ...change.build },
-		weather:
-			change.air === undefined ? weather : { ...weather, ambient: weather.ambient.map(() => change.air!) },
+		air: change.air ?? air,
 		outcome: { ...outcome, ...change.outcome },
 	};
 }
@@ -66,6 +67,7 @@ function otherwise(change: {
 const found = (circumstances: Circumstances) =>
 	Object.fromEntries(cautionsOf(circumstances).map((caution) => [caution.code, caution]));
 
+const stated = (coldest: number) => ({ coldest: celsius(coldest), source: "stated" }) as const;
 const lagging = (material: string) => ({ insulation: { ...mild.plant.tank.insulation, material } });
 const wool = { ...mild.plant.tank.insulation, moisture: 0.05 };
 const layers = (temperature: number) => new Float64Array(10).fill(temperature);
@@ -167,10 +169,12 @@ const HAZARDS: readonly (readonly [
 	[
 		"loopFreezes",
 		"danger",
-		otherwise({ loop: { fluid: fluidById("water") }, air: celsius(4) }),
-		otherwise({ loop: { fluid: fluidById("water") }, air: celsius(6) }),
+		otherwise({ loop: { fluid: fluidById("water") }, air: stated(4) }),
+		otherwise({ loop: { fluid: fluidById("water") }, air: stated(6) }),
 	],
-	["loopStiffens", "warning", otherwise({ air: celsius(-20) }), otherwise({ air: celsius(-5) })],
+	["loopStiffens", "warning", otherwise({ air: stated(-20) }), otherwise({ air: stated(-5) })],
+	["tankFreezes", "danger", otherwise({ air: stated(-0.1) }), otherwise({ air: stated(0.1) })],
+	["mayFreeze", "danger", otherwise({ air: { ...MILD_AIR, source: "assumed" } }), mild],
 	[
 		"legionella",
 		"warning",
@@ -247,14 +251,10 @@ describe("across its threshold", () => {
 });
 
 it("a draw before sunset lets the pump take heat out of the water again", () => {
-	const { plant, build, task, weather } = mildDay({
-		endTime: "22:00",
-		draw: { draws: [{ time: "18:00", litres: 60 }] },
-	});
-	const outcome = warmUpDay(plant, weather, task);
-	const quiet = warmUpDay(plant, weather, { ...task, draws: [] });
-	expect(found({ plant, build, task, weather, outcome })).toHaveProperty("heatTakenBack");
-	expect(outcome.balance.takenBack).toBeGreaterThan(2 * quiet.balance.takenBack);
+	const drawn = mildDay({ endTime: "22:00", draw: { draws: [{ time: "18:00", litres: 60 }] } });
+	const quiet = mildDay({ endTime: "22:00" });
+	expect(found(drawn)).toHaveProperty("heatTakenBack");
+	expect(drawn.outcome.balance.takenBack).toBeGreaterThan(2 * quiet.outcome.balance.takenBack);
 });
 
 describe("cautions of a run", () => {

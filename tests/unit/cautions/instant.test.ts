@@ -1,27 +1,29 @@
 import { describe, expect, it } from "vitest";
 import { wireCaution } from "../../../api/schemas/caution.ts";
 import { fromSi } from "../../../api/units.ts";
+import type { DayAir } from "../../../src/cautions/caution.ts";
 import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
 import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
-import { duty, heater, outletPipe, sun, task, vessel } from "../instant/heaters.ts";
+import { duty, heater, outletPipe, task, vessel } from "../instant/heaters.ts";
 import { plant } from "../plant/plants.ts";
 
 const celsius = (temperature: number) => temperature + 273.15;
+const stated = (coldest: number): DayAir => ({ coldest: celsius(coldest), source: "stated" });
 const dripFeed = { ...vessel, coil: { ...vessel.coil, length: 5 } };
 
-function found(change: Partial<InstantTask>) {
+type Change = Partial<InstantTask> & { readonly air?: DayAir };
+
+function found({ air = stated(10), ...change }: Change) {
 	const asked = { ...task, ...change };
 	const outcome = instantFeasibility(heater, asked);
-	return instantCautions({ dish: plant.dish, heater, task: asked, outcome });
+	return instantCautions({ dish: plant.dish, heater, task: asked, air, outcome });
 }
 
 const charged = (charge: number): Partial<InstantTask> => ({
 	arrangement: { kind: "vessel", vessel: { ...dripFeed, charge: celsius(charge) }, start: celsius(20) },
 });
-const inAir = (ambient: number): Partial<InstantTask> => ({
-	levels: [{ ...sun(800), ambient: celsius(ambient) }],
-});
+const assumed: DayAir = { coldest: celsius(10), source: "assumed" };
 
 const piped = (thickness: number, material = "mineralWool"): Partial<InstantTask> => {
 	const outlet = outletPipe(3, thickness);
@@ -34,8 +36,8 @@ const piped = (thickness: number, material = "mineralWool"): Partial<InstantTask
 const HAZARDS: readonly (readonly [
 	code: string,
 	severity: string,
-	present: Partial<InstantTask>,
-	absent: Partial<InstantTask> | undefined,
+	present: Change,
+	absent: Change | undefined,
 ])[] = [
 	["concentratedLight", "danger", {}, undefined],
 	["closedLine", "danger", {}, undefined],
@@ -45,7 +47,10 @@ const HAZARDS: readonly (readonly [
 	["steamInCoil", "danger", charged(145), charged(120)],
 	["steamAtTap", "danger", { wantedFlow: 0.3 / 60 }, { wantedFlow: 0.8 / 60 }],
 	["steamAtTap", "danger", { duty: { ...duty, wanted: celsius(95) } }, {}],
-	["receiverFreezes", "danger", inAir(4), inAir(6)],
+	["receiverFreezes", "danger", { air: stated(4) }, { air: stated(6) }],
+	["coilFreezes", "danger", { ...charged(120), air: stated(4) }, { ...charged(120), air: stated(6) }],
+	["mayFreeze", "danger", { air: assumed }, {}],
+	["mayFreeze", "danger", { ...charged(120), air: assumed }, charged(120)],
 	["hotSurface", "warning", { duty: { ...duty, wanted: celsius(85) }, ...piped(0) }, piped(0.025)],
 	["laggingTooHot", "warning", piped(0.02, "polyethyleneFoam"), piped(0.02)],
 	["fluidAboveFlashPoint", "danger", charged(120), {}],

@@ -36,6 +36,7 @@ const HAZARDS: readonly (readonly [hazard: string, code: string])[] = [
 	["galvanised steel above 60 °C", "galvanisedTooHot"],
 	["fluid against drinking water", "singleWall"],
 	["freezing", "loopFreezes"],
+	["frost that assumed air cannot rule out", "mayFreeze"],
 	["electric shock", "electricShock"],
 	["roof, wind and structure", "windAndWeight"],
 ];
