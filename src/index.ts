@@ -3,6 +3,7 @@
 export type { Build, Caution, DayAir, Quantity } from "./cautions/caution.ts";
 export { cautionsOf } from "./cautions/cautions.ts";
 export { dishCautions } from "./cautions/dish-cautions.ts";
+export type { InstantWalls } from "./cautions/instant.ts";
 export { instantCautions } from "./cautions/instant-cautions.ts";
 export { loopCautions } from "./cautions/loop-cautions.ts";
 export { receiverCautions } from "./cautions/receiver-cautions.ts";

@@ -1,4 +1,10 @@
-import { type DayAir, type InstantOutcome, instantCautions, instantFeasibility } from "../../src/index.ts";
+import {
+	type DayAir,
+	type InstantOutcome,
+	type InstantWalls,
+	instantCautions,
+	instantFeasibility,
+} from "../../src/index.ts";
 import { type Assumed, defaultsTaken, filling } from "../assumed.ts";
 import { operation } from "../operation.ts";
 import { requireSoundInstant } from "../rules/instant.ts";
@@ -80,7 +86,7 @@ export const instant = operation({
 		const plan = instantPlan(request, fill);
 		const outcome = instantFeasibility(plan.heater, plan.task);
 		const range = instantRange(request, given, plan, outcome);
-		const answer = answerOf(plan, outcome, airOf(request, defaults), toSi.minutes(request.stepMin));
+		const answer = answerOf(request, plan, outcome, airOf(request, defaults));
 		return {
 			...answer,
 			...(range && { range: range.wire }),
@@ -91,12 +97,13 @@ export const instant = operation({
 });
 
 function answerOf(
+	request: InstantRequest,
 	plan: InstantPlan,
 	outcome: InstantOutcome,
 	air: DayAir,
-	step: number,
 ): Omit<InstantResponse, "assumed"> {
 	const { dish, heater, task, zone } = plan;
+	const step = toSi.minutes(request.stepMin);
 	const { best, weakest, needed, hours, vessel } = outcome;
 	const feed = feedFlow(plan);
 	const whole = wireRow(weakest, needed, plan);
@@ -121,9 +128,13 @@ function answerOf(
 		...(outcome.outlet && { outletPipe: wireOutlet(outcome, plan) }),
 		...(vessel && { vessel: wireVessel(outcome, plan) }),
 		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
-		cautions: instantCautions({ dish, heater, task, air, outcome }).map(wireCaution),
+		cautions: instantCautions({ dish, heater, task, air, walls: wallsOf(request), outcome }).map(wireCaution),
 		methods: [...plan.skyMethods, ...outcome.methods].map((method) => ({ ...method })),
 	};
+}
+
+function wallsOf({ outletPipe, vessel }: InstantRequest): InstantWalls {
+	return { outlet: outletPipe?.material, vessel: vessel?.wallMaterial, coil: vessel?.coil.material };
 }
 
 /** The air of the date's sky, else of the beam levels. */

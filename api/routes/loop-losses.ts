@@ -70,6 +70,11 @@ export const loopLossesOperation = operation({
 		const hours = request.pumpHoursPerYear;
 		const pipes = [request.loop.supply.insulation, request.loop.return.insulation];
 		const weatherproof = pipes.every((layer) => layer.weatherproof || layer.thicknessMm === 0);
+		const walls = {
+			supply: request.loop.supply.material,
+			return: request.loop.return.material,
+			further: request.furtherTubes.map(({ material }) => material),
+		};
 		const lagged = pipes.some(({ thicknessMm }) => thicknessMm > 0);
 		return {
 			lossW: losses.heatLoss,
@@ -79,7 +84,7 @@ export const loopLossesOperation = operation({
 			...wirePipes(plan, losses, hours),
 			...wireRest(losses, hours),
 			coldStart: starts.map(wireColdStart),
-			cautions: loopCautions({ loop, conditions, losses, starts, air, weatherproof }).map(wireCaution),
+			cautions: loopCautions({ loop, conditions, losses, starts, air, walls, weatherproof }).map(wireCaution),
 			assumed: [...defaults, ...filled].filter(matters),
 			methods: loopMethods(loop, conditions, losses, starts, lagged).map((method) => ({ ...method })),
 		};

@@ -84,7 +84,9 @@ export const tankCoolingOperation = operation({
 			hoursUntilC: wireHoursUntil(limitsOf(request), ambient, cooling),
 			standing: wireStanding(cooling),
 			series: wireCoolingSeries(plan, cooling),
-			cautions: tankCautions({ tank, cooling, air, weatherproof }).map(wireCaution),
+			cautions: tankCautions({ tank, wall: request.tank.wallMaterial, cooling, air, weatherproof }).map(
+				wireCaution,
+			),
 			assumed: [...defaults, ...filled],
 			methods: coolingMethods(tank, cooling, ambient).map((method) => ({ ...method })),
 		};

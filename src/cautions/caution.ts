@@ -33,7 +33,7 @@ export interface Caution {
 export interface Build {
 	readonly tankWall: WallMaterialId;
 	readonly coilWall: WallMaterialId;
-	readonly pipeWalls: readonly WallMaterialId[];
+	readonly pipeWalls: readonly WallMaterialId[]; // supply, return
 	readonly weatherproof: boolean; // whether all lagging out of doors is kept dry by a cover
 }
 

@@ -16,6 +16,7 @@ import { laggingLimit } from "./lagging-limit.ts";
 import { legionella } from "./legionella.ts";
 import { loopBoils } from "./loop-boils.ts";
 import { metals } from "./metals.ts";
+import { plastics } from "./plastics.ts";
 import { pressure } from "./pressure.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { receiverShade } from "./receiver-shade.ts";
@@ -45,6 +46,7 @@ const RULES: readonly CautionRule[] = [
 	laggingLimit,
 	wetInsulation,
 	metals,
+	plastics,
 	structure,
 	fibres,
 	starvedFlow,

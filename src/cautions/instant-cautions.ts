@@ -12,6 +12,7 @@ import { hotSurfaces } from "./hot-surface.ts";
 import { hotTap } from "./hot-tap.ts";
 import type { InstantCircumstances } from "./instant.ts";
 import { laggingAboveLimit } from "./lagging-limit.ts";
+import { plasticsTooHot } from "./plastics.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { instantFrost } from "./receiver-frost.ts";
 import { standingWater } from "./standing-water.ts";
@@ -42,14 +43,15 @@ export function instantCautions(circumstances: InstantCircumstances): readonly C
 	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
 }
 
-/** What the pipe to the tap adds: a skin that burns, and lagging that meets the steam of a dry receiver. */
-function outletCautions({ task, outcome }: InstantCircumstances): readonly Caution[] {
+/** What the pipe to the tap adds: a skin that burns, lagging that meets the steam of a dry receiver, plastic that meets the receiver. */
+function outletCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
 	if (task.arrangement.kind !== "direct" || !outcome.outlet) return [];
 	const { length, insulation } = task.arrangement.outlet;
 	if (length === 0) return [];
 	const lagged = insulation.thickness > 0;
 	return [
 		...hotSurfaces([["pipe to the tap", outcome.outlet.skin]]),
+		...plasticsTooHot([["pipe to the tap", walls.outlet, Math.max(task.duty.wanted, outcome.stagnation)]]),
 		...laggingAboveLimit(
 			lagged ? [["pipe to the tap", insulationMaterial(insulation.material), task.duty.boiling]] : [],
 		),
@@ -57,7 +59,7 @@ function outletCautions({ task, outcome }: InstantCircumstances): readonly Cauti
 }
 
 /** What the oil of a vessel adds. */
-function vesselCautions({ task, outcome }: InstantCircumstances): readonly Caution[] {
+function vesselCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
 	if (task.arrangement.kind !== "vessel" || !outcome.vessel) return [];
 	const { fluid, coil, limit } = task.arrangement.vessel;
 	const { levelsOff, filmAtCharge, charge } = outcome.vessel.charge;
@@ -72,5 +74,9 @@ function vesselCautions({ task, outcome }: InstantCircumstances): readonly Cauti
 	return [
 		...[bulkLimit, filmLimit, fire, pumpStops].flatMap((rule) => rule(hot)),
 		...drinkingWater({ plant: { loop: { fluid }, coil } }),
+		...plasticsTooHot([
+			["vessel", walls.vessel, hot.outcome.maximumOil],
+			["coil", walls.coil, hot.outcome.maximumOil],
+		]),
 	];
 }

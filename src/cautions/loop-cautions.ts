@@ -1,4 +1,5 @@
 import { insulationMaterial } from "../heat/insulation.ts";
+import type { WallMaterialId } from "../heat/wall-materials.ts";
 import type { ColdStart } from "../loop/cold-start.ts";
 import type { Loop } from "../loop/loop.ts";
 import type { LoopConditions, LoopLosses } from "../loop/losses.ts";
@@ -11,6 +12,7 @@ import { fibresIn } from "./fibres.ts";
 import { freezing } from "./freezing.ts";
 import { hotSurfaces } from "./hot-surface.ts";
 import { laggingAboveLimit } from "./lagging-limit.ts";
+import { plasticsTooHot } from "./plastics.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
 /** A loop that was asked about on its own. */
@@ -20,12 +22,17 @@ export interface LoopCircumstances {
 	readonly losses: LoopLosses;
 	readonly starts: readonly ColdStart[];
 	readonly air: DayAir;
+	readonly walls: {
+		readonly supply: WallMaterialId;
+		readonly return: WallMaterialId;
+		readonly further: readonly WallMaterialId[]; // of the tubes that the pump pushes through besides
+	};
 	readonly weatherproof: boolean; // whether a cover keeps rain out of all its lagging
 }
 
 /** Everything to be careful of about a loop, the most serious first. */
 export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
-	const { loop, conditions, losses, starts, air, weatherproof } = seen;
+	const { loop, conditions, losses, starts, air, walls, weatherproof } = seen;
 	const layers = [loop.supply.insulation, loop.return.insulation];
 	const hottest = Math.max(conditions.supplyTemperature, conditions.returnTemperature);
 	const hot = { maximumOil: hottest, maximumFilm: hottest, stagnation: hottest };
@@ -43,6 +50,11 @@ export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
 				.filter(([, pipe]) => pipe.insulation.thickness > 0)
 				.map(([place, pipe, inside]) => [place, insulationMaterial(pipe.insulation.material), inside]),
 		),
+		...plasticsTooHot([
+			["supply pipe", walls.supply, conditions.supplyTemperature],
+			["return pipe", walls.return, conditions.returnTemperature],
+			...[...new Set(walls.further)].map((wall) => ["further tube", wall, hottest] as const),
+		]),
 		...wetLayers(layers, weatherproof),
 		...fibresIn(layers),
 		...starvedStart(loop.fluid.name, starts),

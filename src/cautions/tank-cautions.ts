@@ -1,4 +1,5 @@
 import { insulationMaterial } from "../heat/insulation.ts";
+import type { WallMaterialId } from "../heat/wall-materials.ts";
 import type { TankCooling } from "../tank/cooling.ts";
 import type { Tank } from "../tank/tank.ts";
 import type { Caution, DayAir } from "./caution.ts";
@@ -7,6 +8,7 @@ import { fibresIn } from "./fibres.ts";
 import { hotSurfaces } from "./hot-surface.ts";
 import { laggingAboveLimit } from "./lagging-limit.ts";
 import { legionella } from "./legionella.ts";
+import { plasticsTooHot } from "./plastics.ts";
 import { pressure } from "./pressure.ts";
 import { scald } from "./scald.ts";
 import { tankFrost } from "./tank-frost.ts";
@@ -15,6 +17,7 @@ import { wetLayers } from "./wet-insulation.ts";
 /** A tank that was asked about on its own. */
 export interface TankCircumstances {
 	readonly tank: Tank;
+	readonly wall: WallMaterialId;
 	readonly cooling: TankCooling;
 	readonly air: DayAir; // out of doors
 	readonly weatherproof: boolean; // whether a cover, or a roof, keeps rain out of its lagging
@@ -22,7 +25,7 @@ export interface TankCircumstances {
 
 /** Everything to be careful of about a tank that stands, the most serious first. */
 export function tankCautions(seen: TankCircumstances): readonly Caution[] {
-	const { tank, cooling, air, weatherproof } = seen;
+	const { tank, wall, cooling, air, weatherproof } = seen;
 	const { insulation } = tank;
 	const hottest = Math.max(...tank.startTemperatures);
 	const stored = {
@@ -35,6 +38,7 @@ export function tankCautions(seen: TankCircumstances): readonly Caution[] {
 	};
 	return bySeverity([
 		...[scald, pressure, legionella].flatMap((rule) => rule(stored)),
+		...plasticsTooHot([["tank", wall, hottest]]),
 		...tankFrost({ plant: { tank }, air }),
 		...hotSurfaces([["tank", cooling.surfaceTemperature]]),
 		...(insulation.thickness > 0

@@ -1,3 +1,5 @@
+import { ICE_POINT } from "../constants.ts";
+
 export type WallMaterialId =
 	| "copper"
 	| "stainlessSteel"
@@ -12,6 +14,7 @@ export interface WallMaterial {
 	readonly conductivity: number; // [W/mK]
 	readonly heatCapacity: number; // volumetric [J/m³K]
 	readonly roughness: number; // of a tube as sold, inside [m]
+	readonly serviceLimit: number | undefined; // of a plastic, for good [K]; a metal outlasts every fluid here
 	readonly source: string;
 }
 
@@ -25,6 +28,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		conductivity: 380,
 		heatCapacity: 8900 * 380, // density × specific heat
 		roughness: 1.5e-6,
+		serviceLimit: undefined,
 		source: `${THERMAL}; ${MOODY}, drawn tubing`,
 	},
 	stainlessSteel: {
@@ -32,6 +36,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		conductivity: 17,
 		heatCapacity: 7900 * 500,
 		roughness: 1.5e-6,
+		serviceLimit: undefined,
 		source: `${THERMAL}; ${MOODY}, drawn tubing`,
 	},
 	steel: {
@@ -39,6 +44,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		conductivity: 50,
 		heatCapacity: 7800 * 450,
 		roughness: 4.6e-5,
+		serviceLimit: undefined,
 		source: `${THERMAL}; ${MOODY}, commercial steel`,
 	},
 	galvanisedSteel: {
@@ -46,6 +52,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		conductivity: 50,
 		heatCapacity: 7800 * 450,
 		roughness: 1.5e-4,
+		serviceLimit: undefined,
 		source: `${THERMAL}; ${MOODY}, galvanised iron`,
 	},
 	aluminium: {
@@ -53,6 +60,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		conductivity: 160,
 		heatCapacity: 2800 * 880,
 		roughness: 1.5e-6,
+		serviceLimit: undefined,
 		source: `${THERMAL}; ${MOODY}, drawn tubing`,
 	},
 	polyethylene: {
@@ -60,6 +68,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		conductivity: 0.5,
 		heatCapacity: 980 * 1800,
 		roughness: 1.5e-6,
-		source: `${THERMAL}; ${MOODY}, smooth drawn tubing`,
+		serviceLimit: ICE_POINT + 60,
+		source: `${THERMAL}; ${MOODY}, smooth drawn tubing; service limit: usual for vessels without pressure, ISO 4427 rates pipes to 40 °C (from memory)`,
 	},
 };

@@ -161,3 +161,65 @@ describe("frost", () => {
 		expect(codes(cautions)).toContain("mayFreeze");
 	});
 });
+
+describe("polyethylene", () => {
+	const polyethylene = { material: "polyethylene" } as const;
+	const loop = { supply: polyethylene, return: polyethylene };
+	const hot = async (answer: Promise<{ readonly cautions: readonly Caution[] }>) =>
+		ofCode((await answer).cautions, "plasticTooHot").map(({ severity, parameters, message }) => {
+			expect(severity).toBe("danger");
+			expect(message).toMatch(/polyethylene.*licensed/);
+			expect(parameters.limitC).toBe(60);
+			return [parameters.place, parameters.hottestC] as const;
+		});
+	const soft = {
+		...day,
+		tank: { volumeL: 150, wallMaterial: "polyethylene" as const },
+		coil: polyethylene,
+		loop,
+	};
+
+	it("is a danger in the tank, the coil and the pipes of a plant, each at the hottest that it meets", async () => {
+		for (const answer of [raykettle.warmUpTank(soft), raykettle.rankImprovements(soft)])
+			expect((await hot(answer)).map(([place]) => place)).toEqual([
+				"tank",
+				"coil",
+				"supply pipe",
+				"return pipe",
+			]);
+		const day = await raykettle.warmUpTank(soft);
+		const found = Object.fromEntries(await hot(Promise.resolve(day)));
+		expect(found.tank).toBeCloseTo(day.maximumOilTemperatureC, 4);
+		expect(found.coil).toBeCloseTo(day.maximumOilTemperatureC, 4);
+		expect(found["return pipe"]).toBeCloseTo(day.stagnationTemperatureC, 4);
+	});
+
+	it("is a danger on a loop of its own, and none where it stays cool", async () => {
+		const walls = {
+			loop: { ...loop, control: {} },
+			furtherTubes: [{ lengthM: 5, innerDiameterMm: 13, ...polyethylene }],
+		};
+		expect(
+			await hot(raykettle.loopLosses({ ...walls, supplyTemperatureC: 70, returnTemperatureC: 55 })),
+		).toEqual([
+			["supply pipe", 70],
+			["further tube", 70],
+		]);
+		expect(await hot(raykettle.loopLosses({ ...walls, supplyTemperatureC: 60 }))).toEqual([]);
+	});
+
+	it("is a danger round a tank that stands hot", async () => {
+		const standing = (startTemperatureC: number) =>
+			hot(raykettle.tankCooling({ tank: { ...soft.tank, startTemperatureC } }));
+		expect(await standing(61)).toEqual([["tank", 61]]);
+		expect(await standing(60)).toEqual([]);
+	});
+
+	it("is a danger at the receiver of an instant heater, and in its vessel of oil", async () => {
+		const piped = await raykettle.assessInstantHeater({ ...heater, outletPipe: polyethylene });
+		expect(await hot(Promise.resolve(piped))).toEqual([["pipe to the tap", piped.stagnationTemperatureC]]);
+		const vessel = { wallMaterial: "polyethylene" as const, coil: polyethylene };
+		const charged = await hot(raykettle.assessInstantHeater({ ...heater, arrangement: "vessel", vessel }));
+		expect(charged.map(([place]) => place)).toEqual(["vessel", "coil"]);
+	});
+});

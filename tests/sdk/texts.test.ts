@@ -70,15 +70,25 @@ const CASES = [
 	{ diameterM: 3, volumeL: 60, elevationM: 4000, reliefPressureKpa: 300 },
 	{ diameterM: 1, volumeL: 300, elevationM: 100 },
 	{ diameterM: 2, volumeL: 150, elevationM: 2350, fluid: "water" },
+	{
+		diameterM: 2,
+		volumeL: 150,
+		elevationM: 10,
+		sky: {},
+		tube: "polyethylene",
+		receiver: { kind: "openCoil" },
+	},
 ];
 
 it.each(CASES)(
 	"what the service gives can be said in every language: %o",
-	async ({ diameterM, volumeL, elevationM, fluid }) => {
+	async ({ diameterM, volumeL, elevationM, fluid, tube, sky, receiver }) => {
 		const body = JSON.stringify({
 			site: { latitude: 31.2, longitude: -7.9, elevationM },
 			date: "2026-01-15",
-			sky: { ambientMinC: -12, ambientMaxC: 3 },
+			sky: sky ?? { ambientMinC: -12, ambientMaxC: 3 },
+			...(receiver && { receiver }),
+			...(tube && { coil: { material: tube } }),
 			dish: { diameterM },
 			tank: { volumeL, wallMaterial: "galvanisedSteel" },
 			...(fluid && { loop: { fluid } }),

@@ -117,7 +117,7 @@ export const ar: Texts = {
 		pumpStops:
 			"إذا توقفت المضخة أو الكهرباء في شمس كاملة بلغ المستقبِل {stagnationTemperatureC}. يجب أن ينصرف الطبق وحده، وليثبت ذلك شخص مرخص.",
 		expansionTooSmall:
-			"سائل الدورة ({contentL}) يتمدد بمقدار {neededL} حين يسخن، والمتسع {providedL}. ستنفجر الدورة: ركّب وعاءً أكبر يحسبه فني مرخص.",
+			"سائل الدورة ({contentL}) يتمدد بمقدار {neededL} حين يسخن، والمتسع {providedL}: ستنفجر. ركّب وعاءً أكبر يحسبه فني مرخص.",
 		expansion:
 			"سائل الدورة ({contentL}) يتمدد بمقدار {neededL} حين يسخن. اترك له متسعًا قدره {providedL} وفق النظام المحلي.",
 		electricShock:
@@ -135,6 +135,8 @@ export const ar: Texts = {
 		laggingTooHot:
 			"العزل ({place}: {material}) قد يلقى {hottestC} ويتحمل نحو {limitC}. اختر عزلًا تشمل نشرته ذلك.",
 		wetInsulation: "العزل مبلل أو بلا غطاء. المبلل يفقد أضعاف الحرارة: غلّفه وأحكم فواصله.",
+		plasticTooHot:
+			"{place} ({material}): قد يلقى {hottestC} ويتحمل نحو {limitC} ثم ينفجر. استخدم المعدن برأي سبّاك مرخص.",
 		copperWithGalvanised:
 			"النحاس والفولاذ المجلفن في ماء واحد يآكلان الفولاذ. ضع بينهما وصلة عازلة معتمدة أو استخدم معدنًا واحدًا.",
 		galvanisedTooHot:
@@ -146,8 +148,7 @@ export const ar: Texts = {
 		glass: "قد يتحطم زجاج المستقبِل من الحرارة أو المطر. استخدم زجاجًا مقسى وقفازًا ونظارة وفنيًا مؤهلًا.",
 		starvedFlow: "مدة {timeMin} يبطئ السائل البارد الكثيف المضخة ({fluid}). استشر فنيًا مرخصًا.",
 		heatTakenBack: "تعيد الدورة سحب {takenBackKwh} kWh من الماء. يركّب كهربائي مرخص متحكمًا يراعي الشمس.",
-		lowBoilingPoint:
-			"على ارتفاع {elevationM} يغلي الماء عند {boilingPointC}. اضبط الحدود والصمامات على ذلك لا على مستوى البحر.",
+		lowBoilingPoint: "على ارتفاع {elevationM} يغلي الماء عند {boilingPointC}. اضبط الحدود والصمامات على ذلك.",
 	},
 	names: {
 		"Mineral oil ISO VG": "زيت معدني ISO VG",
@@ -155,6 +156,8 @@ export const ar: Texts = {
 		Water: "ماء",
 		receiver: "المستقبِل",
 		loop: "الدورة",
+		coil: "الملف",
+		"high-density polyethylene": "بولي إيثيلين",
 		"supply pipe": "أنبوب الذهاب",
 		"return pipe": "أنبوب الإياب",
 		tank: "الخزان",

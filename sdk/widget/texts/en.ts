@@ -107,7 +107,7 @@ export const en = {
 		pumpStops:
 			"If the pump or the power stops in full sun, the receiver gets to {stagnationTemperatureC}. The dish must turn away by itself; have a licensed person prove it.",
 		expansionTooSmall:
-			"The loop's {contentL} swell by {neededL} when hot, and there is room for {providedL}. The loop would burst: fit a larger vessel, sized by a licensed fitter.",
+			"The loop's {contentL} swell by {neededL} when hot, with room for {providedL}: it would burst. Fit a larger vessel, sized by a licensed fitter.",
 		expansion:
 			"The loop's {contentL} swell by {neededL} when hot. Keep {providedL} of room for that, to your local code.",
 		electricShock:
@@ -126,6 +126,8 @@ export const en = {
 			"Lagging at the {place} ({material}) can meet {hottestC}; it bears about {limitC}. Choose one whose data sheet covers that.",
 		wetInsulation:
 			"The lagging is wet or has no rain cover. Wet, it loses several times the heat: jacket it and seal the seams.",
+		plasticTooHot:
+			"{place} ({material}): it can meet {hottestC}, bears about {limitC}, then softens and bursts. Use metal, as a licensed plumber advises.",
 		copperWithGalvanised:
 			"Copper and galvanised steel in the same water corrode the steel. Put a listed dielectric fitting between them, or use one metal.",
 		galvanisedTooHot:
@@ -141,8 +143,7 @@ export const en = {
 		starvedFlow: "For {timeMin} cold, thick {fluid} slows the pump. Ask a licensed fitter.",
 		heatTakenBack:
 			"The loop takes {takenBackKwh} kWh back out of the water. A licensed electrician can fit a controller that heeds the sun.",
-		lowBoilingPoint:
-			"At {elevationM} water boils at {boilingPointC}. Set limits and choose valves for that, not for sea level.",
+		lowBoilingPoint: "At {elevationM} water boils at {boilingPointC}. Set limits and valves for that.",
 	},
 	names: {} as Readonly<Record<string, string>>, // what the service names in English, in other languages
 };

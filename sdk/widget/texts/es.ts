@@ -116,7 +116,7 @@ export const es: Texts = {
 		pumpStops:
 			"Si la bomba o la corriente paran a pleno sol, el receptor llega a {stagnationTemperatureC}. El disco debe apartarse solo; que alguien habilitado lo compruebe.",
 		expansionTooSmall:
-			"Los {contentL} del circuito crecen {neededL} al calentarse y hay sitio para {providedL}. El circuito reventaría: ponga un vaso mayor, calculado por un instalador habilitado.",
+			"Los {contentL} del circuito crecen {neededL} al calentarse, con sitio para {providedL}: reventaría. Ponga un vaso mayor, calculado por un instalador habilitado.",
 		expansion:
 			"Los {contentL} del circuito crecen {neededL} al calentarse. Deje {providedL} de sitio, según la norma local.",
 		electricShock:
@@ -135,6 +135,8 @@ export const es: Texts = {
 			"El aislamiento ({place}: {material}) puede ver {hottestC} y aguanta unos {limitC}. Elija uno cuya ficha lo cubra.",
 		wetInsulation:
 			"El aislamiento está mojado o sin cubierta. Mojado pierde varias veces más calor: fórrelo y selle las juntas.",
+		plasticTooHot:
+			"{place} ({material}): puede ver {hottestC}, aguanta unos {limitC} y luego revienta. Use metal, según un fontanero habilitado.",
 		copperWithGalvanised:
 			"Cobre y acero galvanizado en la misma agua corroen el acero. Ponga un manguito dieléctrico homologado o use un solo metal.",
 		galvanisedTooHot:
@@ -151,8 +153,7 @@ export const es: Texts = {
 			"Durante {timeMin} el fluido frío y espeso frena la bomba ({fluid}). Consulte a un instalador habilitado.",
 		heatTakenBack:
 			"El circuito vuelve a sacar {takenBackKwh} kWh del agua. Un electricista habilitado puede montar un control que atienda al sol.",
-		lowBoilingPoint:
-			"A {elevationM} el agua hierve a {boilingPointC}. Ajuste límites y válvulas a eso, no al nivel del mar.",
+		lowBoilingPoint: "A {elevationM} el agua hierve a {boilingPointC}. Ajuste a eso límites y válvulas.",
 	},
 	names: {
 		"Mineral oil ISO VG": "Aceite mineral ISO VG",
@@ -160,6 +161,8 @@ export const es: Texts = {
 		Water: "Agua",
 		receiver: "receptor",
 		loop: "circuito",
+		coil: "serpentín",
+		"high-density polyethylene": "polietileno",
 		"supply pipe": "tubo de ida",
 		"return pipe": "tubo de vuelta",
 		tank: "depósito",

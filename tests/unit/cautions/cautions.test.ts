@@ -76,6 +76,11 @@ const steady = (temperature: number) => ({
 	tankMean: mild.outcome.series.tankMean.map(() => temperature),
 });
 
+const cool = {
+	endTop: celsius(59),
+	series: { ...mild.outcome.series, tankTop: mild.outcome.series.tankTop.map(() => celsius(20)) },
+};
+
 /** The mild day with foam for all its lagging, its receiver a measured one. */
 const foam = { ...wool, material: "polyurethane", moisture: 0 };
 const foamed = otherwise({
@@ -207,6 +212,15 @@ const HAZARDS: readonly (readonly [
 		otherwise({ build: { tankWall: "galvanisedSteel" }, outcome: { endTop: celsius(61) } }),
 		otherwise({ build: { tankWall: "galvanisedSteel" }, outcome: { endTop: celsius(59) } }),
 	],
+	[
+		"plasticTooHot",
+		"danger",
+		otherwise({
+			build: { tankWall: "polyethylene" },
+			outcome: { endTop: celsius(20), maximumOil: celsius(61) },
+		}),
+		otherwise({ build: { tankWall: "polyethylene" }, outcome: { ...cool, maximumOil: celsius(59) } }),
+	],
 	["windAndWeight", "warning", mild, mild],
 	["fibreDust", "warning", mild, foamed],
 	["carcinogenicFibre", "danger", otherwise({ tank: lagging("ceramicFibre") }), mild],
@@ -298,6 +312,24 @@ describe("cautions of a run", () => {
 		);
 		expect(parameters).toEqual({ reliefPressureKpa: 600 });
 		expect(message).toContain("600 kPa");
+	});
+
+	it("judge each plastic by the hottest that it meets", () => {
+		const plastic = ["polyethylene", "polyethylene"] as const;
+		const places = (build: Part<Circumstances["build"]>, outcome: Part<Circumstances["outcome"]>) =>
+			cautionsOf(otherwise({ build, outcome: { ...cool, maximumOil: celsius(59), ...outcome } }))
+				.filter(({ code }) => code === "plasticTooHot")
+				.map(({ parameters }) => [parameters.place, (parameters.hottest as { value: number }).value]);
+		const noon = { ...cool.series, tankTop: [celsius(20), celsius(62), celsius(50)] }; // hot before a draw
+		expect(places({ tankWall: "polyethylene" }, { series: noon })).toEqual([["tank", celsius(62)]]);
+		const oil = { maximumOil: celsius(160) };
+		expect(places({ tankWall: "polyethylene" }, oil)).toEqual([["tank", celsius(160)]]);
+		expect(places({ coilWall: "polyethylene" }, oil)).toEqual([["coil", celsius(160)]]);
+		expect(places({ pipeWalls: plastic }, { stagnation: celsius(59) })).toEqual([]);
+		expect(places({ pipeWalls: plastic }, { stagnation: celsius(421) })).toEqual([
+			["supply pipe", celsius(421)],
+			["return pipe", celsius(421)],
+		]);
 	});
 
 	it("of a measured dish say nothing of tubes and lagging that nobody described", () => {

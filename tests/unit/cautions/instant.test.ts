@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { wireCaution } from "../../../api/schemas/caution.ts";
 import { fromSi } from "../../../api/units.ts";
 import type { DayAir } from "../../../src/cautions/caution.ts";
+import type { InstantWalls } from "../../../src/cautions/instant.ts";
 import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
 import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
@@ -12,12 +13,13 @@ const celsius = (temperature: number) => temperature + 273.15;
 const stated = (coldest: number): DayAir => ({ coldest: celsius(coldest), source: "stated" });
 const dripFeed = { ...vessel, coil: { ...vessel.coil, length: 5 } };
 
-type Change = Partial<InstantTask> & { readonly air?: DayAir };
+const metal: InstantWalls = { outlet: "copper", vessel: "steel", coil: "copper" };
+type Change = Partial<InstantTask> & { readonly air?: DayAir; readonly walls?: InstantWalls };
 
-function found({ air = stated(10), ...change }: Change) {
+function found({ air = stated(10), walls = metal, ...change }: Change) {
 	const asked = { ...task, ...change };
 	const outcome = instantFeasibility(heater, asked);
-	return instantCautions({ dish: plant.dish, heater, task: asked, air, outcome });
+	return instantCautions({ dish: plant.dish, heater, task: asked, air, walls, outcome });
 }
 
 const charged = (charge: number): Partial<InstantTask> => ({
@@ -53,6 +55,9 @@ const HAZARDS: readonly (readonly [
 	["mayFreeze", "danger", { ...charged(120), air: assumed }, charged(120)],
 	["hotSurface", "warning", { duty: { ...duty, wanted: celsius(85) }, ...piped(0) }, piped(0.025)],
 	["laggingTooHot", "warning", piped(0.02, "polyethyleneFoam"), piped(0.02)],
+	["plasticTooHot", "danger", { walls: { ...metal, outlet: "polyethylene" }, ...piped(0.02) }, piped(0.02)],
+	["plasticTooHot", "danger", { walls: { ...metal, vessel: "polyethylene" }, ...charged(120) }, charged(120)],
+	["plasticTooHot", "danger", { walls: { ...metal, coil: "polyethylene" }, ...charged(120) }, charged(120)],
 	["fluidAboveFlashPoint", "danger", charged(120), {}],
 	["singleWall", "warning", charged(120), {}],
 	["pumpStops", "danger", charged(120), {}],

@@ -34,6 +34,7 @@ const HAZARDS: readonly (readonly [hazard: string, code: string])[] = [
 	["wet insulation", "wetInsulation"],
 	["copper with galvanised steel", "copperWithGalvanised"],
 	["galvanised steel above 60 °C", "galvanisedTooHot"],
+	["plastic above its limit", "plasticTooHot"],
 	["fluid against drinking water", "singleWall"],
 	["freezing", "loopFreezes"],
 	["frost that assumed air cannot rule out", "mayFreeze"],
