@@ -1005,12 +1005,12 @@ export interface components {
              * @enum {string}
              */
             readonly kind?: "cavity";
-            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps fluid at rest in full sun from charring. */
+            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light. */
             readonly innerDiameterM?: number;
             /** @description Of the hollow. Left out: as deep as wide. */
             readonly depthM?: number;
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1078,7 +1078,7 @@ export interface components {
              */
             readonly kind: "openCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1102,7 +1102,7 @@ export interface components {
              */
             readonly kind: "glazedCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; of a flat spiral no less than keeps fluid at rest in full sun from charring; and no less than the tube can be wound to.
+             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
@@ -1222,7 +1222,7 @@ export interface components {
             readonly reducedDifferenceM2KPerW: readonly number[];
             /** @description Of the absorber's wall, its mean. */
             readonly wallTemperatureC: readonly number[];
-            /** @description Of the fluid that touches the wall: the wall's own, as copper takes under 0.1 K. */
+            /** @description Of the fluid that touches the wall, the light taken as spread evenly: the wall's own, as copper takes under 0.1 K. */
             readonly filmTemperatureC: readonly number[];
             /** @description Of the fluid that leaves. */
             readonly leavingTemperatureC: readonly number[];
@@ -1257,7 +1257,7 @@ export interface components {
         readonly Stagnation: {
             /** @description Taken up at the stagnation beam. */
             readonly absorbedW: number;
-            /** @description Where the losses eat up all light; no hotter than the sun's 5727 °C. */
+            /** @description Where the losses eat up all light, taken as spread evenly; no hotter than the sun's 5727 °C. */
             readonly wallTemperatureC: number;
             /** @description 15 % of the rise over the air less: models run far outside their data here. */
             readonly lowC: number;
@@ -2136,9 +2136,9 @@ export interface components {
             readonly overallEfficiency: number;
             /** @description Hottest fluid that left the receiver. */
             readonly maximumOilTemperatureC: number;
-            /** @description Hottest fluid at the receiver's wall. */
+            /** @description Hottest fluid at the receiver's wall, its light taken as spread evenly. */
             readonly maximumFilmTemperatureC: number;
-            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C. */
+            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly. */
             readonly stagnationTemperatureC: number;
             /** @description That the pump ran. */
             readonly pumpTimeMin: number;
@@ -2771,7 +2771,7 @@ export interface components {
             readonly outletPipe?: components["schemas"]["InstantOutlet"];
             readonly vessel?: components["schemas"]["InstantVessel"];
             readonly range?: components["schemas"]["InstantRange"];
-            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C. */
+            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly. */
             readonly stagnationTemperatureC: number;
             /** @description What to be careful of, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
@@ -2984,7 +2984,7 @@ export interface components {
             readonly oilLimitC: number;
             /** @description From charge to the limit with nothing drawn. Absent where it levels off below. */
             readonly toLimitMin?: number;
-            /** @description Hottest oil in the receiver at charge. Absent of an efficiency line. */
+            /** @description Hottest oil in the receiver at charge, its light taken as spread evenly. Absent of an efficiency line. */
             readonly filmTemperatureC?: number;
             readonly fromCharge?: components["schemas"]["FromCharge"];
         };
