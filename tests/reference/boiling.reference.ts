@@ -1,145 +1,153 @@
 import { saturationPressure, saturationTemperature } from "../../src/fluids/saturation.ts";
 import { boilingPoint, elevationAtPressure, standardPressure } from "../../src/sky/atmosphere.ts";
-import type { ReferenceSet } from "./reference.ts";
+import type { ReferenceSet, Tolerance } from "./reference.ts";
 
-const RELEASE = "IAPWS R7-97(2012), Industrial Formulation 1997";
-const ISA = "ISO 2533:1975, Standard atmosphere, by geopotential altitude";
+const IAPWS = "IAPWS R7-97(2012), Industrial Formulation 1997, region 4, by the open library iapws 1.5.3";
+const ISA = "ISO 2533:1975 / U.S. Standard Atmosphere 1976, by the open library fluids 1.0.22";
 
-// [elevation m, pressure Pa, boiling point °C]; boiling points solved from IAPWS R7-97 eq. 30 by an independent program
+// [elevation m, pressure Pa, boiling point °C]: fluids gives the pressure at this geopotential altitude, iapws its boiling point
 const ATMOSPHERE = [
 	[0, 101_325.0, 99.9743],
-	[500, 95_460.8, 98.3125],
-	[1000, 89_874.6, 96.6488],
-	[1500, 84_556.0, 94.983],
-	[2000, 79_495.2, 93.3151],
-	[2500, 74_682.5, 91.6449],
-	[3000, 70_108.5, 89.9723],
-	[3500, 65_764.1, 88.2971],
-	[4000, 61_640.2, 86.6193],
-	[4500, 57_728.3, 84.9386],
-	[5000, 54_019.9, 83.2549],
+	[500, 95_460.839, 98.31248],
+	[1000, 89_874.571, 96.64875],
+	[1500, 84_556.005, 94.983],
+	[2000, 79_495.216, 93.31509],
+	[2500, 74_682.534, 91.6449],
+	[3000, 70_108.545, 89.97229],
+	[3500, 65_764.084, 88.29714],
+	[4000, 61_640.235, 86.6193],
+	[4500, 57_728.323, 84.93861],
+	[5000, 54_019.912, 83.25495],
 ] as const;
 
-// Printed by the standard against geometric altitude
+// The same by geometric altitude, as the standard's table has it
 const GEOMETRIC = [
-	[500, 95_461],
-	[1000, 89_876],
-	[1500, 84_560],
-	[2000, 79_501],
-	[2500, 74_692],
-	[3000, 70_121],
-	[3500, 65_780],
-	[4000, 61_660],
-	[4500, 57_753],
-	[5000, 54_048],
+	[500, 95_461.289],
+	[1000, 89_876.285],
+	[1500, 84_559.677],
+	[2000, 79_501.425],
+	[2500, 74_691.756],
+	[3000, 70_121.162],
+	[3500, 65_780.39],
+	[4000, 61_660.444],
+	[4500, 57_752.576],
+	[5000, 54_048.286],
 ] as const;
 const EARTH_RADIUS = 6_356_766; // [m] nominal, of the same standard
 
-const digits = { relative: 2e-9, reason: "nine printed digits" };
+const nine: Tolerance = { relative: 1e-9, basis: "digits", reason: "nine digits" };
+const digits = (absolute: number, reason: string): Tolerance => ({ absolute, basis: "digits", reason });
 
 export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Saturation pressure of water",
 		unit: "MPa",
+		role: "check",
 		rows: (
 			[
-				[300, 0.353658941e-2],
-				[500, 2.63889776],
-				[600, 12.3443146],
+				[300, 0.003536589413],
+				[500, 2.638897756273],
+				[600, 12.344314578377],
 			] as const
 		).map(([temperature, published]) => ({
 			name: `${temperature} K`,
 			published,
 			computed: () => saturationPressure(temperature) / 1e6,
-			tolerance: digits,
-			source: `${RELEASE}, Table 35`,
-			fromMemory: true,
+			tolerance: nine,
+			source: `${IAPWS}; its nine digits are those of table 35`,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Saturation temperature of water",
 		unit: "K",
+		role: "check",
 		rows: (
 			[
-				[0.1, 372.755919],
-				[1, 453.035632],
-				[10, 584.149488],
+				[0.1, 372.7559186113],
+				[1, 453.0356323915],
+				[10, 584.1494879985],
 			] as const
 		).map(([pressure, published]) => ({
 			name: `${pressure} MPa`,
 			published,
 			computed: () => saturationTemperature(pressure * 1e6),
-			tolerance: digits,
-			source: `${RELEASE}, Table 36`,
-			fromMemory: true,
+			tolerance: nine,
+			source: `${IAPWS}; its nine digits are those of table 36`,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Boiling point under pressure",
 		unit: "°C",
+		role: "check",
 		rows: (
 			[
-				[3, 133.53],
-				[4, 143.61],
-				[6, 158.83],
-				[7, 164.95],
-				[10, 179.89],
+				[3, 133.525358],
+				[4, 143.612533],
+				[6, 158.832424],
+				[7, 164.952753],
+				[10, 179.885632],
 			] as const
 		).map(([bar, published]) => ({
 			name: `${bar} bar absolute`,
 			published,
 			computed: () => saturationTemperature(bar * 1e5) - 273.15,
-			tolerance: { absolute: 0.006, reason: "two printed decimals" },
-			source: `${RELEASE}, region 4, independently computed`,
-			fromMemory: false,
+			tolerance: digits(5e-7, "half of the sixth decimal"),
+			source: IAPWS,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Boiling point by elevation",
 		unit: "°C",
+		role: "check",
 		rows: ATMOSPHERE.map(([elevation, , published]) => ({
 			name: `${elevation} m`,
 			published,
 			computed: () => boilingPoint(standardPressure(elevation)) - 273.15,
-			tolerance: { absolute: 0.001, reason: "pressure in the table rounded to 0.1 Pa; 0.02 K would do" },
-			source: `${ISA}, and ${RELEASE}, region 4, independently computed`,
-			fromMemory: false,
+			tolerance: digits(3e-5, "pressure to half of the sixth digit, which is 0.05 Pa"),
+			source: `${ISA}, and ${IAPWS}`,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Elevation from the boiling point",
 		unit: "m",
+		role: "check",
 		rows: ATMOSPHERE.slice(1).map(([elevation, , celsius]) => ({
 			name: `${celsius} °C`,
 			published: elevation,
 			computed: () => elevationAtPressure(saturationPressure(celsius + 273.15)),
-			tolerance: { absolute: 1, reason: "boiling point rounded to 0.0001 K, which is 0.03 m" },
-			source: `${ISA}, and ${RELEASE}, region 4, independently computed`,
-			fromMemory: false,
+			tolerance: digits(0.01, "pressure to half of the sixth digit, which is 0.01 m"),
+			source: `${ISA}, and ${IAPWS}`,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Standard pressure, geopotential",
 		unit: "Pa",
+		role: "check",
 		rows: ATMOSPHERE.map(([elevation, published]) => ({
 			name: `${elevation} m`,
 			published,
 			computed: () => standardPressure(elevation),
-			tolerance: { absolute: 0.06, reason: "one printed decimal" },
-			source: `${ISA}, independently computed`,
-			fromMemory: false,
+			tolerance: digits(0.05, "half of the sixth digit, as the standard prints it"),
+			source: ISA,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Standard pressure, geometric",
 		unit: "Pa",
+		role: "check",
 		rows: GEOMETRIC.map(([geometric, published]) => ({
 			name: `${geometric} m`,
 			published,
 			computed: () => standardPressure((EARTH_RADIUS * geometric) / (EARTH_RADIUS + geometric)),
-			tolerance: { absolute: 1, reason: "printed to the pascal" },
-			source: "ISO 2533:1975, Standard atmosphere, table by geometric altitude",
-			fromMemory: true,
+			tolerance: digits(0.05, "half of the sixth digit, as the standard prints it"),
+			source: ISA,
+			kind: "library",
 		})),
 	},
 ];

@@ -7,7 +7,7 @@ import { aCoil } from "../unit/coil/a-coil.ts";
 import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
 const JANSSEN =
-	"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206, for engine oil of Incropera & DeWitt, table A.5; 0.05 kg/s, 12 mm tube, 0.3 m helix, worked out from the formula";
+	"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206, for engine oil of Incropera & DeWitt, table A.5; 0.05 kg/s, 12 mm tube, 0.3 m helix";
 const OIL = { massFlow: 0.05, density: 830, conductivity: 0.135 };
 
 /** Inside Nusselt number found back from whole conductances: with coil and water of one temperature the outside film is the
@@ -56,9 +56,9 @@ const inside: readonly ReferenceRow[] = (
 	name: `Re ${Re}, Pr ${Pr}`,
 	published,
 	computed: () => insideNusselt(Re, Pr),
-	tolerance: { relative: 0.01, reason: "three digits of Nu, three of Re and Pr" },
+	tolerance: { relative: 0.01, basis: "digits", reason: "three digits of Nu, two or three of Re and Pr" },
 	source: JANSSEN,
-	fromMemory: true,
+	kind: "memory",
 }));
 
 const effectiveness: readonly ReferenceRow[] = (
@@ -74,14 +74,19 @@ const effectiveness: readonly ReferenceRow[] = (
 	computed: () => marchedEffectiveness(ntu),
 	tolerance: {
 		relative: 0.005,
+		basis: "numerics",
 		reason: "the outside film of ten layers is found a little closer than that of one",
 	},
-	source:
-		"Kays & London, Compact Heat Exchangers, 3e, 1984, ch. 2: ε = 1 − exp(−NTU), tank of one temperature",
-	fromMemory: true,
+	source: "exact: ε = 1 − exp(−NTU), a tank of one temperature",
+	kind: "formula",
 }));
 
 export const sets: readonly ReferenceSet[] = [
-	{ quantity: "Coil: inside film out of the whole conductance, Nusselt number", unit: "-", rows: inside },
-	{ quantity: "Coil: effectiveness through the layers", unit: "-", rows: effectiveness },
+	{
+		quantity: "Coil: inside film out of the whole conductance, Nusselt number",
+		unit: "-",
+		role: "check",
+		rows: inside,
+	},
+	{ quantity: "Coil: effectiveness through the layers", unit: "-", role: "check", rows: effectiveness },
 ];

@@ -13,11 +13,12 @@ const strong: Loop = aLoop({
 	pump: { flow: 4 / 60_000, electricPower: 2000, efficiency: 0.9, maximumPressure: 2e6 },
 });
 const HAGEN_POISEUILLE =
-	"Hagen–Poiseuille, 128 µ L Q/(π d⁴), with 86 and 336 mm²/s of ISO VG 32 by ASTM D341 and 867 and 880 kg/m³; worked out apart from this project";
+	"Hagen–Poiseuille, 128 µ L Q/(π d⁴), with 86 and 336 mm²/s of ISO VG 32 by ASTM D341 and 867 and 880 kg/m³";
 
 const cold: ReferenceSet = {
 	quantity: "pressure around a loop of cold VG 32 oil",
 	unit: "kPa",
+	role: "check",
 	rows: (
 		[
 			[20, 141],
@@ -27,9 +28,9 @@ const cold: ReferenceSet = {
 		name: `20 m of 13 mm at 4 L/min, ${t} °C`,
 		published,
 		computed: () => coldStart(strong, [], celsius(t)).duty.pressure / 1000,
-		tolerance: { relative: 0.02, reason: "three digits, and density ± 1.5 %" },
+		tolerance: { relative: 0.02, basis: "digits", reason: "viscosity to two digits, density ± 1.5 %" },
 		source: HAGEN_POISEUILLE,
-		fromMemory: false,
+		kind: "formula",
 	})),
 };
 
@@ -46,14 +47,15 @@ const washed = (): number => {
 const rain: ReferenceSet = {
 	quantity: "heat through lagging whose skin rain keeps at the air's temperature",
 	unit: "W/m",
+	role: "check",
 	rows: [
 		{
 			name: "radii 50 and 100 mm, 0.05 W/mK, 200 K",
 			published: 90.6472,
 			computed: washed,
-			tolerance: { relative: 1e-4, reason: "conductivity at the mean of the two faces" },
-			source: "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6e, Wiley 2007, equation 3.27",
-			fromMemory: false,
+			tolerance: { relative: 1e-4, basis: "numerics", reason: "conductivity at the mean of the two faces" },
+			source: "conduction through a hollow cylinder, 2πkΔT/ln(r₂/r₁)",
+			kind: "formula",
 		},
 	],
 };

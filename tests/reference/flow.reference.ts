@@ -5,83 +5,91 @@ import {
 	type Segment,
 	segmentPressureDrop,
 } from "../../src/loop/flow.ts";
-import type { ReferenceSet } from "./reference.ts";
+import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
-const CHURCHILL =
-	"Churchill, Chemical Engineering 84 (7 Nov. 1977) 91–92, as evaluated by the open library fluids 1.1.0";
-const COLEBROOK =
-	"Colebrook, J. Inst. Civ. Eng. 11 (1939) 133–156, solved exactly by the open library fluids 1.1.0";
+const CHURCHILL = "Churchill, Chemical Engineering 84 (7 Nov. 1977) 91–92, by the open library fluids 1.0.22";
+const COLEBROOK = "Colebrook, J. Inst. Civ. Eng. 11 (1939) 133–156, solved by the open library fluids 1.0.22";
 
+// [Reynolds number, relative roughness, Churchill 1977, Colebrook or laminar law]
 const points = [
 	[1000, 0, 0.064, 0.064],
-	[2000, 0, 0.03204, 0.032],
-	[4e3, 1e-3, 0.04173, 0.04091],
-	[1e4, 0, 0.031, 0.030883],
-	[1e5, 0, 0.01787, 0.01799],
-	[1e5, 1e-4, 0.01846, 0.018514],
-	[1e5, 1e-3, 0.02234, 0.022175],
-	[1e6, 1e-4, 0.01351, 0.013441],
-	[1e7, 1e-6, 0.00826, 0.008213],
+	[2000, 0, 0.0320433174, 0.032],
+	[4e3, 1e-3, 0.041728028, 0.0409103899],
+	[1e4, 0, 0.0310021307, 0.0308829503],
+	[1e5, 0, 0.0178748216, 0.0179897731],
+	[1e5, 1e-4, 0.0184626246, 0.0185138661],
+	[1e5, 1e-3, 0.0223432355, 0.0221745359],
+	[1e6, 1e-4, 0.0135082027, 0.0134414377],
+	[1e7, 1e-6, 0.0082609271, 0.0082131804],
 ] as const;
 
 const straight: ReferenceSet = {
 	quantity: "friction factor of a straight tube (Darcy)",
 	unit: "-",
-	rows: points.flatMap(([Re, roughness, own, exact]) => [
-		{
-			name: `Re ${Re}, ε/D ${roughness}`,
-			published: own,
-			computed: () => frictionChurchill(Re, roughness),
-			tolerance: { absolute: 6e-6, reason: "printed to five decimals" },
-			source: CHURCHILL,
-			fromMemory: false,
+	role: "check",
+	rows: points.map(([Re, roughness, published]) => ({
+		name: `Re ${Re}, ε/D ${roughness}`,
+		published,
+		computed: () => frictionChurchill(Re, roughness),
+		tolerance: { absolute: 5e-11, basis: "digits", reason: "ten decimals" },
+		source: CHURCHILL,
+		kind: "library",
+	})),
+};
+const straightByOthers: ReferenceSet = {
+	quantity: "friction factor of a straight tube against Colebrook and the laminar law",
+	unit: "-",
+	role: "sanity",
+	why: "one explicit formula for all regimes against those of two of them",
+	rows: points.map(([Re, roughness, , published]) => ({
+		name: `Re ${Re}, ε/D ${roughness}`,
+		published,
+		computed: () => frictionChurchill(Re, roughness),
+		tolerance: {
+			relative: 0.05,
+			basis: "practice",
+			reason: "friction of real pipes lies within 5 % of Colebrook (common practice, no source)",
 		},
-		{
-			name: `Re ${Re}, ε/D ${roughness}, against ${Re <= 2000 ? "64/Re" : "Colebrook"}`,
-			published: exact,
-			computed: () => frictionChurchill(Re, roughness),
-			tolerance: {
-				relative: 0.025,
-				reason: "an explicit formula for all regimes; Colebrook itself is ± 5 % of pipes",
-			},
-			source: Re <= 2000 ? "Hagen–Poiseuille law, exact for laminar flow" : COLEBROOK,
-			fromMemory: false,
-		},
-	]),
+		source: Re <= 2000 ? "Hagen–Poiseuille law, 64/Re" : COLEBROOK,
+		kind: Re <= 2000 ? "formula" : "library",
+	})),
 };
 
 const RATIO = 0.04;
+const WHITE = "White, Proc. R. Soc. A 123 (1929) 645–663, by the open library fluids";
 const helical: ReferenceSet = {
 	quantity: "friction of a helical tube over that of a straight one, laminar",
 	unit: "-",
+	role: "check",
+	rows: (
+		[
+			[12, 1.00009034],
+			[50, 1.24593576],
+			[100, 1.53022636],
+			[500, 2.75249576],
+			[1000, 3.63984298],
+		] as const
+	).map(([Dean, factor]) => ({
+		name: `Dean number ${Dean}`,
+		published: factor,
+		computed: () => frictionFactorHelical(Dean / Math.sqrt(RATIO), RATIO) / (64 / (Dean / Math.sqrt(RATIO))),
+		tolerance: { absolute: 5e-9, basis: "digits", reason: "eight decimals" },
+		source: `${WHITE} 1.0.22`,
+		kind: "library",
+	})),
+};
+const helicalDarcy: ReferenceSet = {
+	quantity: "friction factor of a helical tube, laminar (Darcy)",
+	unit: "-",
+	role: "check",
 	rows: [
-		...(
-			[
-				[12, 1],
-				[50, 1.25],
-				[100, 1.54],
-				[500, 2.77],
-				[1000, 3.67],
-			] as const
-		).map(([Dean, factor]) => ({
-			name: `Dean number ${Dean}`,
-			published: factor,
-			computed: () =>
-				frictionFactorHelical(Dean / Math.sqrt(RATIO), RATIO) / (64 / (Dean / Math.sqrt(RATIO))),
-			tolerance: {
-				relative: 0.012,
-				reason: "printed to two decimals with the exponent 1/0.45 rounded to 2.2",
-			},
-			source: "White, Proc. R. Soc. A 123 (1929) 645–663",
-			fromMemory: true,
-		})),
 		{
-			name: "Re 250, d/D 0.2: Darcy factor",
-			published: 0.40633,
+			name: "Re 250, d/D 0.2",
+			published: 0.4063281817830202,
 			computed: () => frictionFactorHelical(250, 0.2),
-			tolerance: { absolute: 6e-6, reason: "printed to five decimals" },
-			source: "White, Proc. R. Soc. A 123 (1929) 645–663, as evaluated in the open library fluids' tests",
-			fromMemory: false,
+			tolerance: { relative: 1e-9, basis: "digits", reason: "more digits than that" },
+			source: `${WHITE}'s own tests`,
+			kind: "library",
 		},
 	],
 };
@@ -121,22 +129,15 @@ const CENGEL = "Çengel, Heat Transfer: A Practical Approach, 2e, McGraw-Hill 20
 const pressure: ReferenceSet = {
 	quantity: "pressure drop",
 	unit: "Pa",
+	role: "check",
 	rows: [
 		{
 			name: "oil line 0.3 m × 200 m at 2 m/s",
 			published: 1.14e5,
 			computed: () => segmentPressureDrop(lakePipe, lakeFlow),
-			tolerance: { relative: 0.003, reason: "printed to three digits" },
+			tolerance: { absolute: 500, basis: "digits", reason: "half of the third digit" },
 			source: CENGEL,
-			fromMemory: true,
-		},
-		{
-			name: "the same as a circuit: pumping power, W",
-			published: 16_100,
-			computed: () => circuitPressureDrop([lakePipe], 0, lakeFlow) * lakeFlow,
-			tolerance: { relative: 0.003, reason: "printed to three digits" },
-			source: CENGEL,
-			fromMemory: true,
+			kind: "memory",
 		},
 		...(
 			[
@@ -145,32 +146,62 @@ const pressure: ReferenceSet = {
 				[120, 828, 12.3e-6, 18_900],
 				[150, 810, 6.57e-6, 12_600],
 			] as const
-		).map(([t, density, kinematic, drop]) => ({
-			name: `engine oil ${t} °C, 0.05 kg/s in 10 m of helical tube`,
-			published: drop,
-			computed: () => segmentPressureDrop(coil(density, kinematic), 0.05 / density),
-			tolerance: { relative: 0.05, reason: "oil properties read between the rows of the table by hand" },
-			source:
-				"White, Proc. R. Soc. A 123 (1929) 645–663 with Incropera 6e, table A.5; worked out apart from this project",
-			fromMemory: true,
-		})),
+		).map(
+			([t, density, kinematic, drop]): ReferenceRow => ({
+				name: `engine oil ${t} °C, 0.05 kg/s in 10 m of helical tube`,
+				published: drop,
+				computed: () => segmentPressureDrop(coil(density, kinematic), 0.05 / density),
+				tolerance: {
+					relative: 0.05,
+					basis: "digits",
+					reason: "oil properties read between the rows of the table by hand",
+				},
+				source: "White, Proc. R. Soc. A 123 (1929) 645–663 with engine oil of Incropera 6e, table A.5",
+				kind: "formula",
+			}),
+		),
 		...(
 			[
 				[20, 86e-6, 141_000],
 				[0, 336e-6, 556_000],
 			] as const
-		).map(([t, kinematic, drop]) => ({
-			name: `VG 32 oil ${t} °C, 4 L/min in 20 m of 13 mm`,
-			published: drop,
-			computed: () => segmentPressureDrop(coldPipe(kinematic, 870), 4e-3 / 60),
-			tolerance: {
-				relative: 0.02,
-				reason: "viscosity printed to two or three digits, density near 870 kg/m³",
-			},
-			source: "Hagen–Poiseuille law with ASTM D341 viscosity; worked out apart from this project",
-			fromMemory: true,
-		})),
+		).map(
+			([t, kinematic, drop]): ReferenceRow => ({
+				name: `VG 32 oil ${t} °C, 4 L/min in 20 m of 13 mm`,
+				published: drop,
+				computed: () => segmentPressureDrop(coldPipe(kinematic, 870), 4e-3 / 60),
+				tolerance: {
+					relative: 0.02,
+					basis: "digits",
+					reason: "viscosity to two or three digits, density near 870 kg/m³",
+				},
+				source: "Hagen–Poiseuille law with ASTM D341 viscosity",
+				kind: "formula",
+			}),
+		),
+	],
+};
+const pumping: ReferenceSet = {
+	quantity: "pumping power of a circuit",
+	unit: "W",
+	role: "check",
+	rows: [
+		{
+			name: "oil line 0.3 m × 200 m at 2 m/s",
+			published: 16_100,
+			computed: () => circuitPressureDrop([lakePipe], 0, lakeFlow) * lakeFlow,
+			tolerance: { absolute: 50, basis: "digits", reason: "half of the third digit" },
+			source: CENGEL,
+			kind: "memory",
+		},
 	],
 };
 
-export const sets: readonly ReferenceSet[] = [straight, helical, pressure];
+export const sets: readonly ReferenceSet[] = [
+	straight,
+	straightByOthers,
+	helical,
+	helicalDarcy,
+	pressure,
+	pumping,
+];

@@ -1,5 +1,5 @@
 import { propyleneGlycol } from "../../src/fluids/glycol.ts";
-import type { ReferenceSet } from "./reference.ts";
+import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
 const SOURCE = "ASHRAE Handbook Fundamentals, 2001, ch. 21, aqueous solutions of inhibited propylene glycol";
 
@@ -44,35 +44,94 @@ const TOLERANCES = {
 	viscosity: [0.01, 0.02],
 } as const;
 
-const setOf = (
+const fitOf = (
 	property: keyof typeof TOLERANCES,
 	column: 1 | 2 | 3 | 4,
 	quantity: string,
 	unit: string,
 	factor: number,
-) => ({
+): ReferenceSet => ({
+	quantity: `${quantity} of propylene glycol in water, its table`,
+	unit,
+	role: "fit",
+	why: "the polynomials were fitted to this table",
+	rows: TABLES.flatMap(({ percent, rows, slack }) =>
+		rows.map(
+			(row): ReferenceRow => ({
+				name: `${percent} % by volume, ${row[0]} °C`,
+				published: row[column],
+				computed: () => propyleneGlycol(percent)[property](row[0] + 273.15) * factor,
+				tolerance: {
+					relative: TOLERANCES[property][slack],
+					basis: "claim",
+					reason: slack
+						? "mean of the columns of 20 and 30 % for 25 %"
+						: "error of the fit, and the printed digits",
+				},
+				source: SOURCE,
+				kind: "print",
+			}),
+		),
+	),
+});
+
+// Uninhibited glycol of the same share by volume, 25.7, 40.9 and 50.9 % by mass, from the densities of its parts at 20 °C
+const MELINDER =
+	"Melinder, Properties of Secondary Working Fluids, IIR 2010, by the coefficients of the open library Modelica Buildings";
+// [% by volume, °C, density, heat capacity J/kgK, conductivity W/mK, viscosity mPa s]
+const UNINHIBITED = [
+	[25, 0, 1026.6, 3863, 0.4466, 5.714],
+	[25, 20, 1019.9, 3912, 0.4645, 2.512],
+	[25, 40, 1010.4, 3961, 0.4822, 1.382],
+	[25, 60, 998.8, 4009, 0.4994, 0.893],
+	[25, 80, 985.7, 4054, 0.5157, 0.638],
+	[40, 0, 1043.2, 3626, 0.3843, 12.422],
+	[40, 20, 1033.0, 3692, 0.3965, 4.538],
+	[40, 40, 1020.6, 3757, 0.4092, 2.201],
+	[40, 60, 1006.7, 3821, 0.4222, 1.312],
+	[40, 80, 992.0, 3884, 0.4355, 0.892],
+	[50, 0, 1051.6, 3435, 0.3464, 19.917],
+	[50, 20, 1039.6, 3513, 0.3558, 6.616],
+	[50, 40, 1025.8, 3591, 0.3657, 3.0],
+	[50, 60, 1010.8, 3669, 0.3759, 1.703],
+	[50, 80, 995.1, 3746, 0.3866, 1.111],
+] as const;
+
+const checkOf = (
+	property: keyof typeof TOLERANCES,
+	column: 2 | 3 | 4 | 5,
+	quantity: string,
+	unit: string,
+	factor: number,
+	relative: number,
+): ReferenceSet => ({
 	quantity: `${quantity} of propylene glycol in water`,
 	unit,
-	rows: TABLES.flatMap(({ percent, rows, slack }) =>
-		rows.map((row) => ({
-			name: `${percent} % by volume, ${row[0]} °C`,
+	role: "check",
+	rows: UNINHIBITED.map(
+		(row): ReferenceRow => ({
+			name: `${row[0]} % by volume, ${row[1]} °C`,
 			published: row[column],
-			computed: () => propyleneGlycol(percent)[property](row[0] + 273.15) * factor,
+			computed: () => propyleneGlycol(row[0])[property](row[1] + 273.15) * factor,
 			tolerance: {
-				relative: TOLERANCES[property][slack],
-				reason: slack
-					? "mean of the columns of 20 and 30 % for 25 %"
-					: "error of the fit, and the printed digits",
+				relative,
+				basis: "practice",
+				reason:
+					"other measurements, of glycol without inhibitors, which make up some per cent (common practice, no source)",
 			},
-			source: SOURCE,
-			fromMemory: false,
-		})),
+			source: MELINDER,
+			kind: "library",
+		}),
 	),
 });
 
 export const sets: readonly ReferenceSet[] = [
-	setOf("density", 1, "Density", "kg/m³", 1),
-	setOf("heatCapacity", 2, "Heat capacity", "J/kgK", 1),
-	setOf("conductivity", 3, "Thermal conductivity", "W/mK", 1),
-	setOf("viscosity", 4, "Viscosity", "mPa s", 1000),
+	checkOf("density", 2, "Density", "kg/m³", 1, 0.01),
+	checkOf("heatCapacity", 3, "Heat capacity", "J/kgK", 1, 0.02),
+	checkOf("conductivity", 4, "Thermal conductivity", "W/mK", 1, 0.03),
+	checkOf("viscosity", 5, "Viscosity", "mPa s", 1000, 0.1),
+	fitOf("density", 1, "Density", "kg/m³", 1),
+	fitOf("heatCapacity", 2, "Heat capacity", "J/kgK", 1),
+	fitOf("conductivity", 3, "Thermal conductivity", "W/mK", 1),
+	fitOf("viscosity", 4, "Viscosity", "mPa s", 1000),
 ];

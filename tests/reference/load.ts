@@ -3,16 +3,27 @@ import type { ReferenceSet } from "./reference.ts";
 
 const ENDING = ".reference.ts";
 
-/** Every set of published values in this folder, in the order of their files' names. */
-export async function referenceSets(): Promise<readonly ReferenceSet[]> {
-	const topics = readdirSync(import.meta.dirname)
+/** The sets of one file of this folder. */
+export interface ReferenceFile {
+	readonly file: string;
+	readonly sets: readonly ReferenceSet[];
+}
+
+/** Every file of published values in this folder, in the order of their names. */
+export async function referenceFiles(): Promise<readonly ReferenceFile[]> {
+	const files = readdirSync(import.meta.dirname)
 		.filter((name) => name.endsWith(ENDING))
-		.map((name) => name.slice(0, -ENDING.length))
 		.sort();
-	const modules = await Promise.all(
-		topics.map(
-			async (topic) => (await import(`./${topic}.reference.ts`)) as { sets: readonly ReferenceSet[] },
-		),
+	return Promise.all(
+		files.map(async (file) => {
+			const topic = file.slice(0, -ENDING.length);
+			const module = (await import(`./${topic}.reference.ts`)) as { sets: readonly ReferenceSet[] };
+			return { file, sets: module.sets };
+		}),
 	);
-	return modules.flatMap((module) => module.sets);
+}
+
+/** Every set of published values in this folder. */
+export async function referenceSets(): Promise<readonly ReferenceSet[]> {
+	return (await referenceFiles()).flatMap(({ sets }) => sets);
 }

@@ -60,16 +60,16 @@ const row = (coil: number, celsius: number, published: number): ReferenceRow => 
 	name: `coil ${coil} W/K, tank from 15 to ${celsius} °C`,
 	published,
 	computed: () => marchedHours(coil, celsius + 273.15),
-	tolerance: { relative: 0.005, reason: "first-order march at one minute" },
-	source:
-		"closed form of the lumped tank, T(t) = T_air + a/b − (…)·exp(−b·t/C), evaluated apart from this project",
-	fromMemory: false,
+	tolerance: { relative: 0.005, basis: "numerics", reason: "first-order march at one minute" },
+	source: "exact: lumped tank, T(t) = T_air + a/b − (…)·exp(−b·t/C)",
+	kind: "formula",
 });
 
 export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Time to target against the closed form",
 		unit: "h",
+		role: "check",
 		rows: [
 			row(200, 40, 1.983),
 			row(200, 60, 3.833),

@@ -14,10 +14,20 @@ const golden = { time: utc("2003-10-17T19:30:30Z"), latitude: rad(39.742476), lo
 const goldenSun = () => sunPosition(golden.time, golden.latitude, golden.longitude);
 const goldenSeen = () => apparentAltitudeAt(goldenSun().trueAltitude, 82_000);
 
-const ephemeris: Tolerance = { absolute: 0.02, reason: "stated error of the low-precision series" };
+const ephemeris: Tolerance = {
+	absolute: 0.02,
+	basis: "source",
+	reason: "0.01° of right ascension and of declination: stated error of the low-precision series",
+};
 const seconds: Tolerance = {
-	absolute: 60,
-	reason: "almanacs print minutes; refraction at the horizon varies as much",
+	absolute: 5,
+	basis: "source",
+	reason: "0.02° of hour angle, twice the stated error of the low-precision series",
+};
+const rightAscension: Tolerance = {
+	absolute: 0.05,
+	basis: "source",
+	reason: "0.01° of right ascension is 2.4 s, the stated error of the low-precision series",
 };
 
 const spa = (
@@ -25,11 +35,10 @@ const spa = (
 	published: number,
 	computed: () => number,
 	tolerance: Tolerance,
-): ReferenceRow => ({ name, published, computed, tolerance, source: SPA, fromMemory: false });
+): ReferenceRow => ({ name, published, computed, tolerance, source: SPA, kind: "print" });
 
 // Points of the same algorithm, evaluated apart from this project
-const SPA_POINT =
-	"Reda & Andreas, NREL/TP-560-34302 (2008), the algorithm evaluated by an independent program";
+const SPA_POINT = "Reda & Andreas, NREL/TP-560-34302 (2008), the algorithm";
 const equinox = () => sunPosition(utc("2024-03-20T12:00:00Z"), 0, 0);
 const delhi = () => sunPosition(utc("2025-01-15T08:30:00Z"), rad(28.6), rad(77.2));
 const point = (
@@ -37,9 +46,10 @@ const point = (
 	published: number,
 	computed: () => number,
 	tolerance: Tolerance,
-): ReferenceRow => ({ name, published, computed, tolerance, source: SPA_POINT, fromMemory: false });
+): ReferenceRow => ({ name, published, computed, tolerance, source: SPA_POINT, kind: "formula" });
 
-const MEEUS = "Meeus, Astronomical Algorithms, 2nd ed. 1998, ex. 25.b and 28.a (1992-10-13 0h TD)";
+const MEEUS =
+	"Meeus, Astronomical Algorithms, 2nd ed. 1998, ex. 28.a (1992-10-13 0h TD), in two public copies";
 const meeusTime = utc("1992-10-13T00:00:00Z") - 59; // TD runs 59 s ahead of UT in 1992
 
 // Duffie & Beckman's examples by solar time on the Greenwich meridian, so that solar time is hours from noon
@@ -51,8 +61,9 @@ const atSolarTime = (date: string, hour: number) => {
 const zenith = (date: string, hour: number) => 90 - deg(atSolarTime(date, hour).trueAltitude);
 const azimuth = (date: string, hour: number) => deg(atSolarTime(date, hour).azimuth) - 180;
 const cooper: Tolerance = {
-	absolute: 0.9,
-	reason: "the book takes Cooper's declination, up to 0.9° off near an equinox, and prints one decimal",
+	absolute: 1.2,
+	basis: "source",
+	reason: "Cooper's declination, which the book takes, is up to 0.9° off near an equinox, and one decimal",
 };
 const duffie = (
 	example: string,
@@ -66,7 +77,7 @@ const duffie = (
 	computed,
 	tolerance,
 	source: `${DUFFIE} ${example}`,
-	fromMemory: false,
+	kind: "print",
 });
 
 /** Hour of the UT day [h] of a rise or set at longitude 0. */
@@ -87,7 +98,7 @@ const a21 = (
 	computed: () => riseOrSet(date, latitude, which),
 	tolerance: seconds,
 	source: A21,
-	fromMemory: false,
+	kind: "print",
 });
 const goldenDay = (noonish: string) => {
 	const day = sunDay(utc(noonish), golden.latitude, golden.longitude);
@@ -99,6 +110,7 @@ export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Sun position",
 		unit: "°",
+		role: "check",
 		rows: [
 			spa("zenith, true, Golden", 50.127954, () => 90 - deg(goldenSun().trueAltitude), ephemeris),
 			spa("zenith, seen through 820 hPa, Golden", 50.111622, () => 90 - deg(goldenSeen()), ephemeris),
@@ -114,8 +126,9 @@ export const sets: readonly ReferenceSet[] = [
 			),
 			point("zenith, true, equinox at 0, 0", 1.8331, () => 90 - deg(equinox().trueAltitude), ephemeris),
 			point("azimuth, equinox at 0, 0", 85.4145, () => deg(equinox().azimuth), {
-				absolute: 0.6,
-				reason: "0.02° on the great circle, 1.8° from the zenith",
+				absolute: 0.63,
+				basis: "source",
+				reason: "0.02° on the great circle, 1.83° from the zenith",
 			}),
 			point("zenith, true, 28.6° N", 54.1328, () => 90 - deg(delhi().trueAltitude), ephemeris),
 			point("apparent altitude, 28.6° N", 35.8904, () => deg(delhi().apparentAltitude), ephemeris),
@@ -125,47 +138,59 @@ export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Declination",
 		unit: "°",
+		role: "check",
 		rows: [
 			{
 				name: "1992-10-13",
-				published: -7.783817,
+				published: -7.78381,
 				computed: () => deg(declination(meeusTime)),
-				tolerance: { absolute: 0.01, reason: "the book's own error of the low-precision series" },
-				source: MEEUS,
-				fromMemory: true,
+				tolerance: { absolute: 0.01, basis: "source", reason: "stated error of the low-precision series" },
+				source: "the open library astropy 5, apparent place (the day of Meeus, ex. 25.a)",
+				kind: "library",
 			},
-			duffie("1.6.3", "16 March", -2.4, () => deg(declination(utc("2001-03-16T16:00:00Z"))), cooper),
 		],
 	},
 	{
 		quantity: "Equation of time",
 		unit: "min",
+		role: "check",
 		rows: [
-			spa("2003-10-17", 14.641511, () => equationOfTime(golden.time) / 60, {
-				absolute: 0.05,
-				reason: "0.01° of right ascension is 2.4 s",
-			}),
-			point("2024-03-20", -7.305, () => equationOfTime(utc("2024-03-20T12:00:00Z")) / 60, {
-				absolute: 0.05,
-				reason: "0.01° of right ascension is 2.4 s",
-			}),
+			point("2003-10-17", 14.641511, () => equationOfTime(golden.time) / 60, rightAscension),
+			point("2024-03-20", -7.305, () => equationOfTime(utc("2024-03-20T12:00:00Z")) / 60, rightAscension),
 			{
 				name: "1992-10-13",
-				published: 13.71,
+				published: 13 + 42.6 / 60,
 				computed: () => equationOfTime(meeusTime) / 60,
-				tolerance: { absolute: 0.05, reason: "0.01° of right ascension is 2.4 s" },
+				tolerance: rightAscension,
 				source: MEEUS,
-				fromMemory: true,
+				kind: "print",
 			},
+		],
+	},
+	{
+		quantity: "Declination by a textbook's formula",
+		unit: "°",
+		role: "sanity",
+		why: "Cooper's one-term declination against an ephemeris",
+		rows: [duffie("1.6.3", "16 March", -2.4, () => deg(declination(utc("2001-03-16T16:00:00Z"))), cooper)],
+	},
+	{
+		quantity: "Equation of time by a textbook's formula",
+		unit: "min",
+		role: "sanity",
+		why: "Spencer's series against an ephemeris",
+		rows: [
 			duffie("1.5.1", "3 February", -13.5, () => equationOfTime(utc("2001-02-03T16:30:00Z")) / 60, {
 				absolute: 0.6,
-				reason: "stated error of the book's series by Spencer",
+				basis: "source",
+				reason: "stated error of Spencer's series",
 			}),
 		],
 	},
 	{
 		quantity: "Sunrise, noon and sunset",
-		unit: "s of the day",
+		unit: "s",
+		role: "check",
 		rows: [
 			spa(
 				"sunrise, Golden, 17 October",
@@ -173,11 +198,11 @@ export const sets: readonly ReferenceSet[] = [
 				() => goldenDay("2003-10-17T19:00:00Z").sunrise - utc("2003-10-17T07:00:00Z"),
 				seconds,
 			),
-			spa(
+			point(
 				"noon, Golden, 17 October",
 				clock(11, 46, 4.97),
 				() => goldenDay("2003-10-17T19:00:00Z").noon - utc("2003-10-17T07:00:00Z"),
-				{ absolute: 5, reason: "0.02° of hour angle is 5 s" },
+				seconds,
 			),
 			spa(
 				"sunset, Golden, evening of the UT day: 16 October by the clock",
@@ -202,6 +227,8 @@ export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Sun and planes by solar time",
 		unit: "°",
+		role: "sanity",
+		why: "the book takes Cooper's one-term declination",
 		rows: [
 			duffie(
 				"1.6.1",
@@ -221,27 +248,36 @@ export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Extraterrestrial irradiation on the horizontal",
 		unit: "MJ/m² day",
+		role: "sanity",
+		why: "one-term declinations and distance factors against an ephemeris",
 		rows: [
 			duffie("1.10.1", "43° N, 15 April", 33.8, () => dailyOutside("2001-04-15", 43), {
-				relative: 0.01,
-				reason: "the book takes Cooper's declination, 0.3° off here, and a one-term distance factor",
+				relative: 0.03,
+				basis: "source",
+				reason: "Cooper's declination may be 0.9° off: 2 %; a one-term distance factor 0.3 %",
 			}),
 			{
 				name: "20° S, 3 September",
 				published: 32.2,
 				computed: () => dailyOutside("2001-09-03", -20),
-				tolerance: { relative: 0.01, reason: "one-term declination and distance factor of the paper" },
+				tolerance: {
+					relative: 0.03,
+					basis: "source",
+					reason: "a one-term declination may be 0.9° off: 2 %; a one-term distance factor 0.3 %",
+				},
 				source: "Allen et al., FAO Irrigation and Drainage Paper 56 (1998), example 8",
-				fromMemory: true,
+				kind: "memory",
 			},
 		],
 	},
 	{
 		quantity: "Distance factor of the sun",
 		unit: "-",
+		role: "check",
 		rows: [
 			spa("2003-10-17, from 0.996542 AU", 0.996542 ** -2, () => distanceFactor(golden.time), {
 				absolute: 0.0012,
+				basis: "claim",
 				reason: "Spencer's fit of one year against the true sun of 1990 to 2050",
 			}),
 		],

@@ -1,10 +1,11 @@
 import { water, waterExpansion } from "../../src/fluids/water.ts";
-import type { ReferenceSet } from "./reference.ts";
+import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
-const THERMAL = "IAPWS R7-97(2012), region 1, at 101.325 kPa, independently computed";
-const SATURATED = "IAPWS R7-97(2012), region 1, at saturation, independently computed";
-const VISCOSITY = "IAPWS R12-08, Viscosity of ordinary water substance, independently computed";
-const CONDUCTIVITY = "IAPWS R15-11, Thermal conductivity of ordinary water substance, independently computed";
+const THERMAL = "IAPWS R7-97(2012), region 1, at 101.325 kPa, by the open library iapws";
+const SATURATED = "IAPWS R7-97(2012), region 1, at saturation, by the open library iapws";
+const VISCOSITY = "IAPWS R12-08, Viscosity of ordinary water substance, by the open library iapws";
+const CONDUCTIVITY =
+	"IAPWS R15-11, Thermal conductivity of ordinary water substance, by the open library iapws";
 
 // [°C, density, heat capacity kJ/kgK, conductivity, viscosity Pa s]
 const PROPERTIES = [
@@ -52,6 +53,8 @@ const HEATING = [
 	[30, 80, 334.99 - 125.83],
 ] as const;
 
+const FITTED = "the polynomials were fitted to these formulations";
+
 const kelvin = (celsius: number) => celsius + 273.15;
 const thermalSource = (celsius: number) => (celsius > 100 ? SATURATED : THERMAL);
 const rowsOf = (
@@ -60,79 +63,103 @@ const rowsOf = (
 	relative: number,
 	reason: string,
 	source: (celsius: number) => string,
-) =>
+): readonly ReferenceRow[] =>
 	PROPERTIES.map((row) => ({
 		name: `${row[0]} °C`,
 		published: row[column],
 		computed: () => computed(kelvin(row[0])),
-		tolerance: { relative, reason },
+		tolerance: { relative, basis: "claim", reason },
 		source: source(row[0]),
-		fromMemory: false,
+		kind: "library",
 	}));
 
 export const sets: readonly ReferenceSet[] = [
 	{
 		quantity: "Density of water",
 		unit: "kg/m³",
+		role: "fit",
+		why: FITTED,
 		rows: rowsOf(1, water.density, 5e-5, "error of the fit 2e-5, and five printed digits", thermalSource),
 	},
 	{
 		quantity: "Heat capacity of water",
 		unit: "kJ/kgK",
+		role: "fit",
+		why: FITTED,
 		rows: rowsOf(2, (t) => water.heatCapacity(t) / 1000, 4e-4, "error of the fit 3e-4", thermalSource),
 	},
 	{
 		quantity: "Thermal conductivity of water",
 		unit: "W/mK",
+		role: "fit",
+		why: FITTED,
 		rows: rowsOf(3, water.conductivity, 1.2e-3, "error of the fit 1.1e-3", () => CONDUCTIVITY),
 	},
 	{
 		quantity: "Viscosity of water",
 		unit: "Pa s",
+		role: "fit",
+		why: FITTED,
 		rows: rowsOf(4, water.viscosity, 3.5e-3, "error of the fit 3.1e-3", () => VISCOSITY),
 	},
 	{
 		quantity: "Volumetric expansion of water",
 		unit: "1/K",
+		role: "fit",
+		why: FITTED,
 		rows: EXPANSION.map(([celsius, published]) => ({
 			name: `${celsius} °C`,
 			published,
 			computed: () => waterExpansion(kelvin(celsius)),
-			tolerance: { absolute: 1.3e-6, reason: "slope of the density fit, 1.2e-6 1/K" },
+			tolerance: { absolute: 1.3e-6, basis: "claim", reason: "slope of the density fit, 1.2e-6 1/K" },
 			source: THERMAL,
-			fromMemory: false,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Heat to warm water",
 		unit: "kJ/kg",
+		role: "fit",
+		why: FITTED,
 		rows: HEATING.map(([from, to, published]) => ({
 			name: `${from} to ${to} °C`,
 			published,
 			computed: () => (water.enthalpy(kelvin(to)) - water.enthalpy(kelvin(from))) / 1000,
-			tolerance: { relative: 3e-4, reason: "heat capacity fit 3e-4; enthalpies printed to 0.01 kJ/kg" },
+			tolerance: {
+				relative: 3e-4,
+				basis: "claim",
+				reason: "heat capacity fit 3e-4; enthalpies printed to 0.01 kJ/kg",
+			},
 			source: THERMAL,
-			fromMemory: false,
+			kind: "library",
 		})),
 	},
 	{
 		quantity: "Heat to warm 100 litres of water",
 		unit: "kWh",
+		role: "fit",
+		why: FITTED,
 		rows: [
 			{
 				name: "15 to 60 °C, filled at 15 °C",
 				published: 5.221,
 				computed: () =>
 					(0.1 * water.density(288.15) * (water.enthalpy(333.15) - water.enthalpy(288.15))) / 3.6e6,
-				tolerance: { absolute: 0.002, reason: "heat capacity fit 3e-4, and three printed decimals" },
+				tolerance: {
+					absolute: 0.002,
+					basis: "claim",
+					reason: "heat capacity fit 3e-4, and three printed decimals",
+				},
 				source: THERMAL,
-				fromMemory: false,
+				kind: "library",
 			},
 		],
 	},
 	{
 		quantity: "Swelling of water",
 		unit: "%",
+		role: "fit",
+		why: FITTED,
 		rows: (
 			[
 				[60, 1.68],
@@ -142,9 +169,9 @@ export const sets: readonly ReferenceSet[] = [
 			name: `10 to ${to} °C`,
 			published,
 			computed: () => 100 * (water.density(283.15) / water.density(kelvin(to)) - 1),
-			tolerance: { absolute: 0.008, reason: "two printed decimals, and the density fit" },
+			tolerance: { absolute: 0.008, basis: "claim", reason: "two printed decimals, and the density fit" },
 			source: THERMAL,
-			fromMemory: false,
+			kind: "library",
 		})),
 	},
 ];
