@@ -99,7 +99,7 @@ export const sunPosition = operation({
 			sources: [
 				"Position: Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
 				"Air mass: Kasten & Young, Applied Optics 28 (1989) 4735–4738",
-				"Extraterrestrial irradiance: 1361.1 W/m² (ASTM E490-22) × the distance factor of Spencer, Search 2 (1971) 172",
+				"Extraterrestrial irradiance: 1361.1 W/m² (Gueymard 2018) × the distance factor of Spencer, Search 2 (1971) 172",
 			],
 		};
 	},

@@ -63,7 +63,7 @@ export const Draw = z
 		mixedTemperatureC: assume(
 			celsius("At the tap, hot and cold mixed.", 5, 95),
 			40,
-			"a warm shower; EU 812/2013 counts mixed water at 40 °C (from memory)",
+			"a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C",
 		),
 	})
 	.openapi("Draw", { description: "The cold feed, and what is drawn at the taps." });

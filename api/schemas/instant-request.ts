@@ -48,7 +48,7 @@ const WATER = {
 	wantedTemperatureC: assume(
 		celsius("Of the water at the tap.", 5, 95),
 		40,
-		"a warm shower; EU 812/2013 counts mixed water at 40 °C (from memory)",
+		"a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C",
 	),
 	wantedFlowLPerMin: litresPerMinute(
 		"Flow that is wanted, in litres at the cold feed. Left out, any flow at the wanted temperature will do.",

@@ -15,7 +15,7 @@ export const Spreads = z
 		linkeTurbidity: assume(
 			ratio("Haze of a clear sky, as Linke turbidity. Standard deviation.", 0, 3),
 			0.7,
-			"how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory)",
+			"how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003",
 		),
 		measuredIrradiance: assume(
 			relative("Of a measured sky's irradiance."),

@@ -1,7 +1,7 @@
 import { type CautionRule, type StandingTank, temperature } from "./caution.ts";
 
-const SAFE = 333.15; // [K] 60 °C at which a store is kept; WHO, Legionella and the prevention of legionellosis, 2007 (value from memory)
-const GROWING = [298.15, 318.15] as const; // [K] 25–45 °C in which it multiplies, same source
+const SAFE = 333.15; // [K] 60 °C at which a store is kept; HSE, Legionnaires' disease, HSG274 Part 2, 2014
+const GROWING = [298.15, 318.15] as const; // [K] 25–45 °C in which it multiplies; WHO, Legionella and the prevention of legionellosis, 2007 (quoted in a public copy)
 const LONG = 4 * 3600; // [s] common practice, no source
 
 /** Bacteria in lukewarm water. */

@@ -2,7 +2,7 @@ import type { Tank } from "../tank/tank.ts";
 import { type CautionRule, type DayAir, temperature } from "./caution.ts";
 import { mayFreeze } from "./may-freeze.ts";
 
-const FREEZING = 273.15; // [K] of water, IAPWS R14-08 (value from memory)
+const FREEZING = 273.15; // [K] of water, IAPWS R14-08 (273.1525 K by the open library iapws)
 
 /** Ice in a tank, or in its pipes, which freeze long before it. */
 export const tankFrost: CautionRule<{ readonly plant: { readonly tank: Tank }; readonly air: DayAir }> = ({

@@ -17,7 +17,7 @@ const HIGH = 1000; // [K]
 const KILO = 1000; // [K]
 
 // Fit of cp against T/1000 K between LOW and HIGH
-const HEAT_CAPACITY = [1000.396, 96.17599, -859.0212, 2668.17, -2646.575, 882.0571] as const; // [J/kgK] ± 0.03 %, Lemmon et al. 2000, ideal-gas part (value from memory)
+const HEAT_CAPACITY = [1000.396, 96.17599, -859.0212, 2668.17, -2646.575, 882.0571] as const; // [J/kgK] ± 0.04 %, Lemmon et al. 2000, table 12, as public implementations print it
 
 /** Heat capacity of dry air as an ideal gas, held at its end values outside 200–1000 K [J/kgK]. */
 function heatCapacityAt(temperature: number): number {
@@ -32,7 +32,7 @@ function heatCapacityAt(temperature: number): number {
  *  Error   300–500 K: ν 1.3 %, k 0.8 %, Pr 0.6 %, cp 0.3 %; at 1000 K: ν 2.2 % low, k 1.3 % high; humidity left out
  *  Source  U.S. Standard Atmosphere, 1976, eq. 51 and 53; cp: Lemmon, Jacobsen, Penoncello & Friend,
  *          J. Phys. Chem. Ref. Data 29 (2000) 331–385
- *  Check   Incropera & DeWitt, Table A.4 (value from memory)   tests/reference/air.reference.ts */
+ *  Check   Incropera & DeWitt, Table A.4   tests/reference/air.reference.ts */
 export function air(temperature: number, pressure: number): Air {
 	const density = pressure / (GAS_CONSTANT_DRY_AIR * temperature);
 	const power = temperature * Math.sqrt(temperature); // T^1.5

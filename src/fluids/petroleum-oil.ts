@@ -18,11 +18,11 @@ export interface PetroleumOil {
 const REFERENCE = 288.15; // [K] 15 °C, where the trade states density
 const WATER_AT_REFERENCE = 999.1; // [kg/m³] ± 0.01, IAPWS R7-97 at 15 °C
 const KILOCALORIE = 4186.8; // [J] exact by convention, International Table
-const LUBRICANT_EXPANSION = 0.6278; // [kg/m³K] K₁ of lubricating oils, API MPMS ch. 11.1 (ASTM D1250), value from memory
+const LUBRICANT_EXPANSION = 0.6278; // [kg/m³K] K₁ of lubricating oils, API MPMS ch. 11.1 (ASTM D1250), as a public copy prints it
 
 /** Density of a petroleum lubricating oil: ρ = ρ₁₅ exp(−αΔ(1 + 0.8 αΔ)), α = 0.6278/ρ₁₅, Δ = T − 288.15 K.
  *  Error   1 % from 0 to 160 °C for an engine oil
- *  Source  API MPMS ch. 11.1 / ASTM D1250, lubricating oils (value from memory)
+ *  Source  API MPMS ch. 11.1 / ASTM D1250, lubricating oils (group D)
  *  Check   Incropera & DeWitt, Table A.5   tests/reference/oil.reference.ts */
 function densityFrom(densityAt15C: number, temperature: number): number {
 	const contraction = (LUBRICANT_EXPANSION / densityAt15C) * (temperature - REFERENCE);
@@ -34,7 +34,8 @@ function densityFrom(densityAt15C: number, temperature: number): number {
  *  Viscosity by Walther's equation, density by the petroleum tables.
  *  Range   cp and k 0–200 °C and stretched to the oil's range, end value held beyond
  *  Error   for an engine oil 0–157 °C: cp up to 5 % low, k 8–12 % low, density 1 %, viscosity see `waltherViscosity`
- *  Source  Cragoe, Thermal properties of petroleum products, NBS Misc. Publ. 97 (1929)
+ *  Source  Cragoe, Thermal properties of petroleum products, NBS Misc. Publ. 97 (1929); a public copy prints the same cp, and k
+ *          over the root of s instead of s, 7 % higher: that the original divides by s is from memory
  *  Check   Incropera & DeWitt, Table A.5   tests/reference/oil.reference.ts */
 export function petroleumOil(oil: PetroleumOil): Fluid {
 	const { densityAt15C, limits, range } = oil;
@@ -47,7 +48,7 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 	return {
 		id: oil.id,
 		name: oil.name,
-		source: "Cragoe, NBS Misc. Publ. 97 (1929); ASTM D341 (Walther); API MPMS ch. 11.1 (value from memory)",
+		source: "Cragoe, NBS Misc. Publ. 97 (1929); ASTM D341 (Walther); API MPMS ch. 11.1",
 		range,
 		potable: false,
 		freezes: false,

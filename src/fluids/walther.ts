@@ -31,7 +31,7 @@ export function waltherLine(cold: ViscosityPoint, hot: ViscosityPoint): WaltherL
  *  @param line  of `waltherLine`     @param temperature [K]     @returns kinematic viscosity [m²/s]
  *  Range   above the cloud point, ν > 2 mm²/s; the standard's correction below that is left out: 5 % at 0.8 mm²/s
  *  Error   4 % between the two points and 5 % within 20 K of them, for an engine oil; 32 % at 27 K below the lower one
- *  Source  ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384 (value from memory)
+ *  Source  ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384; a public copy prints the same form
  *  Check   Incropera & DeWitt, Table A.5   tests/reference/oil.reference.ts */
 export function waltherViscosity(line: WaltherLine, temperature: number): number {
 	const shifted = Math.exp(Math.exp(line.intercept - line.slope * Math.log(temperature)));

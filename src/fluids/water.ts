@@ -55,6 +55,9 @@ export const water: Fluid = {
 	limits: {
 		bulk: { temperature: HIGH, source: END_OF_FIT },
 		film: { temperature: HIGH, source: END_OF_FIT },
-		coldest: { temperature: LOW, source: "freezing point at 101.325 kPa, IAPWS R14-08 (value from memory)" },
+		coldest: {
+			temperature: LOW,
+			source: "freezing point at 101.325 kPa, IAPWS R14-08 (273.1525 K by the open library iapws)",
+		},
 	},
 };

@@ -2,7 +2,7 @@ import { requireWithin } from "../errors.ts";
 import { power } from "../numeric/power.ts";
 import { NUSSELT_LAMINAR } from "./internal-flow.ts";
 
-const FULLY_TURBULENT = 22_000; // [-] VDI Heat Atlas 2010, ch. G3 (value from memory)
+const FULLY_TURBULENT = 22_000; // [-] VDI-Wärmeatlas, 9th ed. 2002, section Gc, as the open library FluidDissipation has it
 const FRICTION_BLEND = 1.2; // [-] friction turns turbulent between Re_c and this multiple of it; chosen, the step is 5–15 %
 const MOST_RATIO = 0.5; // [-] a tube whose inner diameter is half the helix's can hardly be wound
 
@@ -10,7 +10,7 @@ const MOST_RATIO = 0.5; // [-] a tube whose inner diameter is half the helix's c
  *  @param ratio  inner diameter of the tube over diameter of the helix [-]     @returns Re_c [-]
  *  Range   0 ≤ ratio ≤ 0.5, else DomainError out_of_range; 0 gives the straight tube's 2300
  *  Error   Ito 1959 and Srinivasan 1968 lie 3 to 8 % higher for ratios 0.04–0.1
- *  Source  Schmidt, Chem.-Ing.-Tech. 39 (1967) 781–789 (formula from memory)
+ *  Source  Schmidt, Chem.-Ing.-Tech. 39 (1967) 781–789, as the open library fluids has it
  *  Check   five ratios, tests/reference/heat.reference.ts */
 export function criticalReynoldsHelical(ratio: number): number {
 	requireWithin("diameter ratio of the helix", ratio, 0, MOST_RATIO);
@@ -38,7 +38,7 @@ function turbulentHelical(Re: number, Pr: number, ratio: number): number {
  *  Error   laminar oil: Dravid 1971 agrees within 7 %, but Schmidt 1967 lies up to 1.7 times higher and Manlapaz &
  *          Churchill 1981 down to 0.6 times lower, so the range of an answer should carry −40 / +70 %; turbulent ± 15 %
  *  Source  Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206 (formula from memory);
- *          Schmidt 1967 as Gnielinski gives it in VDI Heat Atlas, 2nd ed., Springer 2010, ch. G3 (formula from memory)
+ *          turbulent: Gnielinski in VDI-Wärmeatlas, 9th ed. 2002, section Gc, as the open library FluidDissipation has it
  *  Check   oil at 60–150 °C and Gnielinski points, tests/reference/heat.reference.ts */
 export function nusseltHelical(Re: number, Pr: number, ratio: number): number {
 	requireWithin("Reynolds number", Re, 0, Number.MAX_VALUE);

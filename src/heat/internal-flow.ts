@@ -1,7 +1,7 @@
 import { requireWithin } from "../errors.ts";
 
 export const NUSSELT_LAMINAR = 3.66; // [-] developed laminar flow in a round tube of uniform wall temperature, Graetz 1883
-const LAMINAR_END = 2300; // [-] VDI Heat Atlas 2010, ch. G1 (value from memory)
+const LAMINAR_END = 2300; // [-] VDI Heat Atlas 2010, ch. G1, sect. 4.2 (quoted in a public copy)
 const TURBULENT_START = 4000; // [-] idem
 const TURBULENT_END = 5e6; // [-] Gnielinski 1976
 
@@ -39,7 +39,8 @@ export function nusseltHausen(Gz: number): number {
  *  @param diameterOverLength  inner diameter over heated length [-]
  *  @returns   Nu on the inner diameter, at least 3.66 [-]
  *  Range   0 ≤ Re ≤ 5·10⁶, else DomainError out_of_range
- *  Source  blend after Gnielinski in VDI Heat Atlas, 2nd ed., Springer 2010, ch. G1 (form from memory) */
+ *  Source  blend after Gnielinski in VDI Heat Atlas, 2nd ed., Springer 2010, ch. G1, sect. 4.2 (quoted in a public copy, from
+ *          2300 to 10 000; here to 4000) */
 export function nusseltPipe(Re: number, Pr: number, diameterOverLength: number): number {
 	requireWithin("Reynolds number", Re, 0, TURBULENT_END);
 	if (Re <= LAMINAR_END) return nusseltHausen(Re * Pr * diameterOverLength);

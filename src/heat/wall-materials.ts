@@ -19,7 +19,7 @@ export interface WallMaterial {
 }
 
 const THERMAL = "ISO 10456:2007, table 3 (values from memory)";
-const MOODY = "roughness: Moody, Trans. ASME 66 (1944) 671–684 (value from memory)";
+const MOODY = "roughness: Moody, Trans. ASME 66 (1944) 671–684 (as public copies quote it)";
 
 /** Walls of the trade. A layer of zinc is too thin to count for heat; it counts for roughness and corrosion. */
 export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {

@@ -1,7 +1,7 @@
 import { frictionFactorHelical } from "../heat/helical-coil.ts";
 import { power } from "../numeric/power.ts";
 
-const LAMINAR_END = 2300; // [-] straight tube, VDI Heat Atlas 2010, ch. G1 (value from memory)
+const LAMINAR_END = 2300; // [-] straight tube, VDI Heat Atlas 2010, ch. G1, sect. 4.2 (quoted in a public copy)
 const TURBULENT_START = 4000; // [-] idem
 const PLAINLY_LAMINAR = 1000; // [-] below it Churchill 1977 equals 64/Re to 1e-12
 

@@ -7,7 +7,7 @@ const MOST_ROUNDS = 6;
  *  @param g          maps the bracket into itself     @param start  a guess, within the bracket
  *  @param low,high   bracket in either order     @param tolerance  of x: two passes agree so closely [unit of x]
  *  @returns          x within the tolerance, times 1/(1 − contraction) for what contracts slowly
- *  Source  Steffensen, Skandinavisk Aktuarietidskrift 16 (1933) 64–72 (from memory) */
+ *  Source  Steffensen, Skandinavisk Aktuarietidskrift 16 (1933) 64–72; the same leap as in scipy */
 export function fixedPoint(
 	g: (x: number) => number,
 	start: number,

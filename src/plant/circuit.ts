@@ -6,7 +6,7 @@ import { woundDiameter } from "../receiver/film.ts";
 import { COIL, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 import type { Plant } from "./plant.ts";
 
-const DRAWN_TUBE_ROUGHNESS = 1.5e-6; // [m] drawn copper tube, Moody 1944 (value from memory)
+const DRAWN_TUBE_ROUGHNESS = 1.5e-6; // [m] drawn tube, Moody 1944 (1.52e-6 in the open library fluids)
 
 /** What the pump does with its fluid at the temperatures of the lumps [4]: cold oil is thick, and the flow what the pump can give. */
 export function circuitDuty(plant: Plant, temperatures: Float64Array): PumpDuty {

@@ -10,7 +10,7 @@ export interface FittedLine {
  *  @param power            what efficiency refers to, above 0 [W]
  *  @returns  undefined where fewer than two differences are there to draw a line through
  *  Error   true losses bend upward with temperature, by radiation: see worstDeviation
- *  Source  ISO 9806:2017 draws the same line for collectors, with a quadratic term besides (from memory) */
+ *  Source  ISO 9806:2017 draws the same line for collectors, with a quadratic term besides, as (EU) 812/2013, Annex I, quotes it */
 export function fittedLine(
 	differences: readonly number[],
 	useful: readonly number[],

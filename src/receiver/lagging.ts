@@ -62,7 +62,7 @@ export function laggingLoss(
 	return difference / (layer + film);
 }
 
-/** Where the passes start [W/m²K]: 2.8 + 3 v of Watmuff, Charters & Proctor 1977 (value from memory), and radiation at air temperature. */
+/** Where the passes start [W/m²K]: 2.8 + 3 v of Watmuff, Charters & Proctor 1977 (quoted in a public copy), and radiation at air temperature. */
 function firstFilm(emittance: number, ambient: number, wind: number): number {
 	return 2.8 + 3 * wind + radiativeCoefficient(emittance, ambient, ambient);
 }

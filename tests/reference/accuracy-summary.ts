@@ -45,15 +45,6 @@ const GROUPS: readonly Group[] = [
 		],
 	},
 	{
-		title: "Glycol mixtures: density, heat capacity, conductivity",
-		unit: PERCENT,
-		quantities: [
-			"Density of propylene glycol in water",
-			"Heat capacity of propylene glycol in water",
-			"Thermal conductivity of propylene glycol in water",
-		],
-	},
-	{
 		title: "Oil: density, heat capacity, conductivity",
 		unit: PERCENT,
 		quantities: [
@@ -63,13 +54,9 @@ const GROUPS: readonly Group[] = [
 		],
 	},
 	{
-		title: "Viscosity of glycol mixtures and oils",
+		title: "Viscosity of oils",
 		unit: PERCENT,
-		quantities: [
-			"Viscosity of propylene glycol in water",
-			"Kinematic viscosity of engine oil through two points",
-			"Viscosity of vegetable oil",
-		],
+		quantities: ["Kinematic viscosity of engine oil through two points", "Viscosity of vegetable oil"],
 	},
 	{
 		title: "Friction and turbulence in straight and helical tubes",

@@ -77,7 +77,7 @@ const fitOf = (
 
 // Uninhibited glycol of the same share by volume, 25.7, 40.9 and 50.9 % by mass, from the densities of its parts at 20 °C
 const MELINDER =
-	"Melinder, Properties of Secondary Working Fluids, IIR 2010, by the coefficients of the open library Modelica Buildings";
+	"Melinder, Properties of Secondary Working Fluids, IIR 2010, with the coefficients that a public copy prints";
 // [% by volume, °C, density, heat capacity J/kgK, conductivity W/mK, viscosity mPa s]
 const UNINHIBITED = [
 	[25, 0, 1026.6, 3863, 0.4466, 5.714],
@@ -120,7 +120,7 @@ const checkOf = (
 					"other measurements, of glycol without inhibitors, which make up some per cent (common practice, no source)",
 			},
 			source: MELINDER,
-			kind: "library",
+			kind: "formula",
 		}),
 	),
 });

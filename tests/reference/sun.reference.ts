@@ -145,7 +145,7 @@ export const sets: readonly ReferenceSet[] = [
 				published: -7.78381,
 				computed: () => deg(declination(meeusTime)),
 				tolerance: { absolute: 0.01, basis: "source", reason: "stated error of the low-precision series" },
-				source: "the open library astropy 5, apparent place (the day of Meeus, ex. 25.a)",
+				source: "the open library astropy, apparent place (the day of Meeus, ex. 25.a)",
 				kind: "library",
 			},
 		],

