@@ -2614,7 +2614,7 @@ export interface components {
              */
             readonly mainsTemperatureC?: number;
             /**
-             * @description At the tap, hot and cold mixed. Default: a warm shower; EU 812/2013 counts mixed water at 40 °C (from memory).
+             * @description At the tap, hot and cold mixed. Default: a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C.
              * @default 40
              */
             readonly mixedTemperatureC?: number;
@@ -2647,7 +2647,7 @@ export interface components {
         /** @description How well each input of a range is known: one standard deviation either way; two plants in three lie within it. 0 takes it as known exactly. */
         readonly Spreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory).
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003.
              * @default 0.7
              */
             readonly linkeTurbidity?: number;
@@ -3071,7 +3071,7 @@ export interface components {
              */
             readonly mainsTemperatureC?: number;
             /**
-             * @description Of the water at the tap. Default: a warm shower; EU 812/2013 counts mixed water at 40 °C (from memory).
+             * @description Of the water at the tap. Default: a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C.
              * @default 40
              */
             readonly wantedTemperatureC?: number;
@@ -3299,7 +3299,7 @@ export interface components {
         /** @description How well each input of an instant heater's range is known: one standard deviation either way. `laggingLoss` is of the pipe to the tap, lagged or bare, `tankLoss` of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
         readonly InstantSpreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003 (from memory).
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003.
              * @default 0.7
              */
             readonly linkeTurbidity?: number;
