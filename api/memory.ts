@@ -1,39 +1,74 @@
 import type { Asked, Compute } from "./compute.ts";
-import { ProblemError } from "./problem.ts";
+import { problemOf } from "./gone.ts";
 import { store } from "./store.ts";
 
+/** Work that is under way, for as many as wait for it. */
+interface Shared {
+	readonly text: Promise<string>;
+	readonly stop: AbortController;
+	waiting: number;
+}
+
 /** Remembers answers, so that the visitors of a page who all ask the same thing cost no more than one of them: the same
- *  request gives the same bytes, whoever sends it. Who comes while the first is being answered waits for that answer.
+ *  request gives the same bytes, whoever sends it. Who comes while it is being worked out waits for that answer, and the work
+ *  goes on until the last of them has left.
  *  Only the very same request, letter for letter, is given it: so it tells nobody more than computing it would.
  *  @param compute  works out what is not remembered
  *  @param most     what may be kept [bytes, two a letter] */
 export function remembering(compute: Compute, most: number): Compute {
 	const answers = store<string>(most, (key, text) => 2 * (key.length + text.length));
-	const underWay = new Map<string, Promise<string>>();
-	return async (asked, signal) => {
+	const underWay = new Map<string, Shared>();
+	const begun = (key: string, asked: Asked): Shared => {
+		const stop = new AbortController();
+		const shared: Shared = { text: compute(asked, () => stop.signal), stop, waiting: 0 };
+		underWay.set(key, shared);
+		const over = () => {
+			if (underWay.get(key) === shared) underWay.delete(key);
+		};
+		shared.text.then((text) => {
+			answers.keep(key, text);
+			over();
+		}, over);
+		return shared;
+	};
+	return async (asked, signalOf) => {
 		const key = keyOf(asked);
 		const known = answers.recall(key);
 		if (known !== undefined) return known;
-		const first = underWay.get(key);
-		if (first)
-			return first.catch((error: unknown) => (isOwn(error) ? compute(asked, signal) : reject(error)));
-		const own = compute(asked, signal);
-		underWay.set(key, own);
-		try {
-			const text = await own;
-			answers.keep(key, text);
-			return text;
-		} finally {
-			underWay.delete(key);
-		}
+		const signal = signalOf();
+		if (signal.aborted) throw problemOf(signal);
+		const shared = underWay.get(key) ?? begun(key, asked);
+		return waited(shared, signal, () => {
+			if (underWay.get(key) === shared) underWay.delete(key); // who asks from now on does not wait for what is being stopped
+		});
 	};
+}
+
+/** Waits for shared work as long as a signal lets it; the last to leave stops the work. */
+function waited(shared: Shared, signal: AbortSignal, stopped: () => void): Promise<string> {
+	shared.waiting += 1;
+	return new Promise((resolve, reject) => {
+		const leave = () => {
+			shared.waiting -= 1;
+			reject(problemOf(signal));
+			if (shared.waiting > 0) return;
+			stopped();
+			shared.stop.abort(signal.reason);
+		};
+		signal.addEventListener("abort", leave, { once: true });
+		const done = () => signal.removeEventListener("abort", leave);
+		shared.text.then(
+			(text) => {
+				done();
+				resolve(text);
+			},
+			(error) => {
+				done();
+				reject(error);
+			},
+		);
+	});
 }
 
 const keyOf = ({ operation, type, given }: Asked): string =>
 	`${operation.operationId} ${type} ${JSON.stringify(given)}`;
-
-/** Whether a refusal was meant for one caller and not for the request: the first gave up, or came when all were busy. */
-const isOwn = (error: unknown): boolean =>
-	error instanceof ProblemError && (error.kind === "abandoned" || error.kind === "overloaded");
-
-const reject = (error: unknown): Promise<never> => Promise.reject(error);

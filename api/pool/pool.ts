@@ -1,13 +1,15 @@
 import type { Piscina } from "piscina";
 import type { Asked, Compute } from "../compute.ts";
+import { isTimeout, problemOf, tooLong } from "../gone.ts";
 import { overloaded, ProblemError } from "../problem.ts";
 import type { Settings } from "../settings.ts";
 import { admission } from "./admission.ts";
 import type { Done, Errand } from "./message.ts";
 
-/** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run to its end where that
- *  comes sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
+/** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run for as long as that where it
+ *  should end sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
 const RESTART = 300;
+const UNIT = 2; // [ms] of a cost unit in a thread that shares its core
 const HEAP = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 4 }; // of one thread; a single answer holds a few
 
 export interface PoolOptions {
@@ -110,9 +112,15 @@ async function carriedOut(
 	const { asked, signal, resolve, reject } = work;
 	const { operation, type, input, given, cost } = asked;
 	const stop = new AbortController();
+	let timer = setTimeout(() => {
+		reject(tooLong());
+		stop.abort();
+	}, settings.computingTime * 1000); // whether or not anyone waits
 	const onAbort = () => {
 		reject(problemOf(signal));
-		if (isTimeout(signal) || cost >= RESTART) stop.abort();
+		if (isTimeout(signal) || cost >= RESTART) return stop.abort();
+		clearTimeout(timer);
+		timer = setTimeout(() => stop.abort(), Math.min(RESTART * UNIT, settings.computingTime * 1000));
 	};
 	signal.addEventListener("abort", onAbort, { once: true });
 	try {
@@ -125,15 +133,7 @@ async function carriedOut(
 	} catch {
 		reject(overloaded("The thread that worked out the answer was lost; another takes its place"));
 	} finally {
+		clearTimeout(timer);
 		signal.removeEventListener("abort", onAbort);
 	}
-}
-
-const isTimeout = ({ reason }: AbortSignal) =>
-	reason instanceof DOMException && reason.name === "TimeoutError";
-
-function problemOf(signal: AbortSignal): ProblemError {
-	return isTimeout(signal)
-		? overloaded("Working out the answer took too long and was stopped")
-		: new ProblemError("abandoned", "The caller went away before the answer was ready");
 }

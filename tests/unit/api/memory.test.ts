@@ -49,16 +49,43 @@ describe("remembering", () => {
 		expect(calls).toHaveLength(others.length);
 	});
 
-	it("remembers no problem, and hands on only one that the request itself met", async () => {
-		const { calls, compute } = counted((call) => ["!abandoned", "fine", "!impossible"][call - 1] ?? "later");
+	it("remembers no problem, and tells it to all who waited", async () => {
+		const { calls, compute } = counted((call) => ["!impossible", "!overloaded"][call - 1] ?? "later");
 		const ask = remembering(compute, 1e6);
-		const [first, second] = await Promise.allSettled([1, 2].map(() => ask(asked("x"), never)));
-		expect(first).toMatchObject({ status: "rejected", reason: { kind: "abandoned" } });
-		expect(second).toEqual({ status: "fulfilled", value: "fine" }); // worked out for itself
-		const both = await Promise.allSettled([1, 2].map(() => ask(asked("y"), never)));
-		for (const one of both) expect(one).toMatchObject({ reason: { kind: "impossible" } });
-		expect(calls).toHaveLength(3);
+		for (const kind of ["impossible", "overloaded"]) {
+			const both = await Promise.allSettled([1, 2].map(() => ask(asked("y"), never)));
+			for (const one of both) expect(one).toMatchObject({ reason: { kind } });
+		}
+		expect(calls).toHaveLength(2);
 		expect(await ask(asked("y"), never)).toBe("later");
+	});
+
+	it("goes on with shared work until the last who waits has left, and stops it then", async () => {
+		const signals: AbortSignal[] = [];
+		const ask = remembering((_asked, signal) => {
+			signals.push(signal());
+			return new Promise(() => {});
+		}, 1e6);
+		const callers = [1, 2, 3].map(() => new AbortController());
+		const answers = callers.map(({ signal }) =>
+			ask(asked("z"), () => signal).catch((error: unknown) => error),
+		);
+		for (const caller of callers.slice(0, 2)) caller.abort();
+		expect(signals.map(({ aborted }) => aborted)).toEqual([false]);
+		expect(await answers[0]).toMatchObject({ kind: "abandoned" });
+		callers[2]!.abort();
+		expect(signals.map(({ aborted }) => aborted)).toEqual([true]);
+		for (const answer of answers) expect(await answer).toMatchObject({ kind: "abandoned" });
+
+		void ask(asked("z"), never).catch(() => {});
+		expect(signals.map(({ aborted }) => aborted)).toEqual([true, false]); // whoever comes later waits for work of his own
+	});
+
+	it("works out nothing for one who has left", async () => {
+		const { calls, compute } = counted(() => "text");
+		const gone = remembering(compute, 1e6)(asked("w"), () => AbortSignal.abort());
+		await expect(gone).rejects.toMatchObject({ kind: "abandoned" });
+		expect(calls).toHaveLength(0);
 	});
 
 	it("keeps within its room: what was used last stays", async () => {

@@ -45,7 +45,7 @@ it("stops work whose time is up", async () => {
 	expect(performance.now() - begun).toBeLessThan(30_000);
 });
 
-it("a caller who goes away: waiting work leaves the line, short work runs to its end, long work is stopped", async () => {
+it("a caller who goes away: waiting work leaves the line, short work runs to its end, long work is stopped at once", async () => {
 	const gone = new AbortController();
 	const short = outcome(done("short", gone.signal, { ms: 300 }));
 	const waiting = outcome(done("waiting", gone.signal, { ms: 60_000 }));
@@ -61,6 +61,36 @@ it("a caller who goes away: waiting work leaves the line, short work runs to its
 	leaving.abort();
 	expect(await long).toMatchObject({ kind: "abandoned" });
 	expect(await done("next")).toBe("next");
+});
+
+it("work that should be short and is not: stopped soon after its caller left", async () => {
+	const gone = new AbortController();
+	const endless = outcome(done("endless", gone.signal, { ms: 600_000, cost: 20 }));
+	while (threads.depth().running === 0) await pause(5);
+	gone.abort();
+	expect(await endless).toMatchObject({ kind: "abandoned" });
+	expect(await done("next")).toBe("next");
+});
+
+it("stops work at the computing limit, whether or not anyone times it", async () => {
+	const hasty = pool({
+		...{ threads: 1, thread: new URL("./thread.ts", import.meta.url), execArgv: ["--import", "tsx"] },
+		...{ settings: { ...USUAL_SETTINGS, computingTime: 2 }, onLoss: () => {} },
+	});
+	const ask = (task: string, ms: number) =>
+		hasty.compute(
+			{ operation: boilingPoint, type: "application/json", input: {}, given: { task, ms }, cost: 20 },
+			() => never,
+		);
+	try {
+		expect(await ask("first", 0)).toBe("first");
+		expect(await outcome(ask("endless", 600_000))).toMatchObject({
+			...{ kind: "overloaded", message: expect.stringContaining("too long") },
+		});
+		expect(await ask("next", 0)).toBe("next");
+	} finally {
+		await hasty.close();
+	}
 });
 
 it("refuses at once what would wait too long", async () => {
