@@ -1,7 +1,14 @@
 import { requireWithin } from "../errors.ts";
 import { water } from "../fluids/water.ts";
 import { mixInversions } from "./inversion.ts";
-import { layerEnergy, settleTemperatures, type TankModel, type TankState } from "./model.ts";
+import {
+	layerEnergy,
+	layerHeatCapacity,
+	layerTemperature,
+	settleTemperatures,
+	type TankModel,
+	type TankState,
+} from "./model.ts";
 
 export interface DrawOff {
 	readonly state: TankState;
@@ -11,6 +18,8 @@ export interface DrawOff {
 
 const SUBSTEP = 0.1; // [-] of a layer, where incoming water sinks or rises on its way and has to mix in between
 const MOST_SUBSTEPS = 2000; // beyond 200 layers' content the tank holds the inlet's temperature anyway
+const SPENT = 1e-8; // [K] between ports and inlet, below which nothing that a draw moves can be told from what comes in
+const NEGLIGIBLE = 1e-20; // [-] a weight that no excess makes felt in the last digit
 const LEAST_DIFFERENCE = 1e-3; // [K] below which the heat capacity replaces the secant of the enthalpy
 
 /** Draws water off a tank while the same mass comes in at another temperature.
@@ -30,31 +39,68 @@ export function drawOff(
 	inletTemperature: number,
 ): DrawOff {
 	requireWithin("mass drawn", mass, 0, Number.MAX_VALUE);
-	const inletEnthalpy = water.enthalpy(inletTemperature);
 	const outlet = before.temperatures[model.outletLayer]!;
 	if (mass === 0) return { state: before, drawn: 0, outletEnthalpy: water.enthalpy(outlet) };
+	const draining = drain(model, before, inletTemperature);
+	const drawn = draining.take(mass);
+	const outletEnthalpy = water.enthalpy(inletTemperature) + drawn / mass;
+	return { state: draining.state(), drawn, outletEnthalpy };
+}
 
-	const x = mass / cellMass(model, outlet, inletTemperature);
-	const bottom = model.layers - 1;
-	const calm =
-		model.inletLayer === bottom &&
-		(bottom === model.outletLayer || !(inletTemperature > before.temperatures[bottom]!));
-	const steps = calm ? 1 : Math.min(MOST_SUBSTEPS, Math.ceil(x / SUBSTEP));
-	const cells = Math.abs(model.inletLayer - model.outletLayer) + 1;
+/** A tank from which one draw after another is taken. */
+export interface Drain {
+	/** Takes so much [kg]; returns its heat above what came in [J]. */
+	take(mass: number): number;
+	/** Temperature of a layer as it is now [K]. */
+	temperature(layer: number): number;
+	/** Whether all between inlet and outlet has the temperature of what comes in, so that a draw changes nothing any more. */
+	isSpent(): boolean;
+	state(): TankState;
+}
+
+/** The same as `drawOff` for many draws in a row: of a layer's temperature it works out what is asked for. */
+export function drain(model: TankModel, before: TankState, inletTemperature: number): Drain {
+	const { inletLayer, outletLayer } = model;
+	const energies = before.energies.slice();
+	const temperatures = before.temperatures.slice(); // of some layers as they were a few draws ago: near guesses
+	const cells = Math.abs(inletLayer - outletLayer) + 1;
 	const stay = new Float64Array(cells);
 	const pass = new Float64Array(cells);
-	poissonWeights(x / steps, stay, pass);
-
-	const energies = before.energies.slice();
 	const inletEnergy = layerEnergy(model, inletTemperature);
-	let drawn = 0;
-	for (let i = 0; i < steps; i++) {
-		drawn += shift(model, energies, inletEnergy, stay, pass);
-		mixInversions(energies);
-	}
-	const temperatures = before.temperatures.slice();
-	settleTemperatures(model, energies, temperatures);
-	return { state: { temperatures, energies }, drawn, outletEnthalpy: inletEnthalpy + drawn / mass };
+	const spent = SPENT * layerHeatCapacity(model, inletTemperature);
+	const first = Math.min(inletLayer, outletLayer);
+	const bottom = model.layers - 1;
+	const temperature = (layer: number): number => {
+		temperatures[layer] = layerTemperature(model, energies[layer]!, temperatures[layer]!);
+		return temperatures[layer]!;
+	};
+	const isSpent = (): boolean => {
+		for (let layer = first; layer < first + cells; layer++)
+			if (!(Math.abs(energies[layer]! - inletEnergy) <= spent)) return false;
+		return true;
+	};
+	const isCalm = (): boolean =>
+		inletLayer === bottom && (bottom === outletLayer || !(inletTemperature > temperature(bottom)));
+	return {
+		temperature,
+		isSpent,
+		take(mass) {
+			const x = mass / cellMass(model, temperature(outletLayer), inletTemperature);
+			const whole = x <= SUBSTEP || isCalm() || isSpent();
+			const steps = whole ? 1 : Math.min(MOST_SUBSTEPS, Math.ceil(x / SUBSTEP));
+			const reach = poissonWeights(x / steps, stay, pass);
+			let drawn = 0;
+			for (let i = 0; i < steps; i++) {
+				drawn += shift(model, energies, inletEnergy, stay, pass, reach);
+				mixInversions(energies);
+			}
+			return drawn;
+		},
+		state() {
+			settleTemperatures(model, energies, temperatures);
+			return { temperatures, energies };
+		},
+	};
 }
 
 /** Mass of a layer with the water equivalent of its wall [kg]. */
@@ -68,16 +114,18 @@ function cellMass(model: TankModel, outlet: number, inlet: number): number {
 }
 
 /** Poisson's weights after x cell contents: what of a cell's excess has moved on k cells (`stay`), or beyond them (`pass`).
- *  Each tail is summed from its small end, so that a short draw keeps its digits. */
-function poissonWeights(x: number, stay: Float64Array, pass: Float64Array): void {
-	const last = stay.length - 1;
+ *  Each tail is summed from its small end, so that a short draw keeps its digits.
+ *  @returns  the last k whose weights count; those beyond it are not written */
+function poissonWeights(x: number, stay: Float64Array, pass: Float64Array): number {
+	let last = 0;
 	let weight = Math.exp(-x);
 	let sum = weight;
 	stay[0] = weight;
-	for (let k = 1; k <= last; k++) {
-		weight *= x / k;
+	while (last < stay.length - 1 && (last < x || weight > NEGLIGIBLE)) {
+		last++;
+		weight *= x / last;
 		sum += weight;
-		stay[k] = weight;
+		stay[last] = weight;
 	}
 	let tail = 1 - sum;
 	if (x < last + 1) {
@@ -92,6 +140,7 @@ function poissonWeights(x: number, stay: Float64Array, pass: Float64Array): void
 		pass[k] = tail;
 		tail += stay[k]!;
 	}
+	return last;
 }
 
 /** Moves the plug on by the weights, in place; returns the heat that left above the inlet's [J]. */
@@ -101,15 +150,17 @@ function shift(
 	inletEnergy: number,
 	stay: Float64Array,
 	pass: Float64Array,
+	reach: number,
 ): number {
 	const inlet = model.inletLayer;
 	const onward = model.outletLayer < inlet ? -1 : 1;
 	const last = stay.length - 1;
 	let drawn = 0;
-	for (let k = 0; k <= last; k++) drawn += pass[k]! * (energies[inlet + onward * (last - k)]! - inletEnergy);
+	for (let k = 0; k <= reach; k++) drawn += pass[k]! * (energies[inlet + onward * (last - k)]! - inletEnergy);
 	for (let j = last; j >= 0; j--) {
 		let excess = 0;
-		for (let k = 0; k <= j; k++) excess += stay[k]! * (energies[inlet + onward * (j - k)]! - inletEnergy);
+		const far = Math.min(j, reach);
+		for (let k = 0; k <= far; k++) excess += stay[k]! * (energies[inlet + onward * (j - k)]! - inletEnergy);
 		energies[inlet + onward * j] = inletEnergy + excess;
 	}
 	return drawn;

@@ -1,6 +1,6 @@
 import { DomainError, requireWithin } from "../errors.ts";
 import { water } from "../fluids/water.ts";
-import { drawOff } from "../tank/draw-off.ts";
+import { type Drain, drain } from "../tank/draw-off.ts";
 import type { TankModel, TankState } from "../tank/model.ts";
 import type { TapDemand } from "./demand.ts";
 import { hotShare } from "./mixing.ts";
@@ -26,32 +26,32 @@ export function serveTap(model: TankModel, before: TankState, demand: TapDemand,
 	requireWithin("mass at the tap", demand.mass, 0, Number.MAX_VALUE);
 	const cold = water.enthalpy(mains);
 	const wanted = water.enthalpy(demand.temperature);
-	let state = before;
 	let delivered = 0;
 	let unmet = 0;
-	if (wanted <= cold) return { state, drawnAboveMains: 0, delivered, unmet };
+	if (wanted <= cold) return { state: before, drawnAboveMains: 0, delivered, unmet };
+	const tank = drain(model, before, mains);
+	const substep = SUBSTEP * model.layerMass;
 	let left = demand.mass;
 	for (let i = 0; left > CLOSE * demand.mass; i++) {
 		if (i === MOST_SUBSTEPS)
 			throw new DomainError("too_large", "the tap draws more tanks full than one call serves", {
 				mass: demand.mass,
 			});
-		const share = hotShare(warmestNext(model, state), cold, wanted);
-		const hotMass = Math.min(SUBSTEP * model.layerMass, left * share);
-		const { state: after, drawn } = drawOff(model, state, hotMass, mains);
+		const share = hotShare(warmestNext(model, tank), cold, wanted);
+		const hotMass = tank.isSpent() ? left : Math.min(substep, left * share);
+		const drawn = tank.take(hotMass);
 		const made = drawn / (wanted - cold); // mass at the tap that this heat makes
 		const served = Math.max(hotMass, made);
 		if (made < hotMass) unmet += hotMass * (wanted - cold) - drawn;
 		delivered += drawn;
 		left -= served;
-		state = after;
 	}
-	return { state, drawnAboveMains: delivered, delivered, unmet };
+	return { state: tank.state(), drawnAboveMains: delivered, delivered, unmet };
 }
 
 /** Enthalpy of the warmer of the outlet's layer and the one that moves up into it [J/kg], so that no substep gives too much. */
-function warmestNext(model: TankModel, state: TankState): number {
+function warmestNext(model: TankModel, tank: Drain): number {
 	const { inletLayer, outletLayer } = model;
 	const next = outletLayer + Math.sign(inletLayer - outletLayer);
-	return water.enthalpy(Math.max(state.temperatures[outletLayer]!, state.temperatures[next]!));
+	return water.enthalpy(Math.max(tank.temperature(outletLayer), tank.temperature(next)));
 }

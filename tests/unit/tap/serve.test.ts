@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { water } from "../../../src/fluids/water.ts";
-import { tankModel, tankState } from "../../../src/tank/model.ts";
+import { layerEnergy, tankModel, tankState } from "../../../src/tank/model.ts";
 import { serveTap } from "../../../src/tap/serve.ts";
 import { usableVolume } from "../../../src/tap/usable.ts";
 import { aTank, graded, sum } from "../tank/a-tank.ts";
@@ -84,6 +84,20 @@ describe("serveTap", () => {
 				delivered: 0,
 				unmet: 0,
 			});
+	});
+
+	it("gives all that a tank holds to a tap that asks a thousand tanks more, wherever the cold comes in", () => {
+		for (const inletHeight of [0, 0.5]) {
+			const temperatures = graded(50, 340, 320);
+			const model = tankModel(aTank({ startTemperatures: temperatures, inletHeight, wallThickness: 0 }));
+			const state = tankState(model, temperatures);
+			const mass = 1000 * 50 * model.layerMass; // half a million substeps, were none left out
+			const served = serveTap(model, state, { mass, temperature: WANTED }, MAINS);
+			const held = sum(state.energies) - 50 * layerEnergy(model, MAINS);
+			expect(served.delivered / held).toBeCloseTo(1, 9);
+			expect((served.delivered + served.unmet) / (mass * RISE)).toBeCloseTo(1, 9);
+			for (const t of served.state.temperatures) expect(t).toBeCloseTo(MAINS, 7);
+		}
 	});
 
 	it("refuses a mass that is not a number", () => {
