@@ -1,3 +1,4 @@
+import { drawnCost, hourOf, type March, number, record } from "./drawn-cost.ts";
 import { ProblemError } from "./problem.ts";
 
 /** What an answer costs: about a millisecond of one core each unit, rounded up from a measurement of the contract's examples. */
@@ -66,17 +67,61 @@ interface Item {
 	readonly body: Body;
 }
 
-/** Estimated cost of one checked request, before anything is computed: a range adds to it, a finer step multiplies it,
- *  a batch costs what its items cost. */
+/** Estimated cost of one request, before anything is computed: a range adds to it; a finer step, a longer run, more layers and
+ *  draws that turn the tank over multiply it; a batch costs what its items cost. Measured cost of generated requests lies within
+ *  some three times of it either way; a plant whose dish turns away and back all day can take ten times as long. */
 export function estimatedCost(operationId: string, body: Body): number {
 	if (operationId === "runBatch")
 		return (body.items as readonly Item[]).reduce(
 			(sum, item) => sum + estimatedCost(item.operation, item.body),
 			0,
 		);
+	const base = baseCost(operationId);
+	if (operationId === "assessTestRun") return testRunCost(base, body);
 	const range = body.withRange === true ? RANGE * (OF_A_RANGE[operationId] ?? 0) : 0;
-	const step = typeof body.stepS === "number" && body.stepS > 0 ? body.stepS : USUAL_STEP;
-	return Math.ceil((baseCost(operationId) + range) * Math.max(1, USUAL_STEP / step));
+	if (!DAYS.has(operationId)) return base + range;
+	const march = marchOf(body);
+	const day = dayCost(march) + drawnCost(body, march);
+	return Math.ceil(((base + range) * Math.max(LEAST_DAY, day)) / COSTS.warmUpTank!);
+}
+
+/** Operations that march a plant through a day. */
+const DAYS = new Set(["warmUpTank", "rankImprovements"]);
+const LEAST_DAY = 12; // [cost units] whatever the run, as sky, sizes and the answer itself take as much
+const USUAL_HOURS = 12;
+const USUAL_LAYERS = 10;
+const MOST_LAYERS = 50; // beyond this, and below the least step, the request is refused for itself
+const LEAST_STEP = 15; // [s]
+
+/** The march that a request asks for, which may not have been checked. */
+function marchOf(body: Body): March {
+	const tank = record(body.tank);
+	const layers = Array.isArray(tank.startTemperatureC) ? tank.startTemperatureC.length : USUAL_LAYERS;
+	const from = hourOf(body.startTime) ?? 12 - USUAL_HOURS / 2;
+	const to = hourOf(body.endTime) ?? 12 + USUAL_HOURS / 2;
+	const row = 60 * (number(body.seriesStepMin) ?? Number.POSITIVE_INFINITY);
+	return {
+		layers: Math.min(MOST_LAYERS, number(tank.nodes) ?? layers),
+		hours: Math.max(0, to - from),
+		step: Math.max(LEAST_STEP, Math.min(number(body.stepS) ?? USUAL_STEP, row)), // a row of the series ends a step
+	};
+}
+
+/** What marching through a day costs besides its draws: as many steps as it has, each somewhat more with more layers. */
+const dayCost = ({ layers, hours, step }: March): number =>
+	COSTS.warmUpTank! * (hours / USUAL_HOURS) * stepFactor(step) * (1 + (layers - USUAL_LAYERS) / 150);
+
+/** Steps longer than the usual one save less than they leave out, as the plant divides them where its receiver warms fast. */
+const stepFactor = (step: number): number =>
+	step < USUAL_STEP ? USUAL_STEP / step : Math.sqrt(USUAL_STEP / step);
+
+const ROWS = 61; // of the run that the cost is stated for
+
+/** A run of measurements costs by its rows, and less than that where they come faster than it marches. */
+function testRunCost(base: number, body: Body): number {
+	const { time } = record(body.run);
+	const more = (Array.isArray(time) ? time.length : ROWS) / ROWS;
+	return Math.ceil(Math.max(5, base * Math.min(more, Math.sqrt(more))));
 }
 
 /** The estimated cost of a checked request; one beyond the budget is refused, with what makes it dear. */
@@ -90,7 +135,20 @@ export function costWithin(budget: number, operationId: string, body: Body): num
 
 function dearest(operationId: string, body: Body): readonly [pointer: string, advice: string] {
 	if (operationId === "runBatch") return ["/items", "send the items in several batches"];
+	if (operationId === "assessTestRun") return ["/run/time", "send fewer rows"];
+	const march = marchOf(body);
+	if (drawnCost(body, march) > dayCost(march)) return dearestDraw(record(body.draw));
 	if (body.withRange === true && typeof body.stepS !== "number")
 		return ["/withRange", "ask for it without a range"];
-	return ["/stepS", "ask for a longer step"];
+	if (typeof body.stepS === "number") return ["/stepS", "ask for a longer step"];
+	return ["/seriesStepMin", "ask for rows further apart"];
+}
+
+function dearestDraw({ profile, scale }: Body): readonly [pointer: string, advice: string] {
+	return profile !== undefined && typeof scale === "number" && scale > 1
+		? [
+				"/draw/scale",
+				"so many households turn so small a tank over too often: ask for fewer, or fewer layers",
+			]
+		: ["/draw/draws", "they turn so small a tank over too often: ask for fewer or less, or fewer layers"];
 }

@@ -25,7 +25,7 @@ const Meta = z
 		limits: z.array(Limit),
 		costs: z.array(z.strictObject({ operation: z.string(), cost: z.int() })).openapi({
 			description:
-				"What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it.",
+				"What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40), a step finer than 120 s, layers, and draws that turn the tank over often multiply it; a test run counts by its rows.",
 		}),
 	})
 	.openapi("Meta");
