@@ -1,16 +1,17 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
 import { assetHandler } from "./asset.ts";
+import { type Backlog, backlogOf } from "./backlog.ts";
 import type { Config } from "./config.ts";
 import { PREFLIGHT_HEADERS, requestIdFrom } from "./headers.ts";
 import { after, type Maybe } from "./maybe.ts";
 import { routerPath } from "./path.ts";
-import { fromStatus, ProblemError, problemFrom } from "./problem.ts";
+import { fromStatus, overloaded, ProblemError, problemFrom } from "./problem.ts";
 import { type Edge, type EdgeContext, reply, sayProblem } from "./reply.ts";
 import { answering } from "./respond.ts";
 import { documents } from "./routes/documents.ts";
 import { operations } from "./routes/index.ts";
-import { USUAL_SETTINGS } from "./settings.ts";
+import { type Settings, USUAL_SETTINGS } from "./settings.ts";
 import { shedding } from "./shedding.ts";
 import { store } from "./store.ts";
 import type { Tagged } from "./told.ts";
@@ -23,14 +24,17 @@ type Handler = (c: EdgeContext) => Maybe<Response>;
 export function createApp(config: Config): Hono<Edge> {
 	const app = new Hono<Edge>();
 	const handled = handling(config);
-	const guarded = guarding(config);
+	const { settings = USUAL_SETTINGS } = config;
+	const backlog = config.backlog ?? backlogOf(settings.unreadMemory * 2 ** 20);
+	const taken = unlessFull(backlog);
+	const guarded = guarding(settings, config.admit);
 	const memory = store<Tagged>(MEMORY, (name, { text }) => 2 * (name.length + text.length));
 	const allowed = new Map<string, string>();
 	for (const operation of operations) {
 		const path = routerPath(operation.path);
-		const own = answering(operation, config, memory);
+		const own = answering(operation, config, memory, backlog);
 		const handler = path.startsWith("/v1/")
-			? handled(operation.operationId, guarded(own))
+			? handled(operation.operationId, guarded(taken(own)))
 			: handled(operation.operationId, own, 400); // a probe is always let in, and told of only when it fails
 		app.on(operation.method, [path], handler);
 		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
@@ -40,7 +44,7 @@ export function createApp(config: Config): Hono<Edge> {
 		...(config.assets ?? []).map((asset) => [asset.path, assetHandler(asset), "asset"] as const),
 	];
 	for (const [path, handler, label] of texts) {
-		app.get(path, handled(label, handler));
+		app.get(path, handled(label, taken(handler)));
 		allowed.set(path, "GET, HEAD, OPTIONS");
 	}
 	const others = new Hono<Edge>(); // what no route takes: apart, since a second match for a path would have the first wait
@@ -102,7 +106,7 @@ function handling(config: Config) {
 }
 
 /** Puts before a handler what keeps strangers and floods out: a bound on what is in flight, keys and the rate limit. */
-function guarding({ settings = USUAL_SETTINGS, admit }: Config): (handler: Handler) => Handler {
+function guarding(settings: Settings, admit: Config["admit"]): (handler: Handler) => Handler {
 	const room = shedding(settings.requestsInFlight);
 	return (handler) => (c) =>
 		room(() => {
@@ -112,6 +116,14 @@ function guarding({ settings = USUAL_SETTINGS, admit }: Config): (handler: Handl
 				return handler(c);
 			});
 		});
+}
+
+/** Puts before a handler that nothing is begun while too much is held for callers who do not take it. */
+function unlessFull(backlog: Backlog): (handler: Handler) => Handler {
+	return (handler) => (c) => {
+		if (backlog.isFull()) throw overloaded("Too many answers wait for their callers to take them");
+		return handler(c);
+	};
 }
 
 function preflight(c: EdgeContext, allow: string): Response {

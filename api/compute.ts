@@ -1,6 +1,8 @@
+import { BOUNDLESS } from "./backlog.ts";
 import { after, type Maybe } from "./maybe.ts";
 import type { Means, MediaType, Operation } from "./operation.ts";
 import { USUAL_SETTINGS } from "./settings.ts";
+import { sizeWithin } from "./size.ts";
 import { wireValue } from "./wire.ts";
 
 /** An operation, and all that its answer depends on. */
@@ -19,6 +21,7 @@ export type Compute = (asked: Asked, signal: () => AbortSignal) => Promise<strin
 /** Everything in place, with the usual settings: for the contract's examples, and for tests. */
 export const IN_PLACE: Means = {
 	settings: USUAL_SETTINGS,
+	backlog: BOUNDLESS,
 	compute: (asked) => textOf(asked, IN_PLACE),
 	failed: (error) => {
 		throw error;
@@ -29,9 +32,13 @@ export const IN_PLACE: Means = {
 export function textOf({ operation, type, input, given }: Asked, means: Means): Maybe<string> {
 	if (operation.composite) return operation.composite(given, means);
 	return after(operation.answer(input, given, means), (answer) => {
-		const value = wireValue(operation.output, answer);
-		if (type === "image/svg+xml" && operation.forms) return operation.forms.chart(value, input);
-		if (type === "text/csv" && operation.forms) return operation.forms.table(value, input);
-		return JSON.stringify(value);
+		const text = toldAs(operation, type, wireValue(operation.output, answer), input);
+		return sizeWithin(means.settings.answerBytes, text, operation, input);
 	});
+}
+
+function toldAs({ forms }: Operation, type: MediaType, value: unknown, input: unknown): string {
+	if (type === "image/svg+xml" && forms) return forms.chart(value, input);
+	if (type === "text/csv" && forms) return forms.table(value, input);
+	return JSON.stringify(value);
 }

@@ -1,4 +1,5 @@
 import type { Asset } from "./asset.ts";
+import type { Backlog } from "./backlog.ts";
 import type { Compute } from "./compute.ts";
 import type { Headers } from "./headers.ts";
 import type { Maybe } from "./maybe.ts";
@@ -76,6 +77,8 @@ export interface Config {
 	readonly assets?: readonly Asset[];
 	/** The usual ones unless given. */
 	readonly settings?: Settings;
+	/** What is held for callers, where the entry knows what they have taken; what is being put together alone unless given. */
+	readonly backlog?: Backlog;
 	/** Where costly answers are worked out; in place unless given. */
 	readonly compute?: Compute;
 	/** Lets a request in, with the headers that its answer carries for it, or throws the problem that turns it away. */

@@ -1,4 +1,5 @@
 import type { z } from "@hono/zod-openapi";
+import type { Backlog } from "./backlog.ts";
 import type { Asked } from "./compute.ts";
 import type { Maybe } from "./maybe.ts";
 import type { Settings } from "./settings.ts";
@@ -25,6 +26,7 @@ export type MediaType = (typeof MEDIA_TYPES)[number];
 /** What an operation may use besides its input: the deployment's settings, and for a batch a way to have its items answered. */
 export interface Means {
 	readonly settings: Settings;
+	readonly backlog: Backlog; // counts what is put together for callers
 	readonly compute: (asked: Asked) => Maybe<string>;
 	readonly failed: (error: unknown) => void; // tells the operator
 }

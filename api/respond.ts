@@ -1,5 +1,6 @@
 import { type Deadline, deadline } from "../sdk/limited.ts";
 import { acceptable } from "./accept.ts";
+import type { Backlog } from "./backlog.ts";
 import { jsonBody } from "./body.ts";
 import { type Asked, textOf } from "./compute.ts";
 import type { Config } from "./config.ts";
@@ -12,16 +13,18 @@ import { pathNames } from "./path.ts";
 import { ProblemError } from "./problem.ts";
 import { queryOf } from "./query.ts";
 import type { EdgeContext } from "./reply.ts";
-import { type Settings, USUAL_SETTINGS } from "./settings.ts";
+import { USUAL_SETTINGS } from "./settings.ts";
 import type { Store } from "./store.ts";
 import { type Tagged, taggedText, told } from "./told.ts";
 
 /** Answers the requests for one operation, from query or body to bytes.
- *  @param memory  of what a GET was answered that does not change: the same address gives the same bytes */
+ *  @param memory  of what a GET was answered that does not change: the same address gives the same bytes
+ *  @param backlog  of what is held for callers */
 export function answering(
 	operation: Operation,
 	config: Config,
 	memory: Store<Tagged>,
+	backlog: Backlog,
 ): (c: EdgeContext) => Maybe<Response> {
 	const { maxAge } = operation;
 	const remembered = maxAge > 0 || operation.constant === true;
@@ -40,7 +43,7 @@ export function answering(
 		const given: Maybe<unknown> = isQuery ? parametersOf(c, names) : jsonBody(c.req, settings.bodyBytes);
 		return after(given, (sent) => {
 			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
-			return after(worked(asked, c, config, settings), (text) => {
+			return after(worked(asked, c, config, { settings, backlog }), (text) => {
 				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
 				if (name) memory.keep(name, answer);
 				return told(c, answer, maxAge, headers[type], config.pack);
@@ -78,12 +81,18 @@ function parametersOf(c: EdgeContext, names: readonly string[]): Readonly<Record
 
 /** Works an answer out: in place where it is light, else wherever the deployment has costly work done, until it is done,
  *  takes too long, or the caller goes away. */
-function worked(asked: Asked, c: EdgeContext, config: Config, settings: Settings): Maybe<string> {
+function worked(
+	asked: Asked,
+	c: EdgeContext,
+	config: Config,
+	{ settings, backlog }: Pick<Means, "settings" | "backlog">,
+): Maybe<string> {
 	const failed = (error: unknown) => config.onFailure(error, c.get("requestId"));
 	const { compute } = config;
 	let until: Deadline | undefined;
 	const means: Means = {
 		settings,
+		backlog,
 		failed,
 		compute: (one) => {
 			if (one.cost <= LIGHT || one.operation.composite || !compute) return textOf(one, means);

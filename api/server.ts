@@ -7,6 +7,7 @@ import { gzip } from "node:zlib";
 import type { HttpBindings } from "@hono/node-server";
 import { admitting } from "./admit.ts";
 import { createApp } from "./app.ts";
+import { backlogOf } from "./backlog.ts";
 import { callerAddress } from "./caller.ts";
 import type { Seen } from "./config.ts";
 import { type Deployment, deploymentFrom } from "./deployment.ts";
@@ -19,6 +20,7 @@ import { createNodeServer } from "./node-server.ts";
 import { readPages } from "./pages/read.ts";
 import { pool } from "./pool/pool.ts";
 import type { EdgeContext } from "./reply.ts";
+import { watchUnread } from "./unread.ts";
 
 const SETTLING = 300; // [ms] after the start before threads start by themselves, so that they take no time from the first answers
 
@@ -57,10 +59,12 @@ const seen = gathering<Seen>((batch) => {
 	metrics?.seen(batch);
 });
 const pack = promisify(gzip);
+const backlog = backlogOf(settings.unreadMemory * 2 ** 20);
 
 const app = createApp({
 	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
 	settings,
+	backlog,
 	...(threadPool && { compute: remembering(threadPool.compute, settings.answerMemory * 2 ** 20) }),
 	admit: admitting({ ...door, settings, addressOf }),
 	pack: async (text) => new Uint8Array(await pack(text)),
@@ -68,6 +72,7 @@ const app = createApp({
 	onFailure: log.failed,
 });
 const server = createNodeServer(app);
+watchUnread(server, backlog, settings.unreadTime * 1000);
 
 /** The address that asks, as Node's adapter hands on the connection. */
 function addressOf(c: EdgeContext): string {

@@ -41,6 +41,33 @@ export const SETTINGS = {
 		beyond:
 			"503 overloaded, and the work is stopped; 422 too-large for a range that would surely take longer",
 	},
+	answerBytes: {
+		variable: "ANSWER_BYTES",
+		usual: 8_388_608,
+		least: 65_536,
+		most: 268_435_456,
+		unit: "bytes",
+		meaning: "size of one answer before it is packed, the items of a batch together",
+		beyond: "422 too-large",
+	},
+	unreadMemory: {
+		variable: "UNREAD_MB",
+		usual: 64,
+		least: 1,
+		most: 4096,
+		unit: "MB",
+		meaning: "answers that callers have not taken yet, and batches being put together, in one instance",
+		beyond: "503 overloaded for all but probes, until they are taken",
+	},
+	unreadTime: {
+		variable: "UNREAD_TIME_S",
+		usual: 30,
+		least: 1,
+		most: 3600,
+		unit: "seconds",
+		meaning: "time in which a caller must take something of his answer, and ten times that for all of it",
+		beyond: "the connection is closed",
+	},
 	requestsInFlight: {
 		variable: "CONCURRENCY",
 		usual: 1000,

@@ -1,4 +1,5 @@
 import { setPriority } from "node:os";
+import { BOUNDLESS } from "../backlog.ts";
 import { textOf } from "../compute.ts";
 import { problemFrom } from "../problem.ts";
 import { operations } from "../routes/index.ts";
@@ -12,7 +13,7 @@ if (process.platform === "linux") setPriority(0, NICE);
 /** Works out one answer. Whatever goes wrong is told, not thrown: a rejection means that the thread is gone. */
 export default async function work({ operationId, settings, ...asked }: Errand): Promise<Done> {
 	const operation = operations.find((candidate) => candidate.operationId === operationId)!;
-	const means = { settings, compute: refuse, failed: refuse };
+	const means = { settings, backlog: BOUNDLESS, compute: refuse, failed: refuse };
 	try {
 		return { text: await textOf({ operation, cost: 0, ...asked }, means) };
 	} catch (error) {

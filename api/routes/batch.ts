@@ -1,9 +1,9 @@
 import { LIMITS } from "../config.ts";
 import { baseCost, estimatedCost } from "../cost.ts";
 import { askedFor } from "../input.ts";
-import { after, type Maybe } from "../maybe.ts";
+import { after, type Maybe, settled } from "../maybe.ts";
 import { type Means, type Operation, operation } from "../operation.ts";
-import { ProblemError, problem, problemFrom } from "../problem.ts";
+import { overloaded, ProblemError, problem, problemFrom } from "../problem.ts";
 import { BatchResponse, batchRequest, type ItemProblem } from "../schemas/batch.ts";
 
 interface Item {
@@ -58,7 +58,7 @@ export const batchOf = (operations: readonly Operation[]) =>
 /** The batch's answer as text, at once where all of it is light. The items' answers, which can be long, go into it as they are. */
 function answersOf(operations: readonly Operation[], given: unknown, means: Means): Maybe<string> {
 	const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
-	const answers: string[] = [];
+	const { answers, keep, release } = collected(means);
 	/** Answers from an item on, until one has to be waited for or the turn is over. */
 	const from = (first: number): Maybe<string> => {
 		let untilPause = TURN;
@@ -67,13 +67,44 @@ function answersOf(operations: readonly Operation[], given: unknown, means: Mean
 			const item = items[i]!;
 			const asked = operations.find(({ operationId }) => operationId === item.operation)!;
 			const answer = answered(asked, item, means);
-			if (answer instanceof Promise) return answer.then((text) => from(answers.push(text)));
-			answers.push(answer);
+			if (answer instanceof Promise) return answer.then((text) => from(keep(text)));
+			keep(answer);
 			untilPause -= baseCost(item.operation);
 		}
 		return `{"items":[${answers.join(",")}],"cost":${estimatedCost("runBatch", given as Item["body"])}}`;
 	};
-	return from(0);
+	try {
+		const text = from(0);
+		if (text instanceof Promise) return settled(text, release);
+		release();
+		return text;
+	} catch (error) {
+		release();
+		throw error;
+	}
+}
+
+/** The items' answers, held for the caller until they are let go of. No more is kept than one answer may have, nor than there is
+ *  room for: then nothing is answered. */
+function collected({ settings: { answerBytes }, backlog }: Means) {
+	const answers: string[] = [];
+	let size = 0; // [bytes], a letter each
+	/** @returns  how many there are */
+	const keep = (text: string): number => {
+		size += text.length;
+		backlog.hold(text.length);
+		if (size > answerBytes) throw tooLong(answerBytes);
+		if (backlog.isFull()) throw overloaded("Too many answers wait for their callers to take them");
+		return answers.push(text);
+	};
+	return { answers, keep, release: () => backlog.release(size) };
+}
+
+function tooLong(most: number): ProblemError {
+	const detail = `The items' answers are longer than the ${most} bytes that one answer may have here; send them in several batches`;
+	return new ProblemError("too-large", detail, [
+		{ in: "body", pointer: "/items", detail, code: "too_large" },
+	]);
 }
 
 const TURN = 10; // [cost units] of items between two pauses: some milliseconds

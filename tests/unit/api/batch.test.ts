@@ -1,9 +1,12 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { BOUNDLESS, backlogOf } from "../../../api/backlog.ts";
 import { IN_PLACE, textOf } from "../../../api/compute.ts";
 import type { Means, Operation } from "../../../api/operation.ts";
 import { ProblemError } from "../../../api/problem.ts";
 import { batchOf } from "../../../api/routes/batch.ts";
 import { boilingPoint } from "../../../api/routes/boiling-point.ts";
+import { warmUp } from "../../../api/routes/warm-up.ts";
+import type { Settings } from "../../../api/settings.ts";
 
 const broken: Operation = {
 	...boilingPoint,
@@ -31,6 +34,65 @@ it("a failure of the service is told as 500 in its item's place, to the operator
 	expect(answer.items.map(({ status }) => status)).toEqual([200, 500, 200]);
 	expect(JSON.stringify(answer)).not.toContain("unforeseen");
 	expect(told).toEqual([new TypeError("unforeseen")]);
+});
+
+describe("a batch whose answers grow", () => {
+	const items = Array.from({ length: 50 }, () => ({
+		operation: "getBoilingPoint",
+		body: { elevationM: 100 },
+	}));
+	const tried = async (settings: Partial<Settings>, backlog = BOUNDLESS) => {
+		let worked = 0;
+		const means: Means = {
+			...IN_PLACE,
+			settings: { ...IN_PLACE.settings, ...settings },
+			backlog,
+			compute: () => {
+				worked += 1;
+				return "x".repeat(10_000);
+			},
+		};
+		const asked = {
+			operation: batch,
+			type: "application/json",
+			input: {},
+			given: { items },
+			cost: 3,
+		} as const;
+		const problem = await Promise.resolve()
+			.then(() => textOf(asked, means))
+			.catch((error: unknown) => error);
+		return { problem, worked };
+	};
+
+	it("is refused, and gone on with no further, where they are more than one answer may have", async () => {
+		const { problem, worked } = await tried({ answerBytes: 100_000 });
+		expect(problem).toMatchObject({ kind: "too-large", errors: [{ in: "body", pointer: "/items" }] });
+		expect(worked).toBe(10);
+	});
+
+	it("is put off where too much is held for callers already, and lets go of its own", async () => {
+		const backlog = backlogOf(1_000_000);
+		backlog.hold(900_000);
+		const { problem, worked } = await tried({}, backlog);
+		expect(problem).toMatchObject({ kind: "overloaded", headers: { "Retry-After": "1" } });
+		expect(worked).toBe(10);
+		backlog.hold(100_000);
+		expect(backlog.isFull()).toBe(false); // just
+		expect(typeof (await tried({}, backlogOf(1_000_000))).problem).toBe("string");
+	});
+});
+
+it("an answer longer than it may be is refused with the rows that make it so", () => {
+	const asked = { operation: warmUp, type: "application/json", cost: 25 } as const;
+	const given = { ...warmUp.examples.least!.value, seriesStepMin: 1 };
+	const input = warmUp.input.parse(given);
+	const means = { ...IN_PLACE, settings: { ...IN_PLACE.settings, answerBytes: 65_536 } };
+	const refused = () => textOf({ ...asked, input, given }, means);
+	expect(refused).toThrow(expect.objectContaining({ kind: "too-large" }));
+	expect(refused).toThrow("65536 bytes");
+	const wide = { ...given, seriesStepMin: 60 };
+	expect(textOf({ ...asked, input: warmUp.input.parse(wide), given: wide }, means)).toContain("series");
 });
 
 it("goes on with nothing once its caller has left", async () => {
