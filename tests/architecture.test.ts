@@ -84,6 +84,7 @@ it("only Node's entry and its server import from Node", () => {
 	const node = [
 		"api/server.ts",
 		"api/node-server.ts",
+		"api/unread.ts",
 		"api/metrics.ts",
 		"api/pool/thread.ts",
 		"api/build.ts",
