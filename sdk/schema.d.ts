@@ -4078,7 +4078,7 @@ export interface components {
             /** @description Version of the tables the service carries. */
             readonly data: string;
             readonly limits: readonly components["schemas"]["Limit"][];
-            /** @description What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40) and a step finer than 120 s multiply it. */
+            /** @description What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40), a step finer than 120 s, layers, and draws that turn the tank over often multiply it; a test run counts by its rows. */
             readonly costs: readonly {
                 readonly operation: string;
                 readonly cost: number;
