@@ -59,7 +59,7 @@ export class RaykettleSizer extends HTMLElement {
 		const shadow = this.attachShadow({ mode: "open" });
 		shadow.adoptedStyleSheets = [sheet];
 		this.#frame.append(this.#panel.element);
-		shadow.append(this.#frame);
+		shadow.append(element("div", { class: "box" }, this.#frame));
 	}
 
 	connectedCallback(): void {

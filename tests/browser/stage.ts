@@ -116,6 +116,19 @@ export async function barriers(page: Page): Promise<string[]> {
 export const overflow = (page: Page) =>
 	page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
+/** A page that holds the given markup and the widget's script, on the service's own origin. */
+export async function shopPage(page: Page, home: string, body: string, script = true): Promise<void> {
+	await page.route(`${home}/shop`, (route) =>
+		route.fulfill({
+			contentType: "text/html; charset=utf-8",
+			body: `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><title>Shop</title>${script ? '<script type="module" src="/widget.js"></script>' : ""}<body>${body}</body></html>`,
+		}),
+	);
+	await page.goto(`${home}/shop`);
+}
+
+export const SIZER = '<raykettle-sizer catalogue="/pages/cedar-row.json"></raykettle-sizer>';
+
 /** A supplier's own site: one page, under a policy as strict as can be that still lets the service in. */
 export async function supplierSite(
 	service: string,
