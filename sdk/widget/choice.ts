@@ -39,6 +39,18 @@ export function firstChoice({ places: [place] = [], dishes, tanks }: Catalogue):
 	};
 }
 
+/** What the visitor has chosen, under another list: all of it but what that list lacks. */
+export function keptChoice(choice: Choice, catalogue: Catalogue): Choice {
+	const first = firstChoice(catalogue);
+	const has = (items: readonly { id: string }[], sought: string) => items.some(({ id }) => id === sought);
+	return {
+		...choice,
+		...(choice.placeId !== "" && !has(catalogue.places ?? [], choice.placeId) && { placeId: first.placeId }),
+		...(!has(catalogue.dishes, choice.dishId) && { dishId: first.dishId }),
+		...(!has(catalogue.tanks, choice.tankId) && { tankId: first.tankId }),
+	};
+}
+
 export type Field = "latitude" | "longitude" | "elevationM" | "people" | "litres";
 
 /** Least and most that a field takes, in the service's units. */

@@ -1,6 +1,6 @@
 import { ask, type Outcome } from "./ask.ts";
 import { type Catalogue, catalogueFaults } from "./catalogue.ts";
-import { type Choice, type Field, firstChoice, openFields, request } from "./choice.ts";
+import { type Choice, type Field, firstChoice, keptChoice, openFields, request } from "./choice.ts";
 import { element } from "./dom.ts";
 import { form, type Listeners } from "./form.ts";
 import { locate } from "./locate.ts";
@@ -30,9 +30,12 @@ export class RaykettleSizer extends HTMLElement {
 		},
 	);
 	#catalogue: Catalogue | undefined;
+	#wanted: string | null = null; // address of the list that is on its way
 	#choice: Choice | undefined;
+	#changes = 0; // made by the visitor so far
 	#faulty: readonly Field[] = [];
 	#running: AbortController | undefined;
+	#connected = false;
 	readonly #listeners: Listeners = {
 		changed: () => this.#changed(),
 		rebuild: (id) => {
@@ -48,6 +51,7 @@ export class RaykettleSizer extends HTMLElement {
 		locate: () =>
 			locate(this.#voice.texts, this.#panel.say, (place) => {
 				if (this.#choice) Object.assign(this.#choice, place);
+				this.#changed();
 				this.#render("elevationM");
 			}),
 	};
@@ -63,6 +67,12 @@ export class RaykettleSizer extends HTMLElement {
 	}
 
 	connectedCallback(): void {
+		if (Object.hasOwn(this, "catalogue")) {
+			const { catalogue } = this; // set before the script was there, so it hides the property of that name
+			Reflect.deleteProperty(this, "catalogue");
+			this.#take(catalogue);
+		}
+		this.#connected = true;
 		const inside = this.querySelector('script[type="application/json"]')?.textContent;
 		if (this.#catalogue) this.#render();
 		else if (inside) this.#read(() => JSON.parse(inside));
@@ -71,12 +81,14 @@ export class RaykettleSizer extends HTMLElement {
 	}
 
 	disconnectedCallback(): void {
+		this.#connected = false;
 		this.#running?.abort();
+		if (isWaiting(this.#panel.state())) this.#panel.show({ kind: "empty" });
 		this.#panel.rest();
 	}
 
 	attributeChangedCallback(name: string): void {
-		if (!this.isConnected) return;
+		if (!this.#connected) return; // an element that was there before the script hears of its attributes first
 		if (name === "catalogue") void this.#load();
 		else this.#render();
 	}
@@ -95,35 +107,48 @@ export class RaykettleSizer extends HTMLElement {
 		return this.#choice && { ...this.#choice };
 	}
 
+	/** Fetches the list, unless it is on its way already; one that another has taken the place of meanwhile is dropped. */
 	async #load(): Promise<void> {
 		const url = this.getAttribute("catalogue");
-		if (!url) return;
+		if (!url || url === this.#wanted) return;
+		this.#wanted = url;
+		let parse = (): unknown => {
+			throw new Error(`${url} can't be loaded`);
+		};
 		try {
 			const response = await fetch(new URL(url, document.baseURI));
 			const text = await response.text();
-			this.#read(() => JSON.parse(text));
+			parse = () => JSON.parse(text);
 		} catch {
-			this.#panel.show({ kind: "faulty", faults: [`${url} can't be loaded`] });
+			// `parse` says so
 		}
+		if (this.#wanted === url) this.#read(parse);
 	}
 
 	#read(parse: () => unknown): void {
 		try {
 			this.#take(parse());
 		} catch (error) {
+			this.#wanted = null;
 			this.#panel.show({ kind: "faulty", faults: [String((error as Error).message)] });
 		}
 	}
 
 	#take(given: unknown): void {
+		this.#wanted = null;
 		const faults = catalogueFaults(given);
 		if (faults.length > 0) {
 			this.#panel.show({ kind: "faulty", faults });
 			return;
 		}
 		this.#catalogue = given as Catalogue;
-		this.#choice = firstChoice(this.#catalogue);
-		this.#panel.show({ kind: "empty" });
+		this.#choice =
+			this.#choice && this.#changes > 0
+				? keptChoice(this.#choice, this.#catalogue)
+				: firstChoice(this.#catalogue);
+		const state = this.#panel.state();
+		if (state.kind === "answer") this.#panel.show({ ...state, stale: true });
+		else if (!isWaiting(state)) this.#panel.show({ kind: "empty" });
 		if (this.isConnected) this.#render();
 	}
 
@@ -150,6 +175,7 @@ export class RaykettleSizer extends HTMLElement {
 	}
 
 	#changed(): void {
+		this.#changes++;
 		const state = this.#panel.state();
 		if (state.kind === "answer" && !state.stale) this.#panel.show({ ...state, stale: true });
 	}
@@ -170,12 +196,14 @@ export class RaykettleSizer extends HTMLElement {
 		this.#panel.reveal();
 		const slow = setTimeout(() => this.#panel.show({ kind: "slow" }), SLOW);
 		const asked = { ...choice };
+		const changes = this.#changes;
 		const body = request(asked, catalogue, new Date().getFullYear());
 		const baseUrl = this.getAttribute("service") ?? SERVICE;
 		const apiKey = this.getAttribute("api-key");
 		try {
 			const outcome = await ask({ baseUrl, ...(apiKey !== null && { apiKey }) }, body, running.signal);
-			this.#tellOutcome(outcome, { choice: asked, catalogue, body });
+			const stale = changes !== this.#changes || catalogue !== this.#catalogue;
+			this.#tellOutcome(outcome, { choice: asked, catalogue, body }, stale);
 		} catch {
 			// a newer question took its place
 		} finally {
@@ -186,10 +214,11 @@ export class RaykettleSizer extends HTMLElement {
 	#tellOutcome(
 		outcome: Outcome,
 		{ choice, catalogue, body }: { choice: Choice; catalogue: Catalogue; body: object },
+		stale: boolean,
 	): void {
 		if (outcome.kind === "answer") {
 			const { answer } = outcome;
-			this.#panel.show({ kind: "answer", answered: { answer, choice, catalogue }, stale: false });
+			this.#panel.show({ kind: "answer", answered: { answer, choice, catalogue }, stale });
 			this.#tell("raykettle-answer", { request: body, answer });
 		} else {
 			const { trouble, problem } = outcome;
