@@ -1,6 +1,7 @@
 import { type Catalogue, type Name, nameIn } from "./catalogue.ts";
 import { BOUNDS, type Choice, darkestMonth, type Field, litresPerPerson } from "./choice.ts";
 import { element } from "./dom.ts";
+import { readings } from "./numeral.ts";
 import type { Units, Voice } from "./voice.ts";
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
@@ -9,9 +10,21 @@ const DIGITS: Readonly<Record<Field, number>> = {
 	latitude: 4,
 	longitude: 4,
 	elevationM: 0,
-	people: 0,
-	litres: 0,
+	people: 1,
+	litres: 1,
 };
+
+/** The numbers as they were typed, and which of them can't be used. */
+export interface Entries {
+	readonly typed: Partial<Record<Field, string>>;
+	readonly faulty: readonly Field[];
+}
+
+/** A coordinate has no thousands, so its separator is one of decimals; elsewhere there must be one reading. */
+function meaning(field: Field, typed: string): number | undefined {
+	const read = readings(typed);
+	return field === "latitude" || field === "longitude" || read.length < 2 ? read.at(-1) : undefined;
+}
 
 /** What the form tells the widget. */
 export interface Listeners {
@@ -80,7 +93,7 @@ export function form(
 	choice: Choice,
 	catalogue: Catalogue,
 	voice: Voice,
-	faulty: readonly Field[],
+	{ typed, faulty }: Entries,
 	on: Listeners,
 ): HTMLFormElement {
 	const { texts, language } = voice;
@@ -95,28 +108,29 @@ export function form(
 		const [least, most] = BOUNDS[field].map(rounded) as [number, number];
 		const wrong = faulty.includes(field);
 		const described = [...(hint ? [`${field}-hint`] : []), ...(wrong ? [`${field}-fault`] : [])].join(" ");
+		const value = choice[field];
 		const input = element("input", {
-			...{
-				id: field,
-				type: "number",
-				min: least,
-				max: most,
-				step: "any",
-				required: true,
-				autocomplete: "off",
-			},
+			...{ id: field, type: "text", required: true, autocomplete: "off", dir: "ltr" },
 			inputmode: least < 0 ? "text" : "decimal", // number pads of phones lack a minus
-			value: choice[field] === undefined ? "" : rounded(choice[field]),
+			value: value === undefined ? typed[field] : voice.plain(out(value), DIGITS[field]),
 			"aria-describedby": described === "" ? undefined : described,
 			"aria-invalid": wrong ? "true" : undefined,
 			oninput: () => {
-				const typed = input.valueAsNumber;
-				choice[field] = Number.isFinite(typed) ? (suffix ? voice.meant(suffix, typed) : typed) : undefined;
+				typed[field] = input.value;
+				const meant = meaning(field, input.value);
+				choice[field] = meant !== undefined && suffix ? voice.meant(suffix, meant) : meant;
 				on.changed();
 			},
 		});
 		const unit = suffix && element("span", { class: "unit" }, ` (${voice.symbol(suffix)})`);
-		const fault = texts.fill.replace("{least}", voice.number(least)).replace("{most}", voice.number(most));
+		const read = value === undefined ? readings(typed[field] ?? "") : [];
+		const fault = read[1]
+			? voice.say(texts.twoWays, {
+					typed: typed[field],
+					whole: voice.plain(read[0]!, 0),
+					decimal: voice.plain(read[1], 3),
+				})
+			: texts.fill.replace("{least}", voice.plain(least, 0)).replace("{most}", voice.plain(most, 0));
 		return element(
 			"div",
 			{ class: "field" },

@@ -2,7 +2,7 @@ import { ask, type Outcome } from "./ask.ts";
 import { type Catalogue, catalogueFaults } from "./catalogue.ts";
 import { type Choice, type Field, firstChoice, keptChoice, openFields, request } from "./choice.ts";
 import { element } from "./dom.ts";
-import { form, type Listeners } from "./form.ts";
+import { type Entries, form, type Listeners } from "./form.ts";
 import { locate } from "./locate.ts";
 import { panel } from "./panel.ts";
 import { isWaiting } from "./shown.ts";
@@ -34,6 +34,7 @@ export class RaykettleSizer extends HTMLElement {
 	#choice: Choice | undefined;
 	#changes = 0; // made by the visitor so far
 	#faulty: readonly Field[] = [];
+	readonly #typed: Entries["typed"] = {};
 	#running: AbortController | undefined;
 	#connected = false;
 	readonly #listeners: Listeners = {
@@ -164,7 +165,13 @@ export class RaykettleSizer extends HTMLElement {
 		if (this.#catalogue && this.#choice)
 			this.#asked.replaceChildren(
 				element("h2", {}, speaking.texts.title),
-				form(this.#choice, this.#catalogue, speaking, this.#faulty, this.#listeners),
+				form(
+					this.#choice,
+					this.#catalogue,
+					speaking,
+					{ typed: this.#typed, faulty: this.#faulty },
+					this.#listeners,
+				),
 			);
 		if (focus !== undefined) this.#focus(focus);
 		this.#panel.show(state);

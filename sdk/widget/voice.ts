@@ -12,6 +12,8 @@ export interface Voice {
 	readonly units: Units;
 	readonly texts: Texts;
 	readonly number: (value: number, digits?: number) => string;
+	/** A number as it is typed: without separators of thousands. */
+	readonly plain: (value: number, digits: number) => string;
 	/** A sentence with its `{names}` filled in; a name that ends in a unit is spoken in the visitor's units. */
 	readonly say: (template: string, values?: Values) => string;
 	/** Keeps words in their own order within a text that runs from right to left. */
@@ -37,6 +39,8 @@ export function voice(language: string, units: Units): Voice {
 	const texts = TEXTS[language] ?? TEXTS.en!;
 	const number = (value: number, digits = 0) =>
 		new Intl.NumberFormat(language, { maximumFractionDigits: digits }).format(value);
+	const plain = (value: number, digits: number) =>
+		new Intl.NumberFormat(language, { maximumFractionDigits: digits, useGrouping: false }).format(value);
 	const date = (options: Intl.DateTimeFormatOptions) =>
 		new Intl.DateTimeFormat(language, { ...options, timeZone: "UTC" });
 	const hourCycle = units === "us" ? "h12" : "h23";
@@ -65,7 +69,7 @@ export function voice(language: string, units: Units): Voice {
 			return value === undefined ? whole : spoken(name, value);
 		});
 	return {
-		...{ language, units, texts, number, say, isolated, symbol, shown, meant },
+		...{ language, units, texts, number, plain, say, isolated, symbol, shown, meant },
 		plural: (forms, count) =>
 			(forms[new Intl.PluralRules(language).select(count)] ?? forms.other).replace("{count}", number(count)),
 		clock: (iso) => time.format(Date.parse(`${iso.slice(0, 16)}Z`)),

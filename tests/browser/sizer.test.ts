@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { createRaykettle } from "../../sdk/index.ts";
+import { readings } from "../../sdk/widget/numeral.ts";
 import { barriers, overflow, stage, supplierSite } from "./stage.ts";
 
 const visit = stage();
@@ -134,6 +135,49 @@ describe("a visitor", () => {
 				expect(await page.locator("#month").inputValue()).toBe("7"); // the dark half of the year, down there
 			},
 		));
+
+	it.each([
+		["en", "5.2", 5.2],
+		["en", "5,2", 5.2],
+		["es", "5,2", 5.2],
+		["ar", "٥٫٢", 5.2],
+		["ar", "-٥٫٢", -5.2],
+	])("in %s may type %s", (language, typed, meant) =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			await page.locator(`button[data-lang="${language}"]`).click();
+			await page.locator("#place").selectOption("");
+			await page.locator("#longitude").pressSequentially(typed);
+			const choice = () =>
+				page
+					.locator("raykettle-sizer")
+					.evaluate((sizer) => (sizer as unknown as { choice: { longitude?: number } }).choice.longitude);
+			expect(await choice()).toBe(meant);
+			await page.locator("#need-litres").check(); // draws the form anew
+			expect(await choice()).toBe(meant);
+			expect(readings(await page.locator("#longitude").inputValue())).toEqual([meant]);
+		}),
+	);
+
+	it.each([
+		["en", "1,234 can mean 1234 or 1.234. Leave out the thousands separator, or write fewer decimals."],
+		["es", "1,234 puede ser 1234 o 1,234. Quite el separador de miles o escriba menos decimales."],
+		["ar", "1,234 قد يعني 1234 أو 1.234. احذف فاصل الآلاف أو اكتب منازل عشرية أقل."],
+	])("is asked in %s what an ambiguous number means, and keeps it to mend", (language, words) =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			await page.locator(`button[data-lang="${language}"]`).click();
+			await page.locator("#need-litres").check();
+			await page.locator("#litres").pressSequentially("1,234");
+			await ask(page);
+			expect(plain(await page.locator("#litres-fault").textContent())).toBe(words);
+			expect(await page.locator("#litres").inputValue()).toBe("1,234");
+			expect(await barriers(page)).toEqual([]);
+			await page.locator("#litres").fill("1,234.5");
+			await ask(page);
+			await headline(page).waitFor();
+		}),
+	);
 
 	it("reads US units", () =>
 		visit({}, async ({ page, home }) => {

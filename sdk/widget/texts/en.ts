@@ -28,6 +28,8 @@ export const en = {
 	stale: "You changed something. These figures belong to the earlier choice.",
 	again: "Try again",
 	fill: "Fill in a number from {least} to {most}.",
+	twoWays:
+		"{typed} can mean {whole} or {decimal}. Leave out the thousands separator, or write fewer decimals.",
 	fillFirst: "Some numbers are missing or out of range.",
 	hot: "Hot at {time} on a clear {month} day",
 	notHot: "Not hot enough on a clear {month} day",

@@ -31,6 +31,7 @@ export const es: Texts = {
 	stale: "Ha cambiado algo. Estas cifras son de la elección anterior.",
 	again: "Reintentar",
 	fill: "Escriba un número de {least} a {most}.",
+	twoWays: "{typed} puede ser {whole} o {decimal}. Quite el separador de miles o escriba menos decimales.",
 	fillFirst: "Algunos números faltan o están fuera de los límites.",
 	hot: "Caliente a las {time} en un día despejado de {month}",
 	notHot: "No se calienta lo bastante en un día despejado de {month}",
