@@ -24,7 +24,9 @@ const pure: Plugin = {
 	name: "pure",
 	setup({ onLoad }) {
 		onLoad({ filter: /d3-array\W.*\.m?js$/ }, async ({ path }) => ({
-			contents: (await readFile(path, "utf8")).replace(/= (\w+\()/g, "= /* @__PURE__ */ $1"),
+			contents: (await readFile(path, "utf8"))
+				.replace(/^(\w+ \w+ = )(\S+\.\w+);$/gm, "$1(() => $2)();") // to read a property may have an effect, too
+				.replace(/= (\w+\(|\(\(\) =>)/g, "= /* @__PURE__ */ $1"),
 			loader: "js",
 		}));
 	},
@@ -41,6 +43,17 @@ const wordless: Plugin = {
 	},
 };
 
+/** A scale with more than two points, which no chart here has, and the search that it needs. */
+const straight: Plugin = {
+	name: "straight",
+	setup({ onLoad }) {
+		onLoad({ filter: /d3-scale\W.*continuous\.js$/ }, async ({ path }) => ({
+			contents: (await readFile(path, "utf8")).replace("n > 2 ? polymap : bimap", "bimap"),
+			loader: "js",
+		}));
+	},
+};
+
 /** The widget as one script, as the service serves it and the package carries it. */
 export async function widgetBundle(): Promise<string> {
 	const lean = beside("lean.ts");
@@ -48,7 +61,7 @@ export async function widgetBundle(): Promise<string> {
 		entryPoints: [beside("widget.ts")],
 		...{ bundle: true, minify: true, write: false, format: "esm", target: "es2022", charset: "utf8" },
 		alias: { "d3-interpolate": lean, "d3-format": lean, "d3-path": lean },
-		plugins: [sheets, pure, wordless],
+		plugins: [sheets, pure, wordless, straight],
 	});
 	return outputFiles[0]!.text;
 }
