@@ -98,6 +98,17 @@ export function cautions({ answer }: Answered, voice: Voice): HTMLElement {
 	);
 }
 
+/** The air of the day, and whose word it is. */
+export function air({ answer, choice }: Answered, { texts, say, month }: Voice): string {
+	const { ambientC } = answer.series;
+	const isAssumed = answer.assumed.some(({ pointer }) => pointer.startsWith("/sky/ambient"));
+	return say(isAssumed ? texts.airAssumed : texts.airListed, {
+		lowC: Math.min(...ambientC),
+		highC: Math.max(...ambientC),
+		month: month(choice.month),
+	});
+}
+
 /** What the service filled in, for whoever wants to know. */
 export function assumptions({ answer }: Answered, { texts, plural }: Voice): HTMLElement {
 	const rows = answer.assumed.flatMap(({ pointer, value, why }) => [

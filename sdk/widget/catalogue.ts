@@ -27,7 +27,10 @@ export interface PlaceItem extends Item {
 	readonly latitude: number;
 	readonly longitude: number;
 	readonly elevationM: number;
+	/** The same in every month: leave the air out of it, and give that by month. */
 	readonly sky?: WarmUp["sky"];
+	/** Air on a clear day of each month, from January: lowest and highest. The service assumes it where there is none. */
+	readonly monthlyAmbientC?: readonly (readonly [lowest: number, highest: number])[];
 }
 
 /** What a supplier sells, and where. */
@@ -57,11 +60,23 @@ export function catalogueFaults(given: unknown): string[] {
 			"latitude and longitude",
 		),
 		...items("places", places, ({ elevationM }) => numbers(elevationM), "elevationM"),
+		...items(
+			"places",
+			places,
+			({ monthlyAmbientC }) => isYear(monthlyAmbientC),
+			"12 pairs in monthlyAmbientC",
+		),
 	];
 	if (dishes?.length === 0) faults.push("dishes is empty");
 	if (tanks?.length === 0) faults.push("tanks is empty");
 	return faults;
 }
+
+const isYear = (given: unknown) =>
+	given === undefined ||
+	(Array.isArray(given) &&
+		given.length === 12 &&
+		given.every((pair) => Array.isArray(pair) && pair.length === 2 && numbers(...pair)));
 
 const numbers = (...values: unknown[]) => values.every((value) => Number.isFinite(value));
 

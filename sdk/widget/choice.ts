@@ -75,6 +75,15 @@ export function openFields(choice: Choice): Field[] {
 	});
 }
 
+/** Sky and air as the list has them; what it lacks, the service assumes. */
+function skyOf({ placeId, month }: Choice, { plant, places = [] }: Catalogue): Body<"warmUpTank">["sky"] {
+	const place = places.find(({ id }) => id === placeId);
+	const sky = place?.sky ?? plant?.sky;
+	const [ambientMinC, ambientMaxC] = place?.monthlyAmbientC?.[month - 1] ?? [];
+	if (ambientMinC === undefined || ambientMaxC === undefined || sky?.kind === "measured") return sky;
+	return { ...sky, ambientMinC, ambientMaxC };
+}
+
 /** What the service is asked. The day is the fifteenth of the month, of the year in which the page is read. */
 export function request(choice: Choice, catalogue: Catalogue, year: number): Body<"warmUpTank"> {
 	const { plant = {}, dishes, tanks, places = [] } = catalogue;
@@ -84,7 +93,7 @@ export function request(choice: Choice, catalogue: Catalogue, year: number): Bod
 	const { latitude, longitude, elevationM } = place ?? choice;
 	const { receiver = plant.receiver, loop = plant.loop } = dish;
 	const { coil = plant.coil } = tank;
-	const sky = place?.sky ?? plant.sky;
+	const sky = skyOf(choice, catalogue);
 	return {
 		...plant,
 		site: { latitude: latitude!, longitude: longitude!, elevationM: elevationM! },

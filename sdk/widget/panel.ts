@@ -1,4 +1,4 @@
-import { assumptions, cautions, chart } from "./answer.ts";
+import { air, assumptions, cautions, chart } from "./answer.ts";
 import { element } from "./dom.ts";
 import { isWaiting, notice, type Shown, sentences } from "./shown.ts";
 import type { Voice } from "./voice.ts";
@@ -50,7 +50,7 @@ export function panel(voice: () => Voice, told: (state: Shown) => void, again: (
 		shown.append(
 			figure,
 			cautions(state.answered, speaking),
-			element("p", { class: "hint" }, speaking.texts.disclaimer),
+			element("p", { class: "hint" }, `${speaking.texts.disclaimer} ${air(state.answered, speaking)}`),
 			assumptions(state.answered, speaking),
 		);
 		draw();

@@ -194,6 +194,35 @@ describe("a visitor", () => {
 			expect(await page.locator("#elevationM").inputValue()).toBe("305"); // 1000 ft
 		}));
 
+	it("gets a July day in July's air, and reads whose air it is", () =>
+		visit({}, async ({ page, home }) => {
+			await page.goto(home);
+			const events = await listened(page, "raykettle-answer");
+			const told = async () => plain(await page.locator("raykettle-sizer .shown > .hint").textContent());
+			const highest = (answer: { series: { ambientC: number[] } }) => Math.max(...answer.series.ambientC);
+			for (const month of ["1", "7"]) {
+				await page.locator("#month").selectOption(month);
+				await ask(page);
+				await page.locator("raykettle-sizer .shown:not(.stale) > .hint").waitFor();
+				expect(await told()).toMatch(/The air goes from -?\d+ °C to \d+ °C, as the supplier's list says\.$/);
+			}
+			await page.locator("#place").selectOption("");
+			await page.locator("#latitude").fill("47");
+			await page.locator("#longitude").fill("8");
+			await page.locator("#elevationM").fill("450");
+			await page.locator("#month").selectOption("7");
+			await ask(page);
+			await page.getByText("The service assumed air").waitFor();
+			const [january, july, own] = (await events()) as { request: never; answer: never }[];
+			expect(highest(july!.answer)).toBeGreaterThan(highest(january!.answer) + 10); // a mountain's summer over its winter
+			const { assumed } = own!.answer as { assumed: { pointer: string; value: number }[] };
+			const most = assumed.find(({ pointer }) => pointer === "/sky/ambientMaxC")!.value; // so none of the list's
+			expect(highest(own!.answer)).toBeCloseTo(most, 0);
+			expect(await told()).toMatch(
+				new RegExp(`to ${Math.round(most)} °C: compare it with July where you are\\.$`),
+			);
+		}));
+
 	it("learns why the water stays cold", () =>
 		visit({}, async ({ page, home }) => {
 			await page.goto(home);

@@ -46,6 +46,10 @@ describe("a list", () => {
 			{ ...whole, places: [{ id: "p", name: "P", latitude: 1, elevationM: 0 }] },
 			"places[0] (p) lacks latitude and longitude",
 		],
+		[
+			{ ...whole, places: [{ ...list.places![0], id: "p", monthlyAmbientC: [[1, 2]] }] },
+			"places[0] (p) lacks 12 pairs in monthlyAmbientC",
+		],
 	])("is refused with its fault: %#", (given, fault) => expect(catalogueFaults(given)).toEqual([fault]));
 });
 
@@ -64,6 +68,14 @@ describe("a choice", () => {
 		expect(openFields({ ...own, latitude: 0, longitude: 0, elevationM: 0 })).toEqual([]);
 		expect(openFields({ ...choice, people: undefined })).toEqual(["people"]);
 		expect(openFields({ ...choice, need: "litres" })).toEqual(["litres"]);
+	});
+
+	it("brings the air of its month, or none", () => {
+		const july = request({ ...choice, month: 7 }, list, 2026).sky;
+		expect(july).toMatchObject({ ...list.places![0]!.sky, ambientMinC: 14, ambientMaxC: 28 });
+		const own = { ...choice, placeId: "", latitude: 10, longitude: 20, elevationM: 30 };
+		for (const month of [1, 7]) expect(request({ ...own, month }, list, 2026).sky).toEqual(list.plant!.sky);
+		expect(list.plant!.sky).not.toHaveProperty("ambientMinC");
 	});
 
 	it("asks the service of its own place, or of the list's", () => {

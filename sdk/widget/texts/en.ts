@@ -56,6 +56,8 @@ export const en = {
 	assumedHint: "What the list does not say, the service fills in, and gives its reason.",
 	disclaimer:
 		"A calculation for a clear day, not a promise. Local codes and licensed people have the last word.",
+	airAssumed: "The service assumed air from {lowC} to {highC}: compare it with {month} where you are.",
+	airListed: "The air goes from {lowC} to {highC}, as the supplier's list says.",
 	faultyList: "The supplier's list can't be used",
 	refused: "The service can't answer this",
 	barred: "This page may not use the service. Tell its owner.",

@@ -63,6 +63,8 @@ export const es: Texts = {
 	assumedHint: "Lo que la lista no dice lo completa el servicio, y da su razón.",
 	disclaimer:
 		"Es un cálculo para un día despejado, no una promesa. Mandan las normas locales y los profesionales habilitados.",
+	airAssumed: "El servicio supuso aire de {lowC} a {highC}: compárelo con el de {month} en su lugar.",
+	airListed: "El aire va de {lowC} a {highC}, según la lista del proveedor.",
 	faultyList: "La lista del proveedor no sirve",
 	refused: "El servicio no puede responder a esto",
 	barred: "Esta página no puede usar el servicio. Avise a su responsable.",
