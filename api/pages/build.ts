@@ -5,10 +5,25 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { widgetBundle } from "../../sdk/widget/bundle.ts";
+import { createApp } from "../app.ts";
 import { FILES } from "./files.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const swagger = dirname(createRequire(import.meta.url).resolve("swagger-ui-dist/package.json"));
+
+const DAY = "/v1/sun/day?latitude=31.2&longitude=-7.9&elevationM=2350&date=2026-01-15&linkeTurbidity=2.5";
+
+/** The demo's chart as the service draws it: a file, so that the page has it where the service itself asks for a key. */
+async function chart(): Promise<string> {
+	const onFailure = (error: unknown) => {
+		throw error;
+	};
+	const answer = await createApp({ indexPage: undefined, onFailure }).request(DAY, {
+		headers: { accept: "image/svg+xml" },
+	});
+	if (!answer.ok) throw new Error(`${DAY}: ${await answer.text()}`);
+	return answer.text();
+}
 
 /** Writes everything that browsers are served into a folder. */
 export async function buildPages(out: string): Promise<void> {
@@ -22,6 +37,7 @@ export async function buildPages(out: string): Promise<void> {
 		...{ bundle: true, minify: true, format: "esm", target: "es2022", charset: "utf8", outdir: out },
 	});
 	writeFileSync(join(out, "widget.js"), await widgetBundle());
+	writeFileSync(join(out, "sun-day.svg"), await chart());
 	for (const { name } of FILES)
 		writeFileSync(join(out, `${name}.gz`), gzipSync(readFileSync(join(out, name)), { level: 9 }));
 }

@@ -35,3 +35,11 @@ new MutationObserver(() => {
 		button.removeAttribute("aria-label");
 	for (const example of document.querySelectorAll<HTMLElement>(".microlight")) example.tabIndex = 0;
 }).observe(document.body, { childList: true, subtree: true });
+
+/** Says so where the service answers no one without a key. */
+fetch("/v1/meta", { method: "HEAD" }).then(
+	(answer) => {
+		document.querySelector<HTMLElement>("#key")!.hidden = answer.status !== 401;
+	},
+	() => {}, // the renderer tells of a service that is away
+);

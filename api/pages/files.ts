@@ -11,6 +11,7 @@ export const FILES: readonly { path: string; name: string; type: string; maxAge:
 	{ path: "/pages/home.js", name: "home.js", type: JS, maxAge: 300 },
 	{ path: "/pages/home.css", name: "home.css", type: CSS, maxAge: 300 },
 	{ path: "/pages/cedar-row.json", name: "cedar-row.json", type: "application/json", maxAge: 300 },
+	{ path: "/pages/sun-day.svg", name: "sun-day.svg", type: "image/svg+xml", maxAge: 300 },
 	{ path: "/pages/icon.svg", name: "icon.svg", type: "image/svg+xml", maxAge: HOUR },
 	{ path: "/docs", name: "docs.html", type: "text/html; charset=utf-8", maxAge: 300 },
 	{ path: "/pages/docs.js", name: "docs.js", type: JS, maxAge: 300 },

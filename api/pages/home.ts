@@ -1,7 +1,8 @@
 import { createRaykettle, RaykettleProblem } from "../../sdk/index.ts";
+import { readings } from "../../sdk/widget/numeral.ts";
 
-/** The demo page's own few lines: the calculator's language, and live calls through the SDK. */
-const raykettle = createRaykettle({ baseUrl: location.origin });
+/** The demo page's own few lines: the calculator's language, live calls through the SDK, and a key for them where the deployment needs one. */
+let raykettle = createRaykettle({ baseUrl: location.origin });
 const HOSTEL = { latitude: 31.2, longitude: -7.9, elevationM: 2350 };
 
 interface Asked {
@@ -11,7 +12,7 @@ interface Asked {
 
 const QUESTIONS: Readonly<Record<string, (form: FormData) => Promise<Asked>>> = {
 	async boiling(form) {
-		const elevationM = Number(form.get("elevationM"));
+		const elevationM = numberIn(String(form.get("elevationM")));
 		const { boilingPointC, pressureKpa } = await raykettle.boilingPoint({ elevationM });
 		return {
 			address: `/v1/boiling-point?elevationM=${elevationM}`,
@@ -39,6 +40,22 @@ const QUESTIONS: Readonly<Record<string, (form: FormData) => Promise<Asked>>> = 
 	},
 };
 
+function numberIn(typed: string): number {
+	const [value, other] = readings(typed);
+	if (value === undefined) throw new RangeError(`${typed} is not a number.`);
+	if (other !== undefined)
+		throw new RangeError(
+			`${typed} can mean ${value} or ${other}: leave out the thousands separator, or write fewer decimals.`,
+		);
+	return value;
+}
+
+/** What went wrong, in words for whoever asked. */
+const wordsOf = (error: unknown) =>
+	error instanceof RaykettleProblem || error instanceof RangeError
+		? error.message
+		: "The service could not be reached.";
+
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-ask]")) {
 	const [output, code] = [form.querySelector("output")!, form.querySelector("code")!];
 	const question = QUESTIONS[form.dataset.ask ?? ""];
@@ -53,8 +70,7 @@ for (const form of document.querySelectorAll<HTMLFormElement>("form[data-ask]"))
 			output.textContent = words;
 			code.textContent = `GET ${address}`;
 		} catch (error) {
-			output.textContent =
-				error instanceof RaykettleProblem ? error.message : "The service could not be reached.";
+			output.textContent = wordsOf(error);
 			code.textContent = "";
 		}
 	});
@@ -67,5 +83,31 @@ for (const button of languages)
 		sizer?.setAttribute("lang", button.dataset.lang ?? "en");
 		for (const other of languages) other.setAttribute("aria-pressed", String(other === button));
 	});
+
+/** Asks for a key where the service answers no one without. It is held by this page alone, so that it ends with the visit. */
+const keyForm = document.querySelector<HTMLFormElement>("#key")!;
+const said = keyForm.querySelector("output")!;
+raykettle.meta().catch((error: unknown) => {
+	keyForm.hidden = !(error instanceof RaykettleProblem && error.status === 401);
+});
+keyForm.addEventListener("submit", async (event) => {
+	event.preventDefault();
+	const apiKey = String(new FormData(keyForm).get("key")).trim();
+	if (apiKey.startsWith("rk_secret_")) {
+		keyForm.reset();
+		said.textContent = "That is a secret key, for servers alone; it was not sent. Enter a publishable one.";
+		return;
+	}
+	said.textContent = "…";
+	const keyed = createRaykettle({ baseUrl: location.origin, apiKey });
+	try {
+		await keyed.meta();
+		raykettle = keyed;
+		sizer?.setAttribute("api-key", apiKey);
+		said.textContent = "The key works here.";
+	} catch (error) {
+		said.textContent = wordsOf(error);
+	}
+});
 
 for (const place of document.querySelectorAll(".origin")) place.textContent = location.origin;

@@ -25,6 +25,14 @@ describe("the supplier's page", () => {
 			await card.locator("input").fill("2350.5");
 			await card.getByRole("button", { name: "Ask" }).click();
 			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 92\.1 °C/); // IAPWS: 92.15 °C
+			await card.locator("input").fill("2350,5"); // a decimal comma, which a browser's number field drops
+			await card.getByRole("button", { name: "Ask" }).click();
+			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 92\.1 °C/);
+			await card.locator("input").fill("2,350");
+			await card.getByRole("button", { name: "Ask" }).click();
+			await expect
+				.poll(() => card.locator("output").textContent())
+				.toBe("2,350 can mean 2350 or 2.35: leave out the thousands separator, or write fewer decimals.");
 			await card.locator("input").fill("99999");
 			expect(await card.locator("output").textContent()).toBe("");
 		}));

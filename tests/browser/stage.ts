@@ -8,6 +8,7 @@ import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { createApp } from "../../api/app.ts";
+import type { Config } from "../../api/config.ts";
 import { createNodeServer } from "../../api/node-server.ts";
 import { buildPages } from "../../api/pages/build.ts";
 import { readPages } from "../../api/pages/read.ts";
@@ -62,14 +63,18 @@ export function stage() {
 		rmSync(folder, { recursive: true, force: true });
 	});
 
-	/** One visit: a service of its own, a page in a browser of its own. The page must end without a complaint, but for those allowed. */
+	/** One visit: a service of its own, a page in a browser of its own. The page must end without a complaint, but for those allowed.
+	 *  @param door  who is let in; anyone unless given */
 	return async function visit(
 		options: BrowserContextOptions,
 		play: (scene: Scene) => Promise<void>,
 		allowed: RegExp = /^$/,
+		door: Pick<Config, "admit"> = {},
 	): Promise<void> {
 		const failures: unknown[] = [];
-		const server = createNodeServer(createApp({ ...pages, onFailure: (error) => failures.push(error) }));
+		const server = createNodeServer(
+			createApp({ ...pages, ...door, onFailure: (error) => failures.push(error) }),
+		);
 		const home = await listening(server);
 		const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
 		const complaints: string[] = [];
