@@ -1,9 +1,11 @@
 const V4 = /^(?:::ffff:)?(\d{1,3}(?:\.\d{1,3}){3})(?::\d+)?$/i; // a socket of both kinds puts ::ffff: before, some proxies the port behind
 const V6 = /^\[?([\da-f:.]+)(?:%[^\]]*)?(?:\](?::\d+)?)?$/i; // or brackets, or a zone
+const LONGEST = 100; // [characters] of an address, its zone and port included
 
 /** What counts as one caller among addresses: an IPv4 address, or the /64 that an IPv6 address lies in, since one subscriber
  *  has all of it. Whatever is no address counts together with all else that is none. */
 export function addressBlock(address: string): string {
+	if (address.length > LONGEST) return "unknown";
 	const v4 = V4.exec(address)?.[1];
 	if (v4 !== undefined) return v4;
 	const v6 = V6.exec(address)?.[1];

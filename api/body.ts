@@ -1,7 +1,17 @@
 import type { HonoRequest } from "hono";
 import { ProblemError } from "./problem.ts";
 
-const JSON_TYPE = /^application\/(?:[\w.-]+\+)?json\s*(?:;\s*charset\s*=\s*"?utf-8"?\s*)?;?\s*$/i;
+const LONGEST = 200; // [characters] of a Content-Type
+const JSON_TYPE = /^application\/(?:[\w.-]+\+)?json$/;
+const UTF_8 = /^charset\s*=\s*"?utf-8"?$/;
+
+/** Whether a Content-Type is JSON's, in the one encoding that JSON has. */
+function isJson(type: string): boolean {
+	if (type === "application/json") return true;
+	if (type.length > LONGEST) return false;
+	const [name = "", ...parameters] = type.split(";").map((part) => part.trim().toLowerCase());
+	return JSON_TYPE.test(name) && parameters.every((parameter) => parameter === "" || UTF_8.test(parameter));
+}
 
 function tooLarge(limit: number): ProblemError {
 	return new ProblemError(
@@ -21,17 +31,15 @@ function refuseByHeaders(request: HonoRequest, limit: number): boolean {
 	if (encoding !== undefined && encoding.toLowerCase() !== "identity")
 		throw new ProblemError(
 			"unsupported-media-type",
-			`A body encoded as ${encoding} is not read; send it plain`,
+			"A body in a Content-Encoding is not read; send it plain",
 			[],
-			{
-				"Accept-Encoding": "identity",
-			},
+			{ "Accept-Encoding": "identity" },
 		);
 	const type = request.header("content-type");
-	if (type === undefined || !JSON_TYPE.test(type))
+	if (type === undefined || !isJson(type))
 		throw new ProblemError(
 			"unsupported-media-type",
-			`Content-Type must be application/json${type === undefined ? "; none was sent" : `, not ${type}`}`,
+			`Content-Type must be application/json, in utf-8; ${type === undefined ? "none was sent" : "another was sent"}`,
 			[],
 			{ "Accept-Post": "application/json" },
 		);

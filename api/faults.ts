@@ -4,7 +4,7 @@ import { meantBy } from "./meant.ts";
 import type { FieldFault } from "./problem.ts";
 import { valueAt } from "./schema-walk.ts";
 import { FORMS, nameOf, shown, wantedAt } from "./schema-words.ts";
-import { hintFor } from "./unknown-key.ts";
+import { hintsAt } from "./unknown-key.ts";
 
 /** One fault by its path; where it stands is said differently for a body and a query. */
 export interface Fault {
@@ -21,10 +21,11 @@ function unknownKeys(
 	path: readonly PropertyKey[],
 	given: unknown,
 ): Fault[] {
+	const hint = hintsAt(root, path, given);
 	return keys.slice(0, MOST).map((key) => ({
 		path: [...path, key],
 		code: "unknown",
-		detail: `${nameOf([...path, key])} is not known; ${hintFor(key, root, path, given)}`,
+		detail: `${nameOf([...path, key])} is not known; ${hint(key)}`,
 	}));
 }
 
@@ -41,7 +42,7 @@ function unionFaults(
 		),
 	);
 	const closest = entered.toSorted((a, b) => a.length - b.length)[0];
-	if (closest) return closest.flatMap((inner) => faultsOf(inner, root, given, path));
+	if (closest) return closest.slice(0, MOST).flatMap((inner) => faultsOf(inner, root, given, path));
 	return [wrong("wrong_type", root, path, given)];
 }
 

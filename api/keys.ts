@@ -21,7 +21,7 @@ export const isKey = (text: string) => KEY.test(text);
 export function newKey(kind: Key["kind"]): string {
 	const bytes = crypto.getRandomValues(new Uint8Array(KEY_BYTES));
 	const text = btoa(String.fromCharCode(...bytes));
-	return `rk_${kind}_${text.replace(/=+$/, "").replaceAll("+", "-").replaceAll("/", "_")}`;
+	return `rk_${kind}_${text.replaceAll("=", "").replaceAll("+", "-").replaceAll("/", "_")}`;
 }
 
 /** The SHA-256 of a key. A slow, salted hash would add nothing: such hashes make up for passwords that people choose and

@@ -3,6 +3,7 @@ import { kindsOf, schemasAt } from "./schema-walk.ts";
 import { choicesAt, shown } from "./schema-words.ts";
 import { nearest } from "./spelling.ts";
 
+const LONGEST = 60; // letters; no word of the contract comes near it
 const SHORT = 5; // letters: among shorter words any is near any other
 
 /** What a text most likely stands for: one of the words that may stand there, or an object of that kind. */
@@ -12,7 +13,7 @@ export function meantBy(
 	path: readonly PropertyKey[],
 	given: unknown,
 ): string | undefined {
-	if (typeof value !== "string") return undefined;
+	if (typeof value !== "string" || value.length > LONGEST) return undefined;
 	if (schemasAt(root, path, given).flatMap(kindsOf).includes(value)) return `{ "kind": ${shown(value)} }`;
 	const choices = choicesAt(root, path, given);
 	const same = choices.find((choice) => choice.toLowerCase() === value.toLowerCase());

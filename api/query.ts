@@ -1,6 +1,7 @@
 import { z } from "@hono/zod-openapi";
 
-const DECIMAL = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i; // each digit belongs to one part alone, so none is tried twice
+const LONGEST = 400; // [characters] of a decimal; the largest number takes 309 digits
 
 /** A query as plain data: a text, or a list of texts where a name is repeated. No prototype, so any name is only a name. */
 export function queryOf(url: string): Readonly<Record<string, string | string[]>> {
@@ -9,7 +10,8 @@ export function queryOf(url: string): Readonly<Record<string, string | string[]>
 	if (start < 0) return query;
 	for (const [name, value] of pairsOf(url.slice(start + 1))) {
 		const before = query[name];
-		query[name] = before === undefined ? value : Array.isArray(before) ? [...before, value] : [before, value];
+		if (Array.isArray(before)) before.push(value);
+		else query[name] = before === undefined ? value : [before, value];
 	}
 	return query;
 }
@@ -29,14 +31,13 @@ function described<Reading extends z.ZodType>(field: z.ZodType, reading: Reading
 	return meta ? reading.meta(meta) : reading;
 }
 
+const isDecimal = (text: string) => text.length <= LONGEST && DECIMAL.test(text);
+
 /** A number field read from a query's text; anything but a plain decimal stays a text, and is refused as one. */
 export function fromQuery<Field extends z.ZodType>(field: Field) {
 	return described(
 		field,
-		z.preprocess(
-			(value) => (typeof value === "string" && DECIMAL.test(value) ? Number(value) : value),
-			field,
-		),
+		z.preprocess((value) => (typeof value === "string" && isDecimal(value) ? Number(value) : value), field),
 	);
 }
 

@@ -1,5 +1,6 @@
-/** Levenshtein's distance: the single-letter edits between two words. */
-function edits(a: string, b: string): number {
+/** Levenshtein's distance: the single-letter edits between two words, or a limit where there are as many or more. */
+function edits(a: string, b: string, limit: number): number {
+	if (Math.abs(a.length - b.length) >= limit) return limit;
 	let last = Array.from({ length: b.length + 1 }, (_, j) => j);
 	for (let i = 1; i <= a.length; i++) {
 		const row = [i];
@@ -46,7 +47,7 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 			shortened(word, candidate) ||
 			(lower.length >= SHORTEST && (other.startsWith(lower) || lower.startsWith(other)));
 		const end = Math.min(lower.length, other.length) >= 6 && (other.endsWith(lower) || lower.endsWith(other));
-		const distance = start ? 1 : end ? 2 : edits(lower, other);
+		const distance = start ? 1 : end ? 2 : edits(lower, other, least);
 		if (distance < least && distance < other.length) [best, least] = [candidate, distance];
 	}
 	return best;

@@ -5,6 +5,7 @@ import zoneAt from "@photostructure/tz-lookup";
 
 const formats = new Map<string, Intl.DateTimeFormat>(); // building one costs 25 times a use of it
 const MOST_KEPT = 700; // more than there are zones; a caller's spelling variants cannot fill the memory
+const LONGEST = 64; // [letters] of a zone's name; the longest today has 32
 
 function formatOf(zone: string): Intl.DateTimeFormat {
 	const kept = formats.get(zone);
@@ -32,7 +33,7 @@ export function timeZoneAt(latitudeDeg: number, longitudeDeg: number): string {
 
 /** Whether a name is that of a time zone this runtime knows. */
 export function isTimeZone(name: string): boolean {
-	if (!/^[A-Za-z][\w+/-]*$/.test(name)) return false; // a bare offset is no zone, whatever the runtime says
+	if (name.length > LONGEST || !/^[A-Za-z][\w+/-]*$/.test(name)) return false; // a bare offset is no zone, whatever the runtime says
 	try {
 		formatOf(name);
 		return true;

@@ -38,7 +38,7 @@ export async function asked(
 	call: Call,
 ): Promise<unknown> {
 	const { baseUrl, apiKey, fetch = globalThis.fetch } = options;
-	const url = baseUrl.replace(/\/+$/, "") + path;
+	const url = withoutSlash(baseUrl) + path;
 	const form = call.as ?? "application/json";
 	const timeout = call.timeoutMs ?? options.timeoutMs ?? 30_000;
 	const until = timeout > 0 ? Date.now() + timeout : Number.POSITIVE_INFINITY;
@@ -60,4 +60,11 @@ export async function asked(
 		if (!response.ok) throw new RaykettleProblem(response, text);
 		return form === "application/json" ? answerIn(response, text) : text;
 	});
+}
+
+/** An address without the slashes that it may end in. */
+function withoutSlash(address: string): string {
+	let end = address.length;
+	while (address.endsWith("/", end)) end -= 1;
+	return address.slice(0, end);
 }
