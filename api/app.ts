@@ -1,5 +1,6 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
+import { arrivals } from "./arrivals.ts";
 import { assetHandler } from "./asset.ts";
 import { type Backlog, backlogOf } from "./backlog.ts";
 import type { Config } from "./config.ts";
@@ -8,15 +9,16 @@ import { after, type Maybe } from "./maybe.ts";
 import { routerPath } from "./path.ts";
 import { fromStatus, overloaded, ProblemError, problemFrom } from "./problem.ts";
 import { type Edge, type EdgeContext, reply, sayProblem } from "./reply.ts";
-import { answering } from "./respond.ts";
+import { answering, type Shared } from "./respond.ts";
 import { documents } from "./routes/documents.ts";
 import { operations } from "./routes/index.ts";
-import { type Settings, USUAL_SETTINGS } from "./settings.ts";
-import { shedding } from "./shedding.ts";
+import { USUAL_SETTINGS } from "./settings.ts";
+import { type Room, shedding } from "./shedding.ts";
 import { store } from "./store.ts";
 import type { Tagged } from "./told.ts";
 
 const MEMORY = 2 ** 22; // [bytes] of GET answers that may be kept
+const ARRIVING = 2 ** 26; // [bytes] of bodies that have not come whole yet, or four of the largest
 
 type Handler = (c: EdgeContext) => Maybe<Response>;
 
@@ -27,15 +29,19 @@ export function createApp(config: Config): Hono<Edge> {
 	const { settings = USUAL_SETTINGS } = config;
 	const backlog = config.backlog ?? backlogOf(settings.unreadMemory * 2 ** 20);
 	const taken = unlessFull(backlog);
-	const guarded = guarding(settings, config.admit);
-	const memory = store<Tagged>(MEMORY, (name, { text }) => 2 * (name.length + text.length));
+	const room = shedding(settings.requestsInFlight);
+	const guarded = guarding(config, room);
+	const shared: Shared = {
+		memory: store<Tagged>(MEMORY, (name, { text }) => 2 * (name.length + text.length)),
+		arriving: arrivals(Math.max(ARRIVING, 4 * settings.bodyBytes)),
+		backlog,
+	};
 	const allowed = new Map<string, string>();
 	for (const operation of operations) {
 		const path = routerPath(operation.path);
-		const own = answering(operation, config, memory, backlog);
 		const handler = path.startsWith("/v1/")
-			? handled(operation.operationId, guarded(taken(own)))
-			: handled(operation.operationId, own, 400); // a probe is always let in, and told of only when it fails
+			? handled(operation.operationId, guarded(taken(answering(operation, config, shared, room.hold))))
+			: handled(operation.operationId, answering(operation, config, shared, atOnce), 400); // a probe is always let in, and told of only when it fails
 		app.on(operation.method, [path], handler);
 		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
 	}
@@ -106,16 +112,15 @@ function handling(config: Config) {
 }
 
 /** Puts before a handler what keeps strangers and floods out: a bound on what is in flight, keys and the rate limit. */
-function guarding(settings: Settings, admit: Config["admit"]): (handler: Handler) => Handler {
-	const room = shedding(settings.requestsInFlight);
-	return (handler) => (c) =>
-		room(() => {
-			if (!admit) return handler(c);
-			return after(admit(c), (headers) => {
-				c.set("admitted", headers);
-				return handler(c);
-			});
+function guarding({ admit }: Config, room: Room): (handler: Handler) => Handler {
+	return (handler) => (c) => {
+		room.check();
+		if (!admit) return handler(c);
+		return after(admit(c), (headers) => {
+			c.set("admitted", headers);
+			return handler(c);
 		});
+	};
 }
 
 /** Puts before a handler that nothing is begun while too much is held for callers who do not take it. */
@@ -125,6 +130,9 @@ function unlessFull(backlog: Backlog): (handler: Handler) => Handler {
 		return handler(c);
 	};
 }
+
+/** The place of a request that needs none. */
+const atOnce: Room["hold"] = (work) => work();
 
 function preflight(c: EdgeContext, allow: string): Response {
 	const methods = { Allow: allow, "Access-Control-Allow-Methods": allow };

@@ -1,5 +1,6 @@
 import type { HonoRequest } from "hono";
-import { ProblemError } from "./problem.ts";
+import type { Arrivals } from "./arrivals.ts";
+import { overloaded, ProblemError } from "./problem.ts";
 
 const LONGEST = 200; // [characters] of a Content-Type
 const JSON_TYPE = /^application\/(?:[\w.-]+\+)?json$/;
@@ -20,9 +21,8 @@ function tooLarge(limit: number): ProblemError {
 	);
 }
 
-/** Refuses a body by its headers alone, before a byte of it is read.
- *  @returns  whether they state its length */
-function refuseByHeaders(request: HonoRequest, limit: number): boolean {
+/** The length of a body in bytes as its headers state it, else infinity. What they say may refuse it, before a byte is read. */
+function lengthStated(request: HonoRequest, limit: number): number {
 	const length = request.header("content-length");
 	if (length !== undefined && !/^\d+$/.test(length))
 		throw new ProblemError("length-required", "Content-Length must be a whole number of bytes");
@@ -43,31 +43,49 @@ function refuseByHeaders(request: HonoRequest, limit: number): boolean {
 			[],
 			{ "Accept-Post": "application/json" },
 		);
-	return length !== undefined;
+	return length === undefined ? Number.POSITIVE_INFINITY : Number(length);
 }
 
-/** A body of unstated length, counted as it comes in. */
-async function countedText(request: HonoRequest, limit: number): Promise<string> {
+/** A body counted as it comes in, beside all others that are coming. */
+async function countedText(request: HonoRequest, limit: number, arriving: Arrivals): Promise<string> {
 	const reader = request.raw.body?.getReader();
 	const decoder = new TextDecoder();
 	let text = "";
 	let bytes = 0;
-	for (;;) {
-		const chunk = await reader?.read();
-		if (!chunk || chunk.done) return text + decoder.decode();
-		bytes += chunk.value.byteLength;
-		if (bytes > limit) {
-			await reader?.cancel();
-			throw tooLarge(limit);
+	let gaveWay = false;
+	const arrival = arriving(() => {
+		gaveWay = true;
+		reader?.cancel().catch(() => undefined); // its sender may be gone already
+	});
+	try {
+		for (;;) {
+			const chunk = await reader?.read();
+			if (gaveWay) throw overloaded("Too many bodies are coming in, and this one has taken longest");
+			if (!chunk || chunk.done) return text + decoder.decode();
+			bytes += chunk.value.byteLength;
+			if (bytes > limit) {
+				await reader?.cancel();
+				throw tooLarge(limit);
+			}
+			text += decoder.decode(chunk.value, { stream: true });
+			arrival.add(chunk.value.byteLength);
 		}
-		text += decoder.decode(chunk.value, { stream: true });
+	} finally {
+		arrival.end();
 	}
 }
 
-/** The JSON body of a request. Of a key given twice the last counts, as JSON.parse has it. */
-export function jsonBody(request: HonoRequest, limit: number): Promise<unknown> {
-	const stated = refuseByHeaders(request, limit);
-	return (stated ? request.raw.text() : countedText(request, limit)).then(parsed, brokenOff);
+const SMALL = 16_384; // [bytes] of a body that takes no more room than the connection that it comes by
+
+/** The JSON body of a request. Of a key given twice the last counts, as JSON.parse has it.
+ *  @param limit     bytes that it may have
+ *  @param arriving  bounds what all bodies that are coming take together */
+export function jsonBody(request: HonoRequest, limit: number, arriving: Arrivals): Promise<unknown> {
+	const length = lengthStated(request, limit);
+	return (length <= SMALL ? request.raw.text() : countedText(request, limit, arriving)).then(
+		parsed,
+		brokenOff,
+	);
 }
 
 function parsed(text: string): unknown {

@@ -7,6 +7,7 @@ import { type ProblemKind, problem } from "./problem.ts";
 
 const KEEP_ALIVE = 65_000; // [ms] longer than the minute that load balancers commonly keep an idle connection
 const CHECK_INTERVAL = 1000; // [ms] how often arrivals are looked over
+const LINGER = 1000; // [ms] in which who is refused may read why; then the connection goes, whether he ends it or not
 
 /** The app behind Node's HTTP server, with limits on how large headers are and how long a request may take to arrive. */
 export function createNodeServer(app: {
@@ -50,6 +51,7 @@ function refuseConnection(error: NodeJS.ErrnoException, socket: Duplex): void {
 		.map(([name, value]) => `${name}: ${value}\r\n`)
 		.join("");
 	socket.end(`HTTP/1.1 ${body.status} ${body.title}\r\n${head}\r\n${text}`);
+	setTimeout(() => socket.destroy(), LINGER).unref();
 }
 
 const DETAILS: Readonly<Partial<Record<ProblemKind, string>>> = {

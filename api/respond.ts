@@ -1,5 +1,6 @@
 import { type Deadline, deadline } from "../sdk/limited.ts";
 import { acceptable } from "./accept.ts";
+import type { Arrivals } from "./arrivals.ts";
 import type { Backlog } from "./backlog.ts";
 import { jsonBody } from "./body.ts";
 import { type Asked, textOf } from "./compute.ts";
@@ -14,17 +15,24 @@ import { ProblemError } from "./problem.ts";
 import { queryOf } from "./query.ts";
 import type { EdgeContext } from "./reply.ts";
 import { USUAL_SETTINGS } from "./settings.ts";
+import type { Room } from "./shedding.ts";
 import type { Store } from "./store.ts";
 import { type Tagged, taggedText, told } from "./told.ts";
 
+/** What all operations share. */
+export interface Shared {
+	readonly memory: Store<Tagged>; // of what a GET was answered that does not change: the same address gives the same bytes
+	readonly arriving: Arrivals;
+	readonly backlog: Backlog; // of what is held for callers
+}
+
 /** Answers the requests for one operation, from query or body to bytes.
- *  @param memory  of what a GET was answered that does not change: the same address gives the same bytes
- *  @param backlog  of what is held for callers */
+ *  @param hold  gives a request its place once all of it is there */
 export function answering(
 	operation: Operation,
 	config: Config,
-	memory: Store<Tagged>,
-	backlog: Backlog,
+	{ memory, arriving, backlog }: Shared,
+	hold: Room["hold"],
 ): (c: EdgeContext) => Maybe<Response> {
 	const { maxAge } = operation;
 	const remembered = maxAge > 0 || operation.constant === true;
@@ -39,16 +47,17 @@ export function answering(
 			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
 		const name = remembered ? nameOf(c, type) : undefined;
 		const known = name && memory.recall(name);
-		if (known) return told(c, known, maxAge, headers[type], config.pack);
-		const given: Maybe<unknown> = isQuery ? parametersOf(c, names) : jsonBody(c.req, settings.bodyBytes);
-		return after(given, (sent) => {
+		if (known) return hold(() => told(c, known, maxAge, headers[type], config.pack));
+		const answered = (sent: unknown) => {
 			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
 			return after(worked(asked, c, config, { settings, backlog }), (text) => {
 				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
 				if (name) memory.keep(name, answer);
 				return told(c, answer, maxAge, headers[type], config.pack);
 			});
-		});
+		};
+		if (isQuery) return hold(() => answered(parametersOf(c, names)));
+		return jsonBody(c.req, settings.bodyBytes, arriving).then((sent) => hold(() => answered(sent)));
 	};
 }
 

@@ -74,7 +74,7 @@ export const SETTINGS = {
 		least: 1,
 		most: 100_000,
 		unit: "requests",
-		meaning: "requests in flight at once, in one instance",
+		meaning: "requests in flight at once, in one instance, each from when it is there whole",
 		beyond: "503 overloaded, at once",
 	},
 	rateRequests: {
