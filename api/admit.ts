@@ -1,5 +1,5 @@
 import { addressBlock } from "./address-block.ts";
-import type { Config } from "./config.ts";
+import type { Admit } from "./config.ts";
 import { keyMissing, keyring } from "./keyring.ts";
 import type { Key } from "./keys.ts";
 import { after, type Maybe } from "./maybe.ts";
@@ -18,7 +18,7 @@ export interface Door {
 }
 
 /** Lets requests in: whom a key names or, unless keys are required, anyone; each within the rate limit. */
-export function admitting({ settings, keys, keysRequired, addressOf }: Door): NonNullable<Config["admit"]> {
+export function admitting({ settings, keys, keysRequired, addressOf }: Door): Admit {
 	const find = keyring(keys);
 	const { rateRequests: requests, rateWindow: windowS } = settings;
 	const count = rateLimit({ requests, windowS, callers: CALLERS });
@@ -36,8 +36,9 @@ export function admitting({ settings, keys, keysRequired, addressOf }: Door): No
 		if (keysRequired) throw keyMissing();
 		return undefined;
 	};
-	return (c) => {
+	const admit = (c: EdgeContext) => {
 		const address = addressBlock(addressOf(c));
 		return after(keyOf(c, address), (key) => count({ address, key }, performance.now()));
 	};
+	return Object.assign(admit, { keysRequired });
 }

@@ -69,6 +69,12 @@ export const LIMITS = {
 	},
 } as const satisfies Readonly<Record<string, Limit>>;
 
+/** Lets a request in, with the headers that its answer carries for it, or throws the problem that turns it away. */
+export interface Admit {
+	(c: EdgeContext): Maybe<Headers>;
+	readonly keysRequired: boolean; // whether nobody is let in without a key, so that no shared cache may keep an answer
+}
+
 /** What differs from one deployment to the next. */
 export interface Config {
 	/** The page at `/`, where the entry could read it; without it `/` answers in JSON alone. */
@@ -81,8 +87,8 @@ export interface Config {
 	readonly backlog?: Backlog;
 	/** Where costly answers are worked out; in place unless given. */
 	readonly compute?: Compute;
-	/** Lets a request in, with the headers that its answer carries for it, or throws the problem that turns it away. */
-	readonly admit?: (c: EdgeContext) => Maybe<Headers>;
+	/** Lets everyone in unless given. */
+	readonly admit?: Admit;
 	/** Packs a long answer for callers who take gzip, where nothing in front does. */
 	readonly pack?: (text: string) => Promise<Uint8Array<ArrayBuffer>>;
 	/** Told of each request once its answer is ready, but for probes that go well. */

@@ -27,8 +27,10 @@ export function reply(
 
 const NO_STORE = "no-store";
 
-/** How long a caller may keep an answer unasked: in seconds, 0 for never. */
-export const keeping = (maxAge: number): string => (maxAge > 0 ? `public, max-age=${maxAge}` : NO_STORE);
+/** How long an answer may be kept unasked: in seconds, 0 for never.
+ *  @param whose  what may keep it: any cache on the way, or a caller's own alone */
+export const keeping = (maxAge: number, whose: "public" | "private"): string =>
+	maxAge > 0 ? `${whose}, max-age=${maxAge}` : NO_STORE;
 
 /** Whether the caller takes gzip. */
 export const takesGzip = (c: EdgeContext): boolean =>

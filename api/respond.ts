@@ -13,7 +13,7 @@ import { type Means, type MediaType, mediaTypes, type Operation } from "./operat
 import { pathNames } from "./path.ts";
 import { ProblemError } from "./problem.ts";
 import { queryOf } from "./query.ts";
-import type { EdgeContext } from "./reply.ts";
+import { type EdgeContext, keeping } from "./reply.ts";
 import { USUAL_SETTINGS } from "./settings.ts";
 import type { Room } from "./shedding.ts";
 import type { Store } from "./store.ts";
@@ -35,6 +35,7 @@ export function answering(
 	hold: Room["hold"],
 ): (c: EdgeContext) => Maybe<Response> {
 	const { maxAge } = operation;
+	const kept = keeping(maxAge, config.admit?.keysRequired ? "private" : "public"); // else a cache would answer who has no key
 	const remembered = maxAge > 0 || operation.constant === true;
 	const settings = config.settings ?? USUAL_SETTINGS;
 	const offered = mediaTypes(operation);
@@ -47,13 +48,13 @@ export function answering(
 			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
 		const name = remembered ? nameOf(c, type) : undefined;
 		const known = name && memory.recall(name);
-		if (known) return hold(() => told(c, known, maxAge, headers[type], config.pack));
+		if (known) return hold(() => told(c, known, kept, headers[type], config.pack));
 		const answered = (sent: unknown) => {
 			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
 			return after(worked(asked, c, config, { settings, backlog }), (text) => {
 				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
 				if (name) memory.keep(name, answer);
-				return told(c, answer, maxAge, headers[type], config.pack);
+				return told(c, answer, kept, headers[type], config.pack);
 			});
 		};
 		if (isQuery) return hold(() => answered(parametersOf(c, names)));

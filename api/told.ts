@@ -12,18 +12,18 @@ export interface Tagged {
 }
 
 /** A text as the answer: tagged where it may be kept, packed where the caller takes it so and nothing in front packs.
- *  @param maxAge  how long it may be kept [s]
- *  @param type    headers that go with its type */
+ *  @param kept  whose cache may keep it, and how long; see `keeping`
+ *  @param type  headers that go with its type */
 export function told(
 	c: EdgeContext,
 	{ text, tag }: Tagged,
-	maxAge: number,
+	kept: string,
 	type: Headers,
 	pack: Config["pack"],
 ): Maybe<Response> {
 	const varies = pack !== undefined && text.length >= WORTH_PACKING;
 	const packed = varies && takesGzip(c);
-	const shown: Shown = { type, maxAge, tag: packed && tag ? packedTag(tag) : tag, packed, varies };
+	const shown: Shown = { type, kept, tag: packed && tag ? packedTag(tag) : tag, packed, varies };
 	return tagged(c, shown, () => (packed ? pack(text) : text));
 }
 
@@ -36,7 +36,7 @@ type Bytes = Uint8Array<ArrayBuffer>;
 
 interface Shown {
 	readonly type: Headers;
-	readonly maxAge: number; // [s]
+	readonly kept: string;
 	readonly tag: string | undefined;
 	readonly packed: boolean;
 	readonly varies: boolean; // whether others may get it packed, or not
@@ -45,10 +45,10 @@ interface Shown {
 /** A body under its tag; 304 to a caller who holds it already. */
 function tagged(
 	c: EdgeContext,
-	{ type, maxAge, tag, packed, varies }: Shown,
+	{ type, kept, tag, packed, varies }: Shown,
 	body: () => Maybe<string | Bytes>,
 ): Maybe<Response> {
-	const headers: Record<string, string> = { "Cache-Control": keeping(maxAge) };
+	const headers: Record<string, string> = { "Cache-Control": kept };
 	if (tag !== undefined) headers.ETag = tag;
 	if (varies) headers.Vary = type.Vary ? `${type.Vary}, Accept-Encoding` : "Accept-Encoding";
 	else if (type.Vary) headers.Vary = type.Vary;
@@ -70,6 +70,7 @@ export interface Fixed {
  *  @param maxAge  how long they may be kept unasked [s]
  *  @param type    headers that go with their type */
 export function fixed(read: () => Fixed, maxAge: number, type: Headers): (c: EdgeContext) => Maybe<Response> {
+	const kept = keeping(maxAge, "public");
 	let held: (Fixed & { readonly tag: string }) | undefined;
 	return (c) => {
 		if (!held) {
@@ -78,7 +79,7 @@ export function fixed(read: () => Fixed, maxAge: number, type: Headers): (c: Edg
 		}
 		const { bytes, gzipped, tag } = held;
 		const packed = takesGzip(c);
-		const shown: Shown = { type, maxAge, tag: packed ? packedTag(tag) : tag, packed, varies: true };
+		const shown: Shown = { type, kept, tag: packed ? packedTag(tag) : tag, packed, varies: true };
 		return tagged(c, shown, () => (packed ? gzipped : bytes));
 	};
 }

@@ -3,6 +3,7 @@ import { typed } from "../asset.ts";
 import { type Config, VERSIONS } from "../config.ts";
 import type { Document } from "../document.ts";
 import { ProblemError } from "../problem.ts";
+import { keeping } from "../reply.ts";
 import { taggedText, told } from "../told.ts";
 
 const LINKS = {
@@ -40,11 +41,17 @@ export const home: Document = {
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
 		return type === "application/json"
-			? told(c, taggedText(index(config)), 3600, { Vary: "Accept", "Content-Type": type }, pack)
+			? told(
+					c,
+					taggedText(index(config)),
+					keeping(3600, "public"),
+					{ Vary: "Accept", "Content-Type": type },
+					pack,
+				)
 			: told(
 					c,
 					taggedText(indexPage ?? ""),
-					300,
+					keeping(300, "public"),
 					{ Vary: "Accept", ...typed("text/html; charset=utf-8") },
 					pack,
 				);

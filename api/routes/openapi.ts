@@ -1,4 +1,5 @@
 import type { Document } from "../document.ts";
+import { keeping } from "../reply.ts";
 import { type Tagged, taggedText, told } from "../told.ts";
 
 let text: Promise<Tagged> | undefined; // read when it is first asked for: it is longer than all the rest of the service
@@ -17,6 +18,6 @@ export const contract: Document = {
 	mediaTypes: ["application/json"],
 	say: async (c, { pack }) => {
 		text ??= committed();
-		return told(c, await text, 3600, { "Content-Type": "application/json" }, pack);
+		return told(c, await text, keeping(3600, "public"), { "Content-Type": "application/json" }, pack);
 	},
 };

@@ -11,12 +11,16 @@ const keys: readonly Key[] = [
 	{ id: "quotes", kind: "secret", sha256: hexOf(await digestOf(secret)), origins: [], requests: 5 },
 	{ id: "web", kind: "publishable", sha256: hexOf(await digestOf(page)), origins: [shop] },
 ];
+const bytes = new Uint8Array();
 const URL = "/v1/boiling-point?elevationM=2350";
 
 /** The app behind a door: three requests a minute each, addresses as the test names them. */
 function behind(door: Partial<Door>) {
 	const app = createApp({
 		indexPage: undefined,
+		assets: [
+			{ path: "/widget.js", type: "text/javascript", maxAge: 60, read: () => ({ bytes, gzipped: bytes }) },
+		],
 		onFailure: (error) => failures.push(error),
 		admit: admitting({
 			settings: { rateRequests: 3, rateWindow: 60 },
@@ -82,6 +86,22 @@ describe("keys", () => {
 
 	it("lets whoever has none in where none is required", async () => {
 		expect((await behind({ keys })()).status).toBe(200);
+	});
+
+	it("where one is required, caches on the way keep no answer, but what needs none", async () => {
+		const kept = async (door: Partial<Door>, url: string, headers: Record<string, string> = {}) => {
+			const response = await behind(door)({ "x-api-key": secret, ...headers }, url);
+			return `${response.status} ${response.headers.get("cache-control")}`;
+		};
+		const closed = { keys, keysRequired: true };
+		expect(await kept({ keys }, URL)).toBe("200 public, max-age=86400");
+		expect(await kept(closed, URL)).toBe("200 private, max-age=86400");
+		expect(await kept(closed, URL, { "if-none-match": "*" })).toBe("304 private, max-age=86400");
+		expect(await kept(closed, "/v1/meta")).toBe("200 private, max-age=3600");
+		expect(await kept(closed, "/health/live")).toBe("200 no-store");
+		expect(await kept(closed, "/openapi.json")).toBe("200 public, max-age=3600");
+		expect(await kept(closed, "/")).toBe("200 public, max-age=3600");
+		expect(await kept(closed, "/widget.js")).toBe("200 public, max-age=60");
 	});
 
 	it("a secret key counts by itself with its own quota, wherever it comes from", async () => {
