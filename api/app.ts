@@ -1,21 +1,21 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
-import { arrivals } from "./arrivals.ts";
-import { assetHandler } from "./asset.ts";
-import { type Backlog, backlogOf } from "./backlog.ts";
-import type { Config } from "./config.ts";
-import { PREFLIGHT_HEADERS, requestIdFrom } from "./headers.ts";
-import { after, type Maybe } from "./maybe.ts";
-import { routerPath } from "./path.ts";
-import { fromStatus, overloaded, ProblemError, problemFrom } from "./problem.ts";
-import { type Edge, type EdgeContext, reply, sayProblem } from "./reply.ts";
-import { answering, type Shared } from "./respond.ts";
-import { documents } from "./routes/documents.ts";
-import { operations } from "./routes/index.ts";
-import { USUAL_SETTINGS } from "./settings.ts";
-import { type Room, shedding } from "./shedding.ts";
-import { store } from "./store.ts";
-import type { Tagged } from "./told.ts";
+import { type Room, shedding } from "./access/concurrency-limit.ts";
+import { store } from "./compute/two-generation-cache.ts";
+import type { Config } from "./config/limits.ts";
+import { USUAL_SETTINGS } from "./config/settings.ts";
+import { arrivals } from "./http/arriving-bodies.ts";
+import { PREFLIGHT_HEADERS, requestIdFrom } from "./http/headers.ts";
+import { type Edge, type EdgeContext, reply, sayProblem } from "./http/reply.ts";
+import { answering, type Shared } from "./http/respond.ts";
+import type { Tagged } from "./http/send.ts";
+import { assetHandler } from "./http/static-file.ts";
+import { type Backlog, backlogOf } from "./operations/backlog.ts";
+import { operations } from "./operations/index.ts";
+import { after, type Maybe } from "./operations/maybe.ts";
+import { routerPath } from "./operations/path.ts";
+import { documents } from "./pages/documents.ts";
+import { fromStatus, overloaded, ProblemError, problemFrom } from "./problem/problem.ts";
 
 const MEMORY = 2 ** 22; // [bytes] of GET answers that may be kept
 const ARRIVING = 2 ** 26; // [bytes] of bodies that have not come whole yet, or four of the largest

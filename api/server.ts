@@ -5,22 +5,22 @@ import { availableParallelism } from "node:os";
 import { promisify } from "node:util";
 import { gzip } from "node:zlib";
 import type { HttpBindings } from "@hono/node-server";
-import { admitting } from "./admit.ts";
+import { admitting } from "./access/admit.ts";
+import { callerAddress } from "./access/client-address.ts";
+import { type Key, keysFrom } from "./access/keys.ts";
 import { createApp } from "./app.ts";
-import { backlogOf } from "./backlog.ts";
-import { callerAddress } from "./caller.ts";
-import type { Seen } from "./config.ts";
-import { type Deployment, deploymentFrom } from "./deployment.ts";
-import { gathering } from "./gather.ts";
-import { type Key, keysFrom } from "./keys.ts";
-import { logOf } from "./log.ts";
-import { remembering } from "./memory.ts";
-import { type Metrics, metricsOf } from "./metrics.ts";
-import { createNodeServer } from "./node-server.ts";
+import { remembering } from "./compute/answer-cache.ts";
+import { pool } from "./compute/pool/pool.ts";
+import { type Deployment, deploymentFrom } from "./config/deployment.ts";
+import type { Seen } from "./config/limits.ts";
+import { createNodeServer } from "./http/node-server.ts";
+import type { EdgeContext } from "./http/reply.ts";
+import { watchUnread } from "./http/unread-answers.ts";
+import { gathering } from "./observe/batcher.ts";
+import { logOf } from "./observe/log.ts";
+import { type Metrics, metricsOf } from "./observe/metrics.ts";
+import { backlogOf } from "./operations/backlog.ts";
 import { readPages } from "./pages/read.ts";
-import { pool } from "./pool/pool.ts";
-import type { EdgeContext } from "./reply.ts";
-import { watchUnread } from "./unread.ts";
 
 const SETTLING = 300; // [ms] after the start before threads start by themselves, so that they take no time from the first answers
 
@@ -51,7 +51,10 @@ const {
 	...door
 } = deployment();
 const log = logOf(logLevel);
-const thread = new URL(import.meta.url.endsWith(".ts") ? "./pool/thread.ts" : "./thread.js", import.meta.url);
+const thread = new URL(
+	import.meta.url.endsWith(".ts") ? "./compute/pool/thread.ts" : "./thread.js",
+	import.meta.url,
+);
 const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failed }) : undefined;
 let metrics: Metrics | undefined; // begun once callers are served
 const seen = gathering<Seen>((batch) => {

@@ -1,10 +1,10 @@
-import { admitting } from "./admit.ts";
+import { admitting } from "./access/admit.ts";
+import { keysFrom } from "./access/keys.ts";
 import { createApp } from "./app.ts";
-import { type Environment, reader } from "./environment.ts";
-import { failureLine } from "./failure.ts";
-import { keysFrom } from "./keys.ts";
-import type { EdgeContext } from "./reply.ts";
-import { settingsFrom } from "./settings.ts";
+import { type Environment, reader } from "./config/environment.ts";
+import { settingsFrom } from "./config/settings.ts";
+import type { EdgeContext } from "./http/reply.ts";
+import { failureLine } from "./observe/failure.ts";
 
 type App = ReturnType<typeof createApp>;
 

@@ -1,13 +1,13 @@
 import { createRoute, OpenAPIHono, z } from "@hono/zod-openapi";
-import { IN_PLACE } from "../api/compute.ts";
-import { VERSIONS } from "../api/config.ts";
-import type { Document } from "../api/document.ts";
-import type { Example, Operation } from "../api/operation.ts";
-import { pathNames } from "../api/path.ts";
-import { Problem } from "../api/problem.ts";
-import { documents } from "../api/routes/documents.ts";
-import { operations } from "../api/routes/index.ts";
-import { wireValue } from "../api/wire.ts";
+import { IN_PLACE } from "../api/compute/answer-text.ts";
+import { VERSIONS } from "../api/config/limits.ts";
+import type { Document } from "../api/http/document.ts";
+import { operations } from "../api/operations/index.ts";
+import type { Example, Operation } from "../api/operations/operation.ts";
+import { pathNames } from "../api/operations/path.ts";
+import { documents } from "../api/pages/documents.ts";
+import { Problem } from "../api/problem/problem.ts";
+import { wireValue } from "../api/wire/rounding.ts";
 import { FAULT_RESPONSES, HEADERS, headersOf, otherResponses } from "./responses.ts";
 import { SECURITY_SCHEMES, securityOf } from "./security.ts";
 

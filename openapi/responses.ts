@@ -1,4 +1,4 @@
-import type { Operation } from "../api/operation.ts";
+import type { Operation } from "../api/operations/operation.ts";
 import { GUARD_REFUSALS, isGuarded } from "./security.ts";
 
 /** Every header that the contract tells of, once for all operations. */

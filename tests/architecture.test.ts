@@ -59,8 +59,18 @@ it("what lies below the stages knows none of them", () => {
 	expect(wrong).toEqual([]);
 });
 
-it("only plant, instant, sizing and test-run put stages together", () => {
-	const together = ["plant", "instant", "sizing", "test-run", "cautions", "collectors", "money", "index.ts"];
+it("only plant, instant, uncertainty, improvements and test-run put stages together", () => {
+	const together = [
+		"plant",
+		"instant",
+		"uncertainty",
+		"improvements",
+		"test-run",
+		"cautions",
+		"collectors",
+		"money",
+		"index.ts",
+	];
 	const rest = core.filter(
 		({ path }) => ![...CHAIN, ...GROUND, ...FILES, ...together].includes(folderOf(path)),
 	);
@@ -83,12 +93,12 @@ it("the edge knows the core by its public surface alone", () => {
 it("only Node's entry and its server import from Node", () => {
 	const node = [
 		"api/server.ts",
-		"api/node-server.ts",
-		"api/unread.ts",
-		"api/metrics.ts",
-		"api/pool/thread.ts",
-		"api/build.ts",
-		"api/demo.ts",
+		"api/http/node-server.ts",
+		"api/http/unread-answers.ts",
+		"api/observe/metrics.ts",
+		"api/compute/pool/thread.ts",
+		"api/scripts/build.ts",
+		"api/scripts/demo.ts",
 		"api/pages/read.ts",
 		"api/pages/build.ts",
 	];
@@ -141,7 +151,7 @@ it("the edge takes zod from one place", () => {
 it("units are converted in one file", () => {
 	const conversion =
 		/[*/]\s*(?:3\.6e6|3_?600_?000)\b|273\.15|Math\.PI\s*\)?\s*\/\s*180|180\s*\)?\s*\/\s*Math\.PI/;
-	const wrong = api.filter(({ path, text }) => path !== "api/units.ts" && conversion.test(text));
+	const wrong = api.filter(({ path, text }) => path !== "api/wire/units.ts" && conversion.test(text));
 	expect(wrong.map(({ path }) => path)).toEqual([]);
 });
 

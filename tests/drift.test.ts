@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import openapiTS, { astToString, COMMENT_HEADER } from "openapi-typescript";
 import { expect, it } from "vitest";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
 import { contract, contractText } from "../openapi/contract.ts";
 import { methodName, sdkOperations } from "../openapi/sdk-operations.ts";
 import { OPERATIONS } from "../sdk/operations.ts";

@@ -1,5 +1,5 @@
-import { mediaTypes, type Operation } from "../api/operation.ts";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
+import { mediaTypes, type Operation } from "../api/operations/operation.ts";
 import { asQuery } from "../openapi/contract.ts";
 
 export type Sent = readonly [path: string, init: RequestInit];

@@ -1,5 +1,5 @@
-import { Problem } from "../api/problem.ts";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
+import { Problem } from "../api/problem/problem.ts";
 import { uniformStream } from "../src/numeric/random.ts";
 import { app, failures } from "./contract/service.ts";
 

@@ -2,11 +2,11 @@ import { once } from "node:events";
 import { get } from "node:http";
 import { type AddressInfo, connect, type Socket } from "node:net";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
-import { admitting } from "../api/admit.ts";
+import { admitting } from "../api/access/admit.ts";
+import { hexOf } from "../api/access/keys.ts";
 import { createApp } from "../api/app.ts";
-import { hexOf } from "../api/keys.ts";
-import { createNodeServer } from "../api/node-server.ts";
-import { USUAL_SETTINGS } from "../api/settings.ts";
+import { USUAL_SETTINGS } from "../api/config/settings.ts";
+import { createNodeServer } from "../api/http/node-server.ts";
 
 // Who sends half of a request and then nothing costs no one else an answer, and loses his connection.
 

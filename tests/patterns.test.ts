@@ -2,7 +2,7 @@ import { z } from "@hono/zod-openapi";
 import { analyse } from "scslre";
 import ts from "typescript";
 import { expect, it } from "vitest";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
 import { sourcesIn } from "./sources.ts";
 
 // A pattern takes time by the square of a text's length, or worse, where two repeats side by side can share out the same signs,
@@ -88,5 +88,5 @@ it("a pattern is written out, where the analysis sees it", () => {
 			(ts.isNewExpression(node) || ts.isCallExpression(node)) && node.expression.getText() === "RegExp";
 		return isMade ? pathOf(node) : undefined;
 	});
-	expect(made).toEqual(["api/deployment.ts"]); // of the names of log levels, for a variable of the environment
+	expect(made).toEqual(["api/config/deployment.ts"]); // of the names of log levels, for a variable of the environment
 });

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
 import { expect, it } from "vitest";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
 import { readmeWithExample } from "./readme.ts";
 import { served } from "./served.ts";
 

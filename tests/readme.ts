@@ -1,7 +1,7 @@
 /** The README's one real call: the body it shows, and the answer that the service gives to it. `npm run examples` writes it. */
 import { readFileSync, writeFileSync } from "node:fs";
 import { createApp } from "../api/app.ts";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
 
 const BEGIN = "<!-- example: written by `npm run examples` -->";
 const END = "<!-- /example -->";

@@ -1,5 +1,5 @@
 import type { AddressInfo } from "node:net";
-import { createNodeServer } from "../api/node-server.ts";
+import { createNodeServer } from "../api/http/node-server.ts";
 import { app } from "./contract/service.ts";
 
 /** The app on a free port, for as long as the work with it lasts. */

@@ -2,8 +2,8 @@ import { type ChildProcessWithoutNullStreams, spawn } from "node:child_process";
 import { once } from "node:events";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { Problem } from "../api/problem.ts";
-import { operations } from "../api/routes/index.ts";
+import { operations } from "../api/operations/index.ts";
+import { Problem } from "../api/problem/problem.ts";
 
 const ENTRY = fileURLToPath(new URL("../api/server.ts", import.meta.url));
 const SECRET = "s3cr3t-of-the-caller"; // put wherever a caller can write

@@ -3,7 +3,7 @@ import { connect, type Socket } from "node:net";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { warmUp } from "../api/routes/warm-up.ts";
+import { warmUp } from "../api/operations/warm-up/route.ts";
 
 const ENTRY = fileURLToPath(new URL("../api/server.ts", import.meta.url));
 const CONNECTIONS = 40;

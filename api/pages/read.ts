@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
-import type { Asset } from "../asset.ts";
-import type { Config } from "../config.ts";
+import type { Config } from "../config/limits.ts";
+import type { Asset } from "../http/static-file.ts";
 import { FILES } from "./files.ts";
 
 /** The built pages, each file of them read once, when it is first asked for. Without a build the service answers all the

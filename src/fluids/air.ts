@@ -1,5 +1,5 @@
 import { GAS_CONSTANT_DRY_AIR } from "../constants.ts";
-import { polynomial } from "./polynomial.ts";
+import { polynomial } from "../numeric/polynomial.ts";
 
 /** Dry air at one temperature and pressure. */
 export interface Air {

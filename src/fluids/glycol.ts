@@ -1,7 +1,7 @@
 import { ICE_POINT } from "../constants.ts";
+import { polynomial } from "../numeric/polynomial.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
-import { polynomial } from "./polynomial.ts";
 import { heldScaled } from "./temperature-scale.ts";
 
 /** Propylene glycol in the mixture, per cent by volume. */

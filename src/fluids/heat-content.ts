@@ -1,7 +1,7 @@
 import { ICE_POINT } from "../constants.ts";
 import { DomainError } from "../errors.ts";
+import { polynomial } from "../numeric/polynomial.ts";
 import type { Fluid } from "./fluid.ts";
-import { polynomial } from "./polynomial.ts";
 import { heldScaled, SCALE } from "./temperature-scale.ts";
 
 const MOST_ITERATIONS = 20;

@@ -1,6 +1,6 @@
+import { derivative, polynomial } from "../numeric/polynomial.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
-import { derivative, polynomial } from "./polynomial.ts";
 import { heldScaled, SCALE } from "./temperature-scale.ts";
 
 const LOW = 273.15; // [K]

@@ -1,4 +1,4 @@
-import { leastSquares } from "./least-squares.ts";
+import { leastSquares } from "../numeric/least-squares.ts";
 import type { Driver } from "./reduced-model.ts";
 import type { Column } from "./run.ts";
 import { whitened, whitening } from "./whitened.ts";

@@ -1,7 +1,7 @@
+import { studentQuantile } from "../numeric/student.ts";
 import { storeOf } from "./heat-content.ts";
 import { INTERVAL, type Interval, NORMAL_95 } from "./intervals.ts";
 import { readingUncertainty, type TestRun, waterTemperature } from "./run.ts";
-import { studentQuantile } from "./student.ts";
 
 const HEAT_CAPACITY = 4186; // [J/kgK] of water, ASAE S580
 const STANDARD_BEAM = 700; // [W/m²] ASAE S580

@@ -1,7 +1,7 @@
+import { type LeastSquares, leastSquares } from "../numeric/least-squares.ts";
 import { boundedMaximum } from "../numeric/minimize.ts";
-import { type LeastSquares, leastSquares } from "./least-squares.ts";
+import { studentQuantile } from "../numeric/student.ts";
 import type { Column } from "./run.ts";
-import { studentQuantile } from "./student.ts";
 import { whitened, whitening } from "./whitened.ts";
 
 /** Values of the factors that drive a trajectory. */

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { admitting } from "../../api/admit.ts";
-import { digestOf, hexOf, newKey } from "../../api/keys.ts";
+import { admitting } from "../../api/access/admit.ts";
+import { digestOf, hexOf, newKey } from "../../api/access/keys.ts";
 import { barriers, overflow, type Scene, stage } from "./stage.ts";
 
 const visit = stage();

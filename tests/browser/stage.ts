@@ -8,8 +8,8 @@ import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { createApp } from "../../api/app.ts";
-import type { Config } from "../../api/config.ts";
-import { createNodeServer } from "../../api/node-server.ts";
+import type { Config } from "../../api/config/limits.ts";
+import { createNodeServer } from "../../api/http/node-server.ts";
 import { buildPages } from "../../api/pages/build.ts";
 import { readPages } from "../../api/pages/read.ts";
 

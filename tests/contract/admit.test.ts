@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { admitting, type Door } from "../../api/admit.ts";
+import { admitting, type Door } from "../../api/access/admit.ts";
+import { digestOf, hexOf, type Key, newKey } from "../../api/access/keys.ts";
 import { createApp } from "../../api/app.ts";
-import { digestOf, hexOf, type Key, newKey } from "../../api/keys.ts";
 import { failures, problemIn } from "./service.ts";
 
 const secret = newKey("secret");

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { COSTS } from "../../api/cost.ts";
-import { operations } from "../../api/routes/index.ts";
-import { USUAL_SETTINGS } from "../../api/settings.ts";
+import { USUAL_SETTINGS } from "../../api/config/settings.ts";
+import { COSTS } from "../../api/operations/cost.ts";
+import { operations } from "../../api/operations/index.ts";
 import { asQuery } from "../../openapi/contract.ts";
 import { app, failures, parsed, problemIn, raykettle } from "./service.ts";
 

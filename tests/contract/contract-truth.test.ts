@@ -2,8 +2,8 @@ import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import addFormats from "ajv-formats";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Operation } from "../../api/operation.ts";
-import { operations } from "../../api/routes/index.ts";
+import { operations } from "../../api/operations/index.ts";
+import type { Operation } from "../../api/operations/operation.ts";
 import document from "../../openapi/openapi.json";
 import { app, parsed } from "./service.ts";
 

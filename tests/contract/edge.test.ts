@@ -3,10 +3,10 @@ import { connect } from "node:net";
 import request from "supertest";
 import { afterAll, describe, expect, it } from "vitest";
 import { createApp } from "../../api/app.ts";
-import { LIMITS } from "../../api/config.ts";
-import { createNodeServer } from "../../api/node-server.ts";
-import { operations } from "../../api/routes/index.ts";
-import { USUAL_SETTINGS } from "../../api/settings.ts";
+import { LIMITS } from "../../api/config/limits.ts";
+import { USUAL_SETTINGS } from "../../api/config/settings.ts";
+import { createNodeServer } from "../../api/http/node-server.ts";
+import { operations } from "../../api/operations/index.ts";
 import { app, failures, problemIn } from "./service.ts";
 
 const post = operations.find(({ method }) => method === "post")?.path ?? "/v1/none";

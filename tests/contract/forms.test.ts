@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { SensitivityResponse } from "../../api/schemas/sensitivity-response.ts";
+import { SensitivityResponse } from "../../api/operations/sensitivity/response.ts";
 import openapi from "../../openapi/openapi.json";
 import { app, problemIn } from "./service.ts";
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { keyMissing, keyring } from "../../api/keyring.ts";
-import { digestOf, hexOf, newKey } from "../../api/keys.ts";
-import { ProblemError, problem } from "../../api/problem.ts";
-import { rateLimit } from "../../api/rate-limit.ts";
+import { keyMissing, keyring } from "../../api/access/keyring.ts";
+import { digestOf, hexOf, newKey } from "../../api/access/keys.ts";
+import { rateLimit } from "../../api/access/rate-limit.ts";
+import { ProblemError, problem } from "../../api/problem/problem.ts";
 import document from "../../openapi/openapi.json";
 
 // What the contract tells of keys, rates and load, against what the guards do.

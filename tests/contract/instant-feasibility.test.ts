@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { instant } from "../../api/routes/instant-feasibility.ts";
-import { InstantResponse } from "../../api/schemas/instant-response.ts";
+import { InstantResponse } from "../../api/operations/instant-heater/response.ts";
+import { instant } from "../../api/operations/instant-heater/route.ts";
 import { app, failures, problemIn } from "./service.ts";
 
 const post = (body: unknown) =>

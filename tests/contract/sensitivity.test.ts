@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { sensitivity } from "../../api/routes/sensitivity.ts";
-import { hostel } from "../../api/scenario/hostel.ts";
-import { SensitivityResponse } from "../../api/schemas/sensitivity-response.ts";
+import { hostel } from "../../api/demo/hostel.ts";
+import { SensitivityResponse } from "../../api/operations/sensitivity/response.ts";
+import { sensitivity } from "../../api/operations/sensitivity/route.ts";
 import { IMPROVEMENTS } from "../../src/index.ts";
 import { app, failures, problemIn } from "./service.ts";
 

@@ -1,7 +1,7 @@
 import { beforeEach, expect } from "vitest";
 import { createApp } from "../../api/app.ts";
-import { Problem } from "../../api/problem.ts";
-import { operations } from "../../api/routes/index.ts";
+import { operations } from "../../api/operations/index.ts";
+import { Problem } from "../../api/problem/problem.ts";
 import { createRaykettle } from "../../sdk/index.ts";
 import { IN_PROCESS_ONLY } from "./in-process-only.ts";
 

@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, it } from "vitest";
-import { hostel } from "../../api/scenario/hostel.ts";
-import { morningRun, twoReadings } from "../../api/scenario/test-run.ts";
+import { hostel } from "../../api/demo/hostel.ts";
+import { morningRun, twoReadings } from "../../api/demo/test-runs.ts";
 import { type Answer, type Body, RaykettleProblem } from "../../sdk/index.ts";
 import { failures, parsed, raykettle } from "./service.ts";
 

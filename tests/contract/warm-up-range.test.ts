@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { hostel } from "../../api/scenario/hostel.ts";
-import { WarmUpResponse } from "../../api/schemas/warm-up-response.ts";
+import { hostel } from "../../api/demo/hostel.ts";
+import { WarmUpResponse } from "../../api/operations/warm-up/response.ts";
 import { app, failures, problemIn } from "./service.ts";
 
 const quick = { ...hostel.request, stepS: 300, tank: { ...hostel.request.tank, nodes: 4 } };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { hostel } from "../../api/scenario/hostel.ts";
+import { hostel } from "../../api/demo/hostel.ts";
 import { type Answer, type Body, RaykettleProblem } from "../../sdk/index.ts";
 import { app, failures, parsed, problemIn, raykettle } from "./service.ts";
 

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../api/app.ts";
-import { operations } from "../../api/routes/index.ts";
-import { USUAL_SETTINGS } from "../../api/settings.ts";
+import { USUAL_SETTINGS } from "../../api/config/settings.ts";
+import { operations } from "../../api/operations/index.ts";
 import { examples, got, JSON_BODY, posted, type Sent } from "../examples.ts";
 import { type OnWorkerd, onWorkerd } from "./workerd.ts";
 

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { connect } from "node:net";
 import { setTimeout as sleep } from "node:timers/promises";
 import { afterEach, describe, expect, it } from "vitest";
-import { digestOf, hexOf, newKey } from "../../api/keys.ts";
+import { digestOf, hexOf, newKey } from "../../api/access/keys.ts";
 import { IN_PROCESS_ONLY } from "../contract/in-process-only.ts";
 import { problemIn } from "../contract/service.ts";
 import { type OnWorkerd, onWorkerd } from "./workerd.ts";

@@ -1,4 +1,4 @@
-import { hostel } from "../../api/scenario/hostel.ts";
+import { hostel } from "../../api/demo/hostel.ts";
 
 /** A body that no request before had: what the service remembers is not what is measured. */
 export const varied = (body: string, nth: number): string =>

@@ -1,7 +1,7 @@
 /** Cost of an instant heater's answer in marches of the main job, HTTP edge included, for every example of the contract, without its range. */
 import { createApp } from "../../api/app.ts";
-import { instant } from "../../api/routes/instant-feasibility.ts";
-import { hostel } from "../../api/scenario/hostel.ts";
+import { hostel } from "../../api/demo/hostel.ts";
+import { instant } from "../../api/operations/instant-heater/route.ts";
 import { type Measured, medianTime, report } from "./yardstick.ts";
 
 const app = createApp({ indexPage: undefined, onFailure: console.error });

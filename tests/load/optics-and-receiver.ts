@@ -1,7 +1,7 @@
 /** Cost of the optics of a dish and the losses of a receiver, HTTP edge included, against 50 000 sun positions in the same
  *  process: with what is asked when nothing is said, and with the most that may be asked. */
 import { createApp } from "../../api/app.ts";
-import { LIMITS } from "../../api/config.ts";
+import { LIMITS } from "../../api/config/limits.ts";
 import { type Measured, medianTime, report, yardstick } from "./yardstick.ts";
 
 const app = createApp({ indexPage: undefined, onFailure: console.error });

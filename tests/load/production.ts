@@ -6,7 +6,7 @@ import { chmodSync, lstatSync, mkdtempSync, readdirSync, readFileSync, rmSync } 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { operations } from "../../api/routes/index.ts";
+import { operations } from "../../api/operations/index.ts";
 import { ask, closeConnections, until200 } from "./behind-nginx/ask.ts";
 import { questionOf } from "./behind-nginx/contract-questions.ts";
 import { manifest } from "./image/manifest.ts";

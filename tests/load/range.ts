@@ -1,6 +1,6 @@
 /** Cost of ranges and of improvements, HTTP edge included, in marches of the warm-up: what the same plant's day costs alone. */
 import { createApp } from "../../api/app.ts";
-import { hostel } from "../../api/scenario/hostel.ts";
+import { hostel } from "../../api/demo/hostel.ts";
 import { type Measured, medianTime, report } from "./yardstick.ts";
 
 const app = createApp({

@@ -1,6 +1,6 @@
 /** What each operation costs: its example asked over and over, the whole service on one core with one thread in the pool,
  *  nothing remembered. Prints the table of DEVELOPERS.md. Run with `npm run load:scaling` after a build. */
-import { operations } from "../../api/routes/index.ts";
+import { operations } from "../../api/operations/index.ts";
 import { addressOf } from "./address.ts";
 import { service } from "./service.ts";
 import { pinThis, placeWords } from "./spawned.ts";

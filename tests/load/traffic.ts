@@ -1,4 +1,4 @@
-import { operations } from "../../api/routes/index.ts";
+import { operations } from "../../api/operations/index.ts";
 import { uniformStream } from "../../src/numeric/random.ts";
 import { addressOf } from "./address.ts";
 import type { Question } from "./asked.ts";

@@ -1,6 +1,6 @@
 /** Cost of the main job, HTTP edge included, against 50 000 sun positions in the same process. Run with `npm run bench`. */
 import { createApp } from "../../api/app.ts";
-import { hostel } from "../../api/scenario/hostel.ts";
+import { hostel } from "../../api/demo/hostel.ts";
 import { medianTime, report, yardstick } from "./yardstick.ts";
 
 const app = createApp({

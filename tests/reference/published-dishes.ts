@@ -1,15 +1,15 @@
-import { coreInstantSpreads, InstantSpreads } from "../../api/schemas/instant-spread.ts";
+import { coreInstantSpreads, InstantSpreads } from "../../api/operations/instant-heater/spread.ts";
 import type { TwoAxisDish } from "../../src/dish/dish.ts";
 import { apertureArea } from "../../src/dish/optics.ts";
 import { focalLengthAtRimAngle } from "../../src/dish/paraboloid.ts";
 import { powerOf } from "../../src/instant/steady.ts";
 import { steadyFlow } from "../../src/instant/task.ts";
 import type { Pipe } from "../../src/loop/loop.ts";
+import { latinHypercube } from "../../src/numeric/latin-hypercube.ts";
 import { proportionedReceiver } from "../../src/receiver/proportions.ts";
 import type { TubeReceiver } from "../../src/receiver/receiver.ts";
-import { caseHeater, type InstantCase } from "../../src/sizing/instant-case.ts";
-import { instantInputs } from "../../src/sizing/instant-inputs.ts";
-import { latinHypercube } from "../../src/sizing/latin-hypercube.ts";
+import { caseHeater, type InstantCase } from "../../src/uncertainty/instant-case.ts";
+import { instantInputs } from "../../src/uncertainty/instant-inputs.ts";
 
 type Span = readonly [low: number, high: number];
 

@@ -1,5 +1,5 @@
+import { studentQuantile } from "../../src/numeric/student.ts";
 import { intervalPower, standardisedPower } from "../../src/test-run/standardised-power.ts";
-import { studentQuantile } from "../../src/test-run/student.ts";
 import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
 const S580 =

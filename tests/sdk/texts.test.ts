@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Reason } from "../../api/schemas/reason.ts";
+import { Reason } from "../../api/parts/reason.ts";
 import { en } from "../../sdk/widget/texts/en.ts";
 import { languageFor, TEXTS } from "../../sdk/widget/texts/texts.ts";
 import { voice } from "../../sdk/widget/voice.ts";

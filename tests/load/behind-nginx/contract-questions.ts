@@ -1,5 +1,5 @@
-import { mediaTypes, type Operation } from "../../../api/operation.ts";
-import { operations } from "../../../api/routes/index.ts";
+import { operations } from "../../../api/operations/index.ts";
+import { mediaTypes, type Operation } from "../../../api/operations/operation.ts";
 import type { Question } from "./ask.ts";
 
 /** Every example of every operation, in every form that the operation answers in. */

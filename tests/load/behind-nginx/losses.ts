@@ -1,4 +1,4 @@
-import { operations } from "../../../api/routes/index.ts";
+import { operations } from "../../../api/operations/index.ts";
 import type { Bound } from "../table.ts";
 import type { Question } from "./ask.ts";
 import { questionOf } from "./contract-questions.ts";

@@ -1,7 +1,7 @@
 import { once } from "node:events";
 import { connect } from "node:net";
 import { text } from "node:stream/consumers";
-import { Problem } from "../../../api/problem.ts";
+import { Problem } from "../../../api/problem/problem.ts";
 import type { Bound } from "../table.ts";
 import { type Answer, ask, type Question } from "./ask.ts";
 

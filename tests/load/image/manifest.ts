@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { parseAllDocuments } from "yaml";
-import { deploymentFrom } from "../../../api/deployment.ts";
+import { deploymentFrom } from "../../../api/config/deployment.ts";
 import type { Bound } from "../table.ts";
 
 interface Probe {

@@ -1,12 +1,12 @@
-import { coreSpreads, Spreads } from "../../../api/schemas/spread.ts";
+import { coreSpreads, Spreads } from "../../../api/parts/spread.ts";
 import { normalStream } from "../../../src/numeric/random.ts";
-import { type DayAnswers, dayAnswers } from "../../../src/sizing/day-answers.ts";
-import { type DayCase, dayOf } from "../../../src/sizing/day-case.ts";
-import { dayInputs } from "../../../src/sizing/day-inputs.ts";
-import { rangedDay } from "../../../src/sizing/day-range.ts";
-import type { AnswerRange } from "../../../src/sizing/range.ts";
+import { type DayAnswers, dayAnswers } from "../../../src/uncertainty/day-answers.ts";
+import { type DayCase, dayOf } from "../../../src/uncertainty/day-case.ts";
+import { dayInputs } from "../../../src/uncertainty/day-inputs.ts";
+import { rangedDay } from "../../../src/uncertainty/day-range.ts";
+import type { AnswerRange } from "../../../src/uncertainty/range.ts";
 import { cavity, glazedCoil, measuredDish, openCoil } from "../../unit/plant/plants.ts";
-import { dayCase } from "../../unit/sizing/day-cases.ts";
+import { dayCase } from "../../unit/uncertainty/day-cases.ts";
 
 const spreads = coreSpreads(Spreads.parse({})); // those that an answer takes unless told otherwise
 const SEEDS = [1, 2, 3];

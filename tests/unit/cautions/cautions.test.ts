@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { filling } from "../../../api/assumed.ts";
-import { wireCaution } from "../../../api/schemas/caution.ts";
-import { warmUpPlan } from "../../../api/schemas/warm-up-plan.ts";
-import { WarmUpRequest } from "../../../api/schemas/warm-up-request.ts";
+import { wireCaution } from "../../../api/parts/caution.ts";
+import { warmUpPlan } from "../../../api/parts/day-plan.ts";
+import { WarmUpRequest } from "../../../api/parts/day-request.ts";
+import { filling } from "../../../api/wire/defaults.ts";
 import type { Circumstances } from "../../../src/cautions/caution.ts";
 import { cautionsOf } from "../../../src/cautions/cautions.ts";
 import { fluidById } from "../../../src/fluids/catalogue.ts";

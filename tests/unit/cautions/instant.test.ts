@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { wireCaution } from "../../../api/schemas/caution.ts";
-import { fromSi } from "../../../api/units.ts";
+import { wireCaution } from "../../../api/parts/caution.ts";
+import { fromSi } from "../../../api/wire/units.ts";
 import type { DayAir } from "../../../src/cautions/caution.ts";
 import type { InstantWalls } from "../../../src/cautions/instant.ts";
 import { instantCautions } from "../../../src/cautions/instant-cautions.ts";

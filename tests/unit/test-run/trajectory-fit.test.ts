@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { leastSquares } from "../../../src/numeric/least-squares.ts";
 import { normalStream } from "../../../src/numeric/random.ts";
-import { leastSquares } from "../../../src/test-run/least-squares.ts";
 import { combination, likeness, trajectoryFit } from "../../../src/test-run/trajectory-fit.ts";
 import { whitened, whitening } from "../../../src/test-run/whitened.ts";
 

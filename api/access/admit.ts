@@ -1,0 +1,44 @@
+import type { Admit } from "../config/limits.ts";
+import type { Settings } from "../config/settings.ts";
+import type { EdgeContext } from "../http/reply.ts";
+import { after, type Maybe } from "../operations/maybe.ts";
+import { addressBlock } from "./address-block.ts";
+import { pageOrigins } from "./browser-origin.ts";
+import { keyMissing, keyring } from "./keyring.ts";
+import type { Key } from "./keys.ts";
+import { rateLimit } from "./rate-limit.ts";
+
+const CALLERS = 100_000; // remembered at most: some ten megabytes
+
+export interface Door {
+	readonly settings: Pick<Settings, "rateRequests" | "rateWindow">;
+	readonly keys: readonly Key[];
+	readonly keysRequired: boolean;
+	readonly addressOf: (c: EdgeContext) => string;
+}
+
+/** Lets requests in: whom a key names or, unless keys are required, anyone; each within the rate limit. */
+export function admitting({ settings, keys, keysRequired, addressOf }: Door): Admit {
+	const find = keyring(keys);
+	const { rateRequests: requests, rateWindow: windowS } = settings;
+	const count = rateLimit({ requests, windowS, callers: CALLERS });
+	/** Who asks. A wrong key counts against the address it came from, so that nobody tries many. */
+	const keyOf = (c: EdgeContext, address: string): Maybe<Key | undefined> => {
+		const presented = c.req.header("x-api-key");
+		if (presented !== undefined && keys.length > 0)
+			return find(
+				presented,
+				pageOrigins((name) => c.req.header(name)),
+			).catch((problem: unknown) => {
+				count({ address, key: undefined }, performance.now());
+				throw problem;
+			});
+		if (keysRequired) throw keyMissing();
+		return undefined;
+	};
+	const admit = (c: EdgeContext) => {
+		const address = addressBlock(addressOf(c));
+		return after(keyOf(c, address), (key) => count({ address, key }, performance.now()));
+	};
+	return Object.assign(admit, { keysRequired });
+}

@@ -1,0 +1,139 @@
+import type { Piscina } from "piscina";
+import type { Settings } from "../../config/settings.ts";
+import { overloaded, ProblemError } from "../../problem/problem.ts";
+import { isTimeout, problemOf, tooLong } from "../abandoned.ts";
+import type { Asked, Compute } from "../answer-text.ts";
+import { admission } from "./admission.ts";
+import type { Done, Errand } from "./message.ts";
+
+/** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run for as long as that where it
+ *  should end sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
+const RESTART = 300;
+const UNIT = 2; // [ms] of a cost unit in a thread that shares its core
+const HEAP = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 4 }; // of one thread; a single answer holds a few
+
+export interface PoolOptions {
+	readonly threads: number;
+	readonly thread: URL; // the module each thread runs
+	readonly execArgv?: readonly string[]; // how Node starts it; as this process was started unless given
+	readonly settings: Settings;
+	readonly onLoss: (error: unknown) => void; // told of a thread that ended with nothing to do
+}
+
+export interface Pool {
+	readonly compute: Compute;
+	/** Starts the threads, so that the first request need not wait for them. */
+	start(): void;
+	/** How many answers are being worked out, and how many wait. */
+	depth(): { readonly running: number; readonly waiting: number };
+	close(): Promise<void>;
+}
+
+interface Waiting {
+	readonly asked: Asked;
+	readonly signal: AbortSignal;
+	readonly resolve: (text: string) => void;
+	readonly reject: (error: unknown) => void;
+}
+
+/** Threads that work out costly answers, a bounded line of those who wait, and a way out for each of them. */
+export function pool(options: PoolOptions): Pool {
+	const { threads } = options;
+	const gate = admission(threads);
+	const line: Waiting[] = [];
+	let running = 0;
+	let started: Promise<Piscina<Errand, Done>> | undefined;
+	const piscina = () => {
+		started ??= startedThreads(options);
+		return started;
+	};
+
+	function leave(waiting: Waiting): void {
+		const place = line.indexOf(waiting);
+		if (place < 0) return; // it runs already
+		line.splice(place, 1);
+		waiting.reject(problemOf(waiting.signal));
+	}
+
+	function next(): void {
+		while (running < threads && line.length > 0) {
+			running += 1;
+			void carriedOut(piscina(), line.shift()!, options.settings).then(() => {
+				running -= 1;
+				next();
+				gate.threadsTaken(running, performance.now());
+			});
+		}
+		gate.threadsTaken(running, performance.now());
+	}
+
+	const compute: Compute = (asked, signalOf) =>
+		new Promise((resolve, reject) => {
+			const before = line.reduce((sum, other) => sum + other.asked.cost, 0);
+			if (!gate.admits(asked.cost, before, performance.now()))
+				return reject(overloaded("More is asked than can be worked out now"));
+			const signal = signalOf();
+			if (signal.aborted) return reject(problemOf(signal));
+			const waiting = { asked, signal, resolve, reject };
+			line.push(waiting);
+			signal.addEventListener("abort", () => leave(waiting), { once: true });
+			next();
+		});
+
+	return {
+		compute,
+		start: () => void piscina(),
+		depth: () => ({ running, waiting: line.length }),
+		close: async () => (await started)?.destroy(),
+	};
+}
+
+/** The package is read when the threads are: after the first light answers, which need neither. */
+async function startedThreads(options: PoolOptions): Promise<Piscina<Errand, Done>> {
+	const { threads, thread, execArgv, onLoss } = options;
+	const { Piscina } = await import("piscina");
+	const piscina: Piscina<Errand, Done> = new Piscina({
+		filename: thread.href,
+		minThreads: threads,
+		maxThreads: threads,
+		idleTimeout: Number.POSITIVE_INFINITY,
+		resourceLimits: HEAP,
+		...(execArgv && { execArgv: [...execArgv] }),
+	});
+	return piscina.on("error", onLoss);
+}
+
+/** Runs one piece of work to its end, whatever that is, and tells whoever waits for it. Never rejects. */
+async function carriedOut(
+	piscina: Promise<Piscina<Errand, Done>>,
+	work: Waiting,
+	settings: Settings,
+): Promise<void> {
+	const { asked, signal, resolve, reject } = work;
+	const { operation, type, input, given, cost } = asked;
+	const stop = new AbortController();
+	let timer = setTimeout(() => {
+		reject(tooLong());
+		stop.abort();
+	}, settings.computingTime * 1000); // whether or not anyone waits
+	const onAbort = () => {
+		reject(problemOf(signal));
+		if (isTimeout(signal) || cost >= RESTART) return stop.abort();
+		clearTimeout(timer);
+		timer = setTimeout(() => stop.abort(), Math.min(RESTART * UNIT, settings.computingTime * 1000));
+	};
+	signal.addEventListener("abort", onAbort, { once: true });
+	try {
+		const errand = { operationId: operation.operationId, type, input, given, settings };
+		const done = await (await piscina).run(errand, { signal: stop.signal });
+		if ("text" in done) return resolve(done.text);
+		if ("failure" in done) return reject(done.failure);
+		const { kind, detail, errors, headers } = done.problem;
+		reject(new ProblemError(kind, detail, errors, headers));
+	} catch {
+		reject(overloaded("The thread that worked out the answer was lost; another takes its place"));
+	} finally {
+		clearTimeout(timer);
+		signal.removeEventListener("abort", onAbort);
+	}
+}

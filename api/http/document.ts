@@ -1,0 +1,12 @@
+import type { Config } from "../config/limits.ts";
+import type { Maybe } from "../operations/maybe.ts";
+import type { EdgeContext } from "./reply.ts";
+
+/** A text served as it stands: a page, the contract. */
+export interface Document {
+	readonly path: string;
+	readonly operationId: string;
+	readonly summary: string;
+	readonly mediaTypes: readonly string[];
+	readonly say: (c: EdgeContext, config: Config) => Maybe<Response>;
+}

@@ -1,0 +1,85 @@
+import type { Config } from "../config/limits.ts";
+import { after, type Maybe } from "../operations/maybe.ts";
+import { entityTag, type Headers, matches } from "./headers.ts";
+import { type EdgeContext, keeping, reply, takesGzip } from "./reply.ts";
+
+const WORTH_PACKING = 2048; // [characters] a shorter text fits into a packet or two anyway
+
+/** A text, and its tag where it may be kept. */
+export interface Tagged {
+	readonly text: string;
+	readonly tag: string | undefined;
+}
+
+/** A text as the answer: tagged where it may be kept, packed where the caller takes it so and nothing in front packs.
+ *  @param kept  whose cache may keep it, and how long; see `keeping`
+ *  @param type  headers that go with its type */
+export function told(
+	c: EdgeContext,
+	{ text, tag }: Tagged,
+	kept: string,
+	type: Headers,
+	pack: Config["pack"],
+): Maybe<Response> {
+	const varies = pack !== undefined && text.length >= WORTH_PACKING;
+	const packed = varies && takesGzip(c);
+	const shown: Shown = { type, kept, tag: packed && tag ? packedTag(tag) : tag, packed, varies };
+	return tagged(c, shown, () => (packed ? pack(text) : text));
+}
+
+/** A text under the tag of its content. */
+export const taggedText = (text: string): Tagged => ({ text, tag: entityTag(text) });
+
+const packedTag = (tag: string): string => `${tag.slice(0, -1)}-gzip"`;
+
+type Bytes = Uint8Array<ArrayBuffer>;
+
+interface Shown {
+	readonly type: Headers;
+	readonly kept: string;
+	readonly tag: string | undefined;
+	readonly packed: boolean;
+	readonly varies: boolean; // whether others may get it packed, or not
+}
+
+/** A body under its tag; 304 to a caller who holds it already. */
+function tagged(
+	c: EdgeContext,
+	{ type, kept, tag, packed, varies }: Shown,
+	body: () => Maybe<string | Bytes>,
+): Maybe<Response> {
+	const headers: Record<string, string> = { "Cache-Control": kept };
+	if (tag !== undefined) headers.ETag = tag;
+	if (varies) headers.Vary = type.Vary ? `${type.Vary}, Accept-Encoding` : "Accept-Encoding";
+	else if (type.Vary) headers.Vary = type.Vary;
+	if (tag !== undefined && matches(c.req.header("if-none-match"), tag)) return reply(c, null, 304, headers);
+	for (const name in type) headers[name] ??= type[name]!;
+	if (packed) headers["Content-Encoding"] = "gzip";
+	return after(body(), (content) => reply(c, content, 200, headers));
+}
+
+/** Bytes that never change, plain and packed. */
+export interface Fixed {
+	readonly bytes: Bytes;
+	readonly gzipped: Bytes;
+}
+
+/** Answers with bytes that never change, packed for whoever takes them so. They are read, and their tag worked out, when they
+ *  are first asked for: most deployments are asked for few of them.
+ *  @param read    gets them
+ *  @param maxAge  how long they may be kept unasked [s]
+ *  @param type    headers that go with their type */
+export function fixed(read: () => Fixed, maxAge: number, type: Headers): (c: EdgeContext) => Maybe<Response> {
+	const kept = keeping(maxAge, "public");
+	let held: (Fixed & { readonly tag: string }) | undefined;
+	return (c) => {
+		if (!held) {
+			const content = read();
+			held = { ...content, tag: entityTag(content.bytes) };
+		}
+		const { bytes, gzipped, tag } = held;
+		const packed = takesGzip(c);
+		const shown: Shown = { type, kept, tag: packed ? packedTag(tag) : tag, packed, varies: true };
+		return tagged(c, shown, () => (packed ? gzipped : bytes));
+	};
+}

@@ -1,0 +1,37 @@
+import pino from "pino";
+import type { Deployment } from "../config/deployment.ts";
+import type { Seen } from "../config/limits.ts";
+import { failureLine } from "./failure.ts";
+
+export interface Log {
+	readonly seen: (seen: readonly Seen[]) => void;
+	readonly failed: (error: unknown, requestId?: string) => void;
+	/** Writes what is still in memory. */
+	readonly flush: () => void;
+}
+
+const MEMORY = 12_288; // [bytes] written at once; what is in memory is lost if the process is killed
+const PAUSE = 1000; // [ms] after which a line is written in any case
+
+/** One JSON line an event on standard output, written without holding up a request. Nothing that a caller sent is in it
+ *  but a well-formed request id: no address, no key, no query, no body, and of an error not even its message. */
+export function logOf(level: Deployment["logLevel"]): Log {
+	const destination = pino.destination({ dest: 1, sync: false, minLength: MEMORY, periodicFlush: PAUSE });
+	const log = pino({ level, base: null, timestamp: pino.stdTimeFunctions.epochTime }, destination);
+	return {
+		seen: (batch) => {
+			if (log.isLevelEnabled("info")) destination.write(batch.map(line).join(""));
+		},
+		failed: (error, requestId) => log.error({ requestId, ...failureLine(error) }, "failure"),
+		flush: () => {
+			if (level !== "silent") destination.flushSync();
+		},
+	};
+}
+
+/** A request as one line, in the form of the others: every field is ours, a number, or a request id of plain letters, so it
+ *  is put together without the work that unknown values would need. */
+function line({ requestId, operation, method, status, seconds, at }: Seen): string {
+	const ms = Math.round(seconds * 1e5) / 100;
+	return `{"level":30,"time":${at},"requestId":"${requestId}","operation":"${operation}","method":"${method}","status":${status},"ms":${ms},"msg":"request"}\n`;
+}

@@ -1,0 +1,41 @@
+import type { Asked } from "../compute/answer-text.ts";
+import { LIMITS } from "../config/limits.ts";
+import { ProblemError } from "../problem/problem.ts";
+import { bodyFaults } from "../validation/faults.ts";
+import { queryFaults } from "../validation/query-faults.ts";
+import { costWithin } from "./cost.ts";
+import type { MediaType, Operation } from "./operation.ts";
+import { pathNames } from "./path.ts";
+
+/** The input of an operation, checked: the value with its defaults filled in, or every fault at once.
+ *  @param given  the body of a POST, the parameters of a GET
+ *  @param place  the address asked, for a sentence on what a path names in vain */
+export function checkedInput(operation: Operation, given: unknown, place: string): unknown {
+	const read = operation.input.safeParse(given);
+	if (read.success) return read.data;
+	const isQuery = operation.method === "get";
+	const errors = isQuery
+		? queryFaults(read.error, operation.input, given as object)
+		: bodyFaults(read.error, operation.input, given);
+	const more = errors.length === LIMITS.faultsListed.value ? " or more" : "";
+	const names = pathNames(operation.path);
+	const lost = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
+	if (lost) throw new ProblemError("not-found", `There is nothing at ${place}: ${lost.detail}`);
+	const count = errors.length === 1 ? "one fault" : `${errors.length}${more} faults, the first of them`;
+	const holder = isQuery ? "query" : "body";
+	throw new ProblemError("invalid-request", `The ${holder} has ${count}: ${errors[0]?.detail}`, errors);
+}
+
+/** What is asked of an operation, whichever way it came: its input checked, its cost within the budget.
+ *  @param place  the address asked, for a sentence on what a path names in vain */
+export function askedFor(
+	operation: Operation,
+	type: MediaType,
+	given: unknown,
+	place: string,
+	budget: number,
+): Asked {
+	const input = checkedInput(operation, given, place);
+	const cost = costWithin(budget, operation.operationId, given as Readonly<Record<string, unknown>>);
+	return { operation, type, input, given, cost };
+}

@@ -1,0 +1,74 @@
+import { LIMITS } from "../../config/limits.ts";
+import type { Dish } from "../../parts/dish.ts";
+import { dishFocus, dishOffset, dishSize } from "../../parts/dish-rules.ts";
+import { hemisphereKnown } from "../../parts/dish-season-rules.ts";
+import { hollowBehindOpening, receiverWithinDish, tubeWound } from "../../parts/receiver-rules.ts";
+import { receiverTubeWall } from "../../parts/tube-rules.ts";
+import { contradictory, type Rule, type RuleFault, refuseFaults, tooLarge } from "../../validation/rule.ts";
+import type { ReceiverLossesRequest } from "./request.ts";
+
+type LossesRule = Rule<ReceiverLossesRequest>;
+
+/** The light comes from a dish or is given. */
+const lightOnce: LossesRule = ({ dish, absorbedPowerW }) => {
+	if (dish === undefined && absorbedPowerW === undefined)
+		return [contradictory("", "nothing lights the receiver: give a dish, or absorbedPowerW")];
+	return dish !== undefined && absorbedPowerW !== undefined
+		? ["dish", "absorbedPowerW"].map((name) =>
+				contradictory(`/${name}`, "dish and absorbedPowerW both light the receiver: give only one"),
+			)
+		: [];
+};
+
+/** A dish has a rim angle of its own. */
+const coneOnce: LossesRule = ({ dish, rimAngleDeg }) =>
+	dish !== undefined && rimAngleDeg !== undefined
+		? [contradictory("/rimAngleDeg", "the dish that is given sets the cone of light: leave rimAngleDeg out")]
+		: [];
+
+/** Only a dish can size an aperture. */
+const apertureKnown: LossesRule = ({ dish, receiver }) =>
+	dish === undefined && receiver.kind !== "efficiencyLine" && receiver.apertureDiameterM === "auto"
+		? [
+				contradictory(
+					"/receiver/apertureDiameterM",
+					"without a dish there is no spot to size the aperture by: give its diameter",
+				),
+			]
+		: [];
+
+/** Temperatures times winds times tilts stay within what one request may ask. */
+const rowsBounded: LossesRule = ({ oilTemperatureC, windMPerS, tiltDeg }) => {
+	const rows = oilTemperatureC.length * windMPerS.length * tiltDeg.length;
+	const most = LIMITS.receiverStates.value;
+	const detail = `${rows} combinations of temperature, wind and tilt are more than the ${most} that one request may ask`;
+	return rows > most
+		? ["oilTemperatureC", "windMPerS", "tiltDeg"].map((name) => tooLarge(`/${name}`, detail))
+		: [];
+};
+
+/** Rules about the dish and what it lights, where there is one. */
+const litByDish: LossesRule = ({ dish, receiver }) =>
+	dish === undefined ? [] : DISH_RULES.flatMap((rule) => rule({ dish, receiver }));
+
+const DISH_RULES: readonly ((part: {
+	readonly dish: Dish;
+	readonly receiver: ReceiverLossesRequest["receiver"];
+}) => readonly RuleFault[])[] = [dishSize, dishFocus, dishOffset, receiverWithinDish];
+
+const RULES: readonly LossesRule[] = [
+	lightOnce,
+	coneOnce,
+	litByDish,
+	hemisphereKnown,
+	apertureKnown,
+	hollowBehindOpening,
+	tubeWound,
+	receiverTubeWall,
+	rowsBounded,
+];
+
+/** Ends a request for losses that keeps the contract but contradicts itself or asks for too much. */
+export function requireSoundLosses(request: ReceiverLossesRequest): void {
+	refuseFaults(RULES.flatMap((rule) => rule(request)));
+}

@@ -1,0 +1,150 @@
+import type { z } from "@hono/zod-openapi";
+import {
+	type Build,
+	type Improvement as CoreImprovement,
+	cautionsOf,
+	type DayAir,
+	type DayCase,
+	type DayOutcome,
+	type DomainError,
+	type Gain,
+	type GainRange,
+	type ImprovementId,
+	worthOrder,
+} from "../../../src/index.ts";
+import { wireCaution } from "../../parts/caution.ts";
+import type { WarmUpPlan } from "../../parts/day-plan.ts";
+import { fromSi } from "../../wire/units.ts";
+import { changesOf } from "./changes.ts";
+import { wireGainRange } from "./gain-range.ts";
+import { wireRefusal } from "./refusal.ts";
+import type { Prices, Ranking } from "./request.ts";
+import type { SensitivityResponse } from "./response.ts";
+import { DONE, WHY_NOT } from "./words.ts";
+
+type Answer = z.input<typeof SensitivityResponse>;
+type Listed = Answer["improvements"][number];
+type Refused = Answer["refused"][number];
+
+/** The core's answer that each ranking goes by. */
+export const ANSWERS = {
+	litres: "usableVolume",
+	minutes: "timeToTarget",
+	temperature: "endTemperature",
+	heat: "toWater",
+} as const satisfies Record<Ranking, keyof Gain["gains"]>;
+
+/** What the improvements are held against. */
+export interface Standing {
+	readonly plan: WarmUpPlan;
+	readonly build: Build;
+	readonly air: DayAir;
+	readonly outcome: DayOutcome;
+	readonly prices: Prices | undefined;
+	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where they were asked for
+}
+
+export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
+	return {
+		outcome: outcome.reached ? "reached" : "notReached",
+		...(outcome.reached && { timeToTargetMin: fromSi.minutes(outcome.targetTime - start) }),
+		endTemperatureC: fromSi.celsius(outcome.endMean),
+		usableLitresAt40C: fromSi.litres(outcome.usableVolume),
+		toWaterKwh: fromSi.kilowattHours(outcome.balance.toWater),
+		turnedAwayTimeMin: fromSi.minutes(outcome.turnedAwayTime),
+	};
+}
+
+/** The improvements in their order, and apart from them those that cannot be made and those that the models refuse. */
+export function wireImprovements(
+	found: readonly CoreImprovement[],
+	standing: Standing,
+): Pick<Answer, "improvements" | "notApplicable" | "refused"> {
+	const places = { litres: placesBy(found, "litres"), minutes: placesBy(found, "minutes") };
+	const improvements: Listed[] = [];
+	const notApplicable: Answer["notApplicable"] = [];
+	const refused: Refused[] = [];
+	for (const one of found) {
+		const { id } = one;
+		if (one.outcome === "idle") notApplicable.push({ id, code: one.why, message: WHY_NOT[one.why] });
+		else if (one.outcome === "refused") refused.push(wireRefused(id, one.of, one.error, standing));
+		else {
+			const ranks = { litres: places.litres.indexOf(id) + 1, minutes: places.minutes.indexOf(id) + 1 };
+			improvements.push(wireGain(one, standing, ranks));
+		}
+	}
+	return { improvements, notApplicable, refused };
+}
+
+function wireRefused(
+	id: ImprovementId,
+	of: DayCase | undefined,
+	error: DomainError,
+	{ plan }: Standing,
+): Refused {
+	return { id, ...(of && { changes: wireChanges(id, of, plan) }), ...wireRefusal(error) };
+}
+
+const wireChanges = (id: ImprovementId, of: DayCase, { plant, task }: WarmUpPlan): Listed["changes"] =>
+	changesOf(id, plant, of.plant, task).map((change) => ({ ...change }));
+
+function placesBy(found: readonly CoreImprovement[], ranking: Ranking): readonly string[] {
+	return [...found].sort((a, b) => worthOrder(a, b, ANSWERS[ranking])).map(({ id }) => id);
+}
+
+function wireGain(one: Gain, standing: Standing, ranks: Listed["ranks"]): Listed {
+	const { plan, prices } = standing;
+	const price = prices?.[one.id];
+	const gains = wireGains(one.gains);
+	return {
+		id: one.id,
+		message: DONE[one.id],
+		how: one.how,
+		changes: wireChanges(one.id, one.of, plan),
+		day: wireDay(one.day, plan.task.start),
+		gains,
+		...wireRanged(standing.ranges?.get(one.id)),
+		reaches: one.reaches,
+		ranks,
+		...(price !== undefined && { cost: costOf(price, gains) }),
+		newCautions: one.how === "made" ? newCautions(one, standing) : [],
+	};
+}
+
+function wireRanged(range: GainRange | undefined): Pick<Listed, "range" | "rangeRefused" | "aheadOfNext"> {
+	if (range === undefined) return {};
+	if (range.outcome === "refused") return { rangeRefused: wireRefusal(range.error) };
+	return { range: wireGainRange(range), ...(range.ahead && { aheadOfNext: { ...range.ahead } }) };
+}
+
+function wireGains({ timeToTarget, endTemperature, usableVolume, toWater }: Gain["gains"]): Listed["gains"] {
+	return {
+		...(!Number.isNaN(timeToTarget) && { timeToTargetMin: fromSi.minutes(timeToTarget) }),
+		endTemperatureK: endTemperature,
+		usableLitresAt40C: fromSi.litres(usableVolume),
+		toWaterKwh: fromSi.kilowattHours(toWater),
+	};
+}
+
+const LEAST = 1e-3; // of a litre, minute, kelvin or kilowatt-hour; a smaller gain is none that money could be held against
+
+function costOf(price: number, gains: Listed["gains"]): NonNullable<Listed["cost"]> {
+	const per = (name: string, gain: number | undefined) =>
+		gain !== undefined && gain > LEAST ? { [name]: price / gain } : {};
+	return {
+		price,
+		...per("perLitre", gains.usableLitresAt40C),
+		...per("perMinute", gains.timeToTargetMin),
+		...per("perKelvin", gains.endTemperatureK),
+		...per("perKwh", gains.toWaterKwh),
+	};
+}
+
+/** Cautions that only the changed plant raises. */
+function newCautions(one: Gain, { plan, build, air, outcome }: Standing): Listed["newCautions"] {
+	const { task } = plan;
+	const before = cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(({ code }) => code);
+	return cautionsOf({ plant: one.of.plant, build, task, air, outcome: one.day })
+		.filter(({ code }) => !before.includes(code))
+		.map(wireCaution);
+}

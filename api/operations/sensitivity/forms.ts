@@ -1,0 +1,118 @@
+import { type Bar, drawBars } from "../../../sdk/chart/bar-chart.ts";
+import { svgText } from "../../../sdk/chart/svg.ts";
+import { titled } from "../../parts/chart-title.ts";
+import { PAPER } from "../warm-up/forms.ts";
+import { gainTable } from "./gain-table.ts";
+import type { Ranking, SensitivityRequest } from "./request.ts";
+import type { SensitivityResponse } from "./response.ts";
+import { SHORT } from "./words.ts";
+
+type Improvement = SensitivityResponse["improvements"][number];
+
+/** What each ranking measures. */
+const MEASURES = {
+	litres: { field: "usableLitresAt40C", unit: "L", heading: "More litres at 40 °C [L]", by: "usable litres" },
+	minutes: { field: "timeToTargetMin", unit: "min", heading: "Sooner at the target [min]", by: "minutes" },
+	temperature: {
+		field: "endTemperatureK",
+		unit: "K",
+		heading: "Hotter at the end [K]",
+		by: "end temperature",
+	},
+	heat: {
+		field: "toWaterKwh",
+		unit: "kWh",
+		heading: "More heat to the water [kWh]",
+		by: "heat to the water",
+	},
+} as const satisfies Record<
+	Ranking,
+	{ readonly field: keyof Improvement["gains"]; readonly unit: string; heading: string; by: string }
+>;
+
+type Measure = (typeof MEASURES)[Ranking];
+
+/** The forms besides JSON in which improvements are told. */
+export const sensitivityForms = {
+	chart: (answer: SensitivityResponse, request: SensitivityRequest) =>
+		svgText(titled(chart(answer, request))),
+	table: gainTable,
+};
+
+function chart(answer: SensitivityResponse, { date }: SensitivityRequest) {
+	const { improvements, rankedBy } = answer;
+	const measure = MEASURES[rankedBy];
+	return drawBars(
+		{
+			title: `What is worth improving on ${date}, by ${measure.by}`,
+			description: described(answer, measure),
+			heading: measure.heading,
+			bars: improvements.map((one) => barOf(one, measure)),
+			notes: notes(answer),
+			number: tick,
+		},
+		PAPER,
+	);
+}
+
+function barOf(one: Improvement, measure: Measure): Bar {
+	const range = one.range?.[measure.field];
+	return {
+		label: SHORT[one.id],
+		value: one.gains[measure.field],
+		says: `${saying(one, measure)}${isUnsure(one) ? " ≈" : ""}`,
+		...(range && { whisker: { low: range.low, high: range.high } }),
+	};
+}
+
+const isUnsure = ({ aheadOfNext }: Improvement) => aheadOfNext?.order === "uncertain";
+
+const WITHOUT_TIME = {
+	both: "",
+	onlyWith: "only so it is hot",
+	onlyWithout: "not hot any more",
+	neither: "not hot either way",
+} as const;
+
+function saying({ gains, reaches }: Improvement, { field, unit }: Measure): string {
+	const gain = gains[field];
+	return gain === undefined ? WITHOUT_TIME[reaches] : `${signed(gain)} ${unit}`;
+}
+
+/** Three digits at most, and a sign. */
+function signed(value: number): string {
+	const text = tick(value);
+	return text === "0" ? "0" : `${value > 0 ? "+" : "−"}${text.replace("−", "")}`;
+}
+
+function tick(value: number): string {
+	const size = Math.abs(value);
+	const text = size < 0.005 ? "0" : String(Number(size.toFixed(size >= 99.5 ? 0 : size >= 9.95 ? 1 : 2)));
+	return value < 0 && text !== "0" ? `−${text}` : text;
+}
+
+function notes({ range, improvements, refused, notApplicable }: SensitivityResponse): string[] {
+	const named = (ones: readonly { readonly id: keyof typeof SHORT }[]) =>
+		ones.map(({ id }) => SHORT[id]).join(", ");
+	return [
+		...(range ? [`Whiskers hold ${Math.round(range.coverage * 100)} % of plants like this one.`] : []),
+		...(improvements.some(isUnsure) ? ["≈ perhaps worth no more than the next."] : []),
+		...(notApplicable.length > 0 ? [`Nothing to do: ${named(notApplicable)}.`] : []),
+		...(refused.length > 0 ? [`Beyond the models: ${named(refused)}.`] : []),
+	];
+}
+
+function described({ improvements }: SensitivityResponse, measure: Measure): string {
+	if (improvements.length === 0) return "Nothing can be improved.";
+	return improvements
+		.map((one, i) => {
+			const range = one.range?.[measure.field];
+			const between =
+				range?.low !== undefined && range.high !== undefined
+					? `, between ${tick(range.low)} and ${tick(range.high)}`
+					: "";
+			const unsure = isUnsure(one) ? ", not surely before the next" : "";
+			return `${i + 1}. ${SHORT[one.id]}: ${saying(one, measure)}${between}${unsure}.`;
+		})
+		.join(" ");
+}

@@ -1,0 +1,59 @@
+import { z } from "@hono/zod-openapi";
+import { IMPROVEMENTS, type ImprovementId } from "../../../src/index.ts";
+import { daySchema, rangeSchema, stepSchema, type WarmUpRequest } from "../../parts/day-request.ts";
+import { assume, part } from "../../wire/defaults.ts";
+import { Steps } from "./steps.ts";
+
+export const RANKINGS = ["litres", "minutes", "temperature", "heat"] as const;
+export type Ranking = (typeof RANKINGS)[number];
+
+const price = z.number().min(0).max(1e9).optional();
+
+const Prices = z
+	.strictObject({
+		currency: z
+			.string()
+			.regex(/^[A-Z]{3}$/, "must be three capital letters, as in ISO 4217, such as MAD")
+			.meta({ description: "Three letters, as in ISO 4217.", examples: ["MAD"] }),
+		...(Object.fromEntries(IMPROVEMENTS.map((id) => [id, price])) as Record<ImprovementId, typeof price>),
+	})
+	.openapi("ImprovementPrices", {
+		description: "What each improvement costs as a whole, for the step that it takes here.",
+	});
+
+export const SensitivityRequest = z
+	.strictObject({
+		...daySchema,
+		steps: part(Steps),
+		prices: Prices.optional(),
+		rankedBy: assume(
+			z.enum(RANKINGS).meta({
+				description:
+					"What orders the list: usable litres, minutes to the target, temperature at the end, or heat to the water.",
+			}),
+			"litres",
+			"warm water is what the plant is for",
+		),
+		...rangeSchema,
+		withRange: assume(
+			z.boolean().meta({
+				description:
+					"Whether to tell between what the answer and every gain lie, by what is not known exactly, and which places in the list are certain. It takes 12 to 30 times as long.",
+			}),
+			false,
+			"the answer for the plant as stated comes fastest",
+		),
+		stepS: stepSchema,
+	})
+	.openapi("SensitivityRequest");
+
+export type SensitivityRequest = z.output<typeof SensitivityRequest>;
+export type Prices = z.output<typeof Prices>;
+
+const ROWS_EVERY = 15; // [min] of a series that nobody sees
+
+/** The warm-up whose improvements are asked for. */
+export function warmUpOf(request: SensitivityRequest): WarmUpRequest {
+	const { steps: _steps, prices: _prices, rankedBy: _rankedBy, ...day } = request;
+	return { ...day, seriesStepMin: ROWS_EVERY };
+}

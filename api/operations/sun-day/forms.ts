@@ -1,0 +1,73 @@
+import { dayAxis } from "../../../sdk/chart/day-axis.ts";
+import { drawDay, marksWithin } from "../../../sdk/chart/day-chart.ts";
+import { svgText } from "../../../sdk/chart/svg.ts";
+import { clockTime } from "../../../sdk/chart/warm-up-chart.ts";
+import { titled, under } from "../../parts/chart-title.ts";
+import { seriesTable } from "../../parts/series-table.ts";
+import { HOURS, PAPER } from "../warm-up/forms.ts";
+import type { SunDayResponse } from "./response.ts";
+
+const whole = (value: number) => String(Math.round(value));
+
+/** The forms besides JSON in which a day of sun is told. */
+export const sunDayForms = {
+	chart: (answer: SunDayResponse) => svgText(titled(chart(answer))),
+	table: ({ series }: SunDayResponse) => seriesTable(series),
+};
+
+function chart(answer: SunDayResponse) {
+	const { series, date, plane, daylight } = answer;
+	const {
+		beamIrradianceWPerM2: beam,
+		planeIrradianceWPerM2: onPlane,
+		diffuseIrradianceWPerM2: diffuse,
+	} = series;
+	return drawDay(
+		{
+			title: `Clear sky on ${date}${ALL_DAY[daylight] && `. ${ALL_DAY[daylight]}`}`,
+			description: described(answer),
+			axis: dayAxis(series.time, marksWithin(PAPER.width, HOURS(22))),
+			left: { unit: "W/m²", low: 0, high: Math.max(...beam, ...onPlane, 1000) },
+			curves: [
+				{ role: "sun", label: "beam on a tracked dish", values: beam, filled: true, side: "left" },
+				{
+					role: "plane",
+					label: `all light on a plane tilted ${whole(plane.tiltDeg)}°`,
+					values: onPlane,
+					filled: false,
+					side: "left",
+				},
+				{ role: "sky", label: "diffuse", values: diffuse, filled: false, side: "left" },
+			],
+			...{ levels: [], moments: [], number: whole, clock: HOURS },
+		},
+		under(PAPER),
+	);
+}
+
+const ALL_DAY = {
+	polarDay: "The sun stays up all day.",
+	polarNight: "The sun stays down all day.",
+	riseAndSet: "",
+};
+
+function described({
+	daylight,
+	sunrise,
+	sunset,
+	noon,
+	noonAltitudeDeg,
+	daily,
+	timeZone,
+}: SunDayResponse): string {
+	const rises =
+		sunrise !== undefined && sunset !== undefined
+			? `The sun rises at ${clockTime(sunrise)} and sets at ${clockTime(sunset)}.`
+			: ALL_DAY[daylight];
+	return [
+		rises,
+		`At noon, ${clockTime(noon)}, it stands ${noonAltitudeDeg.toFixed(1)}° high.`,
+		`A tracked square metre gets ${daily.trackedBeamKwhPerM2.toFixed(1)} kWh of beam, the fixed plane ${daily.planeTotalKwhPerM2.toFixed(1)} kWh of all light.`,
+		`Times are local (${timeZone}).`,
+	].join(" ");
+}

@@ -1,0 +1,143 @@
+import { z } from "@hono/zod-openapi";
+import { type Site, sunDayProfile } from "../../../src/index.ts";
+import { calendarDate } from "../../wire/calendar.ts";
+import { assume, defaultsTaken, type Fill, filling } from "../../wire/defaults.ts";
+import { fromQuery } from "../../wire/query.ts";
+import { instantOf, isTimeZone, timeZoneAt } from "../../wire/time-zone.ts";
+import { degrees, metres, minutes, ratio, toSi } from "../../wire/units.ts";
+import { operation } from "../operation.ts";
+import { bestTiltsOf, dailyOf, daylightOf, seriesOf } from "./answer.ts";
+import { sunDayForms } from "./forms.ts";
+import { SunDayResponse } from "./response.ts";
+import { stretchesOf } from "./seasons.ts";
+
+const Query = z.strictObject({
+	latitude: fromQuery(degrees("Latitude, north positive.", -90, 90)),
+	longitude: fromQuery(degrees("Longitude, east positive.", -180, 180)),
+	date: calendarDate("The day, by the local calendar."),
+	elevationM: assume(
+		fromQuery(
+			metres("Elevation above sea level. Name it: each 1000 m adds some 7 % of beam at noon.", -430, 9000),
+		),
+		0,
+		"sea level",
+	),
+	timeZone: z
+		.string()
+		.refine(isTimeZone, "must be the IANA name of a time zone, such as Asia/Kolkata")
+		.meta({
+			description: "IANA time zone. Looked up from the coordinates when left out, which errs near borders.",
+		})
+		.optional(),
+	linkeTurbidity: assume(
+		fromQuery(
+			ratio(
+				"Linke turbidity at air mass 2: 2 very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy.",
+				1,
+				12,
+			),
+		),
+		3,
+		"clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory)",
+	),
+	albedo: assume(
+		fromQuery(ratio("Share of light that the ground throws back.", 0, 1)),
+		0.2,
+		"dry ground and grass; common practice, no source",
+	),
+	tiltDeg: fromQuery(
+		degrees("Tilt of the fixed plane from the horizontal. The latitude when left out.", 0, 90),
+	).optional(),
+	surfaceAzimuthDeg: fromQuery(
+		degrees("The way the fixed plane faces, clockwise from north. The equator when left out.", 0, 360),
+	).optional(),
+	stepMin: assume(fromQuery(minutes("Between the rows of the series.", 5, 60)), 30, "48 steps to the day"),
+});
+
+export const sunDay = operation({
+	method: "get",
+	path: "/v1/sun/day",
+	operationId: "getSunDay",
+	tag: "Sun",
+	summary: "One clear day of sun",
+	description: [
+		"Sunrise, noon, sunset and day length; through the day the sun's direction, clear-sky beam and diffuse and what falls on a fixed plane;",
+		"the day's beam on a tracked aperture against that plane; the best fixed tilt for the day, month, seasons and year.",
+		"A polar day or night is an answer, not an error.",
+	].join("\n"),
+	input: Query,
+	output: SunDayResponse,
+	examples: {
+		winter: {
+			summary: "A winter day in Delhi, hour by hour",
+			value: {
+				latitude: 28.6,
+				longitude: 77.2,
+				elevationM: 216,
+				date: "2025-01-15",
+				tiltDeg: 45,
+				stepMin: 60,
+			},
+		},
+		polarNight: {
+			summary: "Tromsø in December",
+			value: { latitude: 69.65, longitude: 18.96, elevationM: 10, date: "2025-12-21", stepMin: 60 },
+		},
+	},
+	maxAge: 86_400,
+	forms: sunDayForms,
+	answer: (query, given) => {
+		const { fill, filled } = filling();
+		const zone = query.timeZone ?? zoneFound(query, fill);
+		const plane = {
+			tiltDeg: query.tiltDeg ?? fill("/tiltDeg", Math.abs(query.latitude), "the latitude"),
+			surfaceAzimuthDeg: query.surfaceAzimuthDeg ?? towardsEquator(query.latitude, fill),
+		};
+		const stretches = stretchesOf(query.date, query.latitude, zone);
+		const profile = sunDayProfile(siteOf(query), {
+			time: instantOf(query.date, "12:00", zone),
+			turbidity: query.linkeTurbidity,
+			plane: { tilt: toSi.degrees(plane.tiltDeg), azimuth: toSi.degrees(plane.surfaceAzimuthDeg) },
+			step: toSi.minutes(query.stepMin),
+			periods: stretches.map(({ start, end }) => ({ from: start, to: end })),
+		});
+		const { latitude, longitude, elevationM, date, stepMin } = query;
+		return {
+			...{ latitude, longitude, elevationM, date, timeZone: zone },
+			...daylightOf(profile, zone),
+			plane,
+			daily: dailyOf(profile),
+			bestTilt: bestTiltsOf(profile, date, stretches),
+			series: seriesOf(profile, zone, stepMin),
+			assumed: [...defaultsTaken(Query, given, query), ...filled],
+			sources: SOURCES,
+		};
+	},
+});
+
+type Query = z.output<typeof Query>;
+
+function zoneFound({ latitude, longitude }: Query, fill: Fill): string {
+	const why = "looked up from the coordinates; near a border it may be the neighbour's";
+	return fill("/timeZone", timeZoneAt(latitude, longitude), why);
+}
+
+function towardsEquator(latitude: number, fill: Fill): number {
+	return fill("/surfaceAzimuthDeg", latitude >= 0 ? 180 : 0, "towards the equator");
+}
+
+function siteOf({ latitude, longitude, elevationM, albedo }: Query): Site {
+	return {
+		latitude: toSi.degrees(latitude),
+		longitude: toSi.degrees(longitude),
+		elevation: elevationM,
+		albedo,
+	};
+}
+
+const SOURCES = [
+	"Position: Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
+	"Clear sky: Ineichen & Perez, Solar Energy 73 (2002) 151–157",
+	"Tilted plane: Hay & Davies, Proc. First Canadian Solar Radiation Data Workshop (1980) 59–72",
+	"Air: ISO 2533:1975; air mass: Kasten & Young, Applied Optics 28 (1989) 4735–4738",
+];

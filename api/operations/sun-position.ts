@@ -1,0 +1,124 @@
+import { z } from "@hono/zod-openapi";
+import {
+	absoluteAirMass,
+	apparentAltitudeAt,
+	extraterrestrialNormal,
+	sunPosition as positionOfSun,
+	relativeAirMass,
+	standardPressure,
+} from "../../src/index.ts";
+import { LIMITS } from "../config/limits.ts";
+import { Assumed } from "../parts/assumed.ts";
+import { instant } from "../wire/calendar.ts";
+import { assume, defaultsTaken } from "../wire/defaults.ts";
+import { fromQuery, instantFromQuery, oneOrMany } from "../wire/query.ts";
+import { degrees, fromSi, metres, ratio, toSi, wattsPerSquareMetre } from "../wire/units.ts";
+import { operation } from "./operation.ts";
+
+const Query = z.strictObject({
+	latitude: fromQuery(degrees("Latitude, north positive.", -90, 90)),
+	longitude: fromQuery(degrees("Longitude, east positive.", -180, 180)),
+	time: oneOrMany(
+		instantFromQuery(instant("One instant, or many by repeating the parameter.")),
+		LIMITS.instantsPerRequest.value,
+	),
+	elevationM: assume(
+		fromQuery(metres("Elevation above sea level: thinner air bends and dims the light less.", -430, 9000)),
+		0,
+		"sea level",
+	),
+});
+
+const Position = z
+	.strictObject({
+		time: z.string().openapi({ description: "The instant as it was asked for.", format: "date-time" }),
+		apparentAltitudeDeg: degrees(
+			"Altitude at which the sun's centre is seen, with refraction at the site's standard pressure; below the horizon the refraction of the horizon itself is kept.",
+		),
+		trueAltitudeDeg: degrees("Altitude without refraction."),
+		azimuthDeg: degrees("Clockwise from north: east 90, south 180."),
+		airMass: ratio(
+			"Air in the way against air overhead (Kasten & Young). Absent while the sun is down.",
+		).optional(),
+		absoluteAirMass: ratio(
+			"The same against the air over sea level. Absent while the sun is down.",
+		).optional(),
+		extraterrestrialNormalWPerM2: wattsPerSquareMetre(
+			"Irradiance outside the atmosphere on a plane that faces the sun.",
+		),
+	})
+	.openapi("SunPosition");
+
+const Response = z
+	.strictObject({
+		latitude: degrees("As asked."),
+		longitude: degrees("As asked."),
+		elevationM: metres("As asked or assumed."),
+		positions: z.array(Position).openapi({ description: "One for each time, in the order asked." }),
+		assumed: z.array(Assumed),
+		sources: z.array(z.string()),
+	})
+	.openapi("SunPositions");
+
+export const sunPosition = operation({
+	method: "get",
+	path: "/v1/sun/position",
+	operationId: "getSunPosition",
+	tag: "Sun",
+	summary: "Where the sun stands",
+	description: [
+		"Apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or many.",
+		"Altitude and azimuth hold within 0.02° for 1990 to 2050.",
+	].join("\n"),
+	input: Query,
+	output: Response,
+	examples: {
+		one: {
+			summary: "Delhi, early afternoon in January",
+			value: { latitude: 28.6, longitude: 77.2, elevationM: 216, time: ["2025-01-15T08:30:00Z"] },
+		},
+		many: {
+			summary: "Noon and night by local time",
+			value: {
+				latitude: 39.742476,
+				longitude: -105.1786,
+				elevationM: 1830,
+				time: ["2003-10-17T12:30:30-07:00", "2003-10-17T22:00:00-07:00"],
+			},
+		},
+	},
+	maxAge: 86_400,
+	answer: (query, given) => {
+		const { latitude, longitude, elevationM } = query;
+		return {
+			latitude,
+			longitude,
+			elevationM,
+			positions: query.time.map((time) => positionAt(time, latitude, longitude, elevationM)),
+			assumed: defaultsTaken(Query, given, query),
+			sources: [
+				"Position: Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
+				"Air mass: Kasten & Young, Applied Optics 28 (1989) 4735–4738",
+				"Extraterrestrial irradiance: 1361.1 W/m² (Gueymard 2018) × the distance factor of Spencer, Search 2 (1971) 172",
+			],
+		};
+	},
+});
+
+function positionAt(time: string, latitudeDeg: number, longitudeDeg: number, elevation: number) {
+	const seconds = Date.parse(time) / 1000;
+	const pressure = standardPressure(elevation);
+	const sun = positionOfSun(seconds, toSi.degrees(latitudeDeg), toSi.degrees(longitudeDeg));
+	const apparent = apparentAltitudeAt(sun.trueAltitude, pressure);
+	return {
+		time,
+		apparentAltitudeDeg: fromSi.degrees(apparent),
+		trueAltitudeDeg: fromSi.degrees(sun.trueAltitude),
+		azimuthDeg: fromSi.degrees(sun.azimuth),
+		...(apparent >= 0 && {
+			airMass: relativeAirMass(apparent),
+			absoluteAirMass: absoluteAirMass(apparent, pressure),
+		}),
+		extraterrestrialNormalWPerM2: extraterrestrialNormal(seconds),
+	};
+}

@@ -1,0 +1,94 @@
+import { coolingMethods, tankCautions, tankCooling } from "../../../src/index.ts";
+import { wireCaution } from "../../parts/caution.ts";
+import { airAt } from "../../parts/day-air.ts";
+import { defaultsTaken, filling } from "../../wire/defaults.ts";
+import { fromSi, toSi } from "../../wire/units.ts";
+import { operation } from "../operation.ts";
+import { wireCoolingSeries, wireHoursUntil, wireStanding } from "./answer.ts";
+import { tankCoolingForms } from "./forms.ts";
+import { limitsOf, tankCoolingPlan } from "./plan.ts";
+import { TankCoolingRequest } from "./request.ts";
+import { TankCoolingResponse } from "./response.ts";
+import { requireSoundTank } from "./rules.ts";
+
+const DAY_H = 24;
+
+export const tankCoolingOperation = operation({
+	method: "post",
+	path: "/v1/tank/cooling",
+	operationId: "getTankCooling",
+	tag: "Tank",
+	summary: "How a tank cools while it stands",
+	description: [
+		"The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,",
+		"and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.",
+	].join("\n"),
+	input: TankCoolingRequest,
+	output: TankCoolingResponse,
+	examples: {
+		night: {
+			summary: "200 L, layered, through a winter night on a roof",
+			value: {
+				tank: {
+					volumeL: 200,
+					insulation: { material: "polyurethane", thicknessMm: 60 },
+					startTemperatureC: [68, 67, 66, 64, 60, 54, 48, 42, 36, 30],
+				},
+				ambientC: -4,
+				windMPerS: 3,
+				elevationM: 2350,
+				durationH: 14,
+				untilC: [50, 45, 40],
+				untilAt: "top",
+			},
+		},
+		least: { summary: "The least that must be said", value: { tank: { volumeL: 150 } } },
+		indoors: {
+			summary: "300 L in a cellar, thickly lagged, over three days",
+			value: {
+				tank: {
+					volumeL: 300,
+					surroundingsC: 15,
+					startTemperatureC: 65,
+					insulation: { material: "polyurethane", thicknessMm: 120 },
+				},
+				durationH: 72,
+				seriesStepMin: 120,
+				untilC: 55,
+			},
+		},
+	},
+	maxAge: 0,
+	forms: tankCoolingForms,
+	answer: (request, given) => {
+		requireSoundTank(request);
+		const defaults = defaultsTaken(TankCoolingRequest, given, request);
+		const air = airAt("/ambientC", request.ambientC, defaults);
+		const { fill, filled } = filling();
+		const plan = tankCoolingPlan(request, fill);
+		const { tank, conditions, task } = plan;
+		const cooling = tankCooling(tank, conditions, task);
+		const indoors = tank.surroundings.kind === "indoors";
+		const ambient = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : conditions.ambient;
+		const weatherproof = indoors || request.tank.insulation.weatherproof;
+		return {
+			lossCoefficientWPerK: cooling.lossCoefficient,
+			timeConstantH: fromSi.hours(cooling.heatCapacity / cooling.lossCoefficient),
+			heatCapacityKjPerK: fromSi.kilojoules(cooling.heatCapacity),
+			surfaceTemperatureC: fromSi.celsius(cooling.surfaceTemperature),
+			surroundingsC: fromSi.celsius(ambient),
+			lossKwh: fromSi.kilowattHours(cooling.loss),
+			lossKwhPerDay: fromSi.kilowattHours((cooling.loss / task.duration) * toSi.hours(DAY_H)),
+			endTemperatureC: fromSi.celsius(cooling.curve.mean.at(-1)!),
+			layerTemperaturesC: Array.from(cooling.endTemperatures, fromSi.celsius),
+			hoursUntilC: wireHoursUntil(limitsOf(request), ambient, cooling),
+			standing: wireStanding(cooling),
+			series: wireCoolingSeries(plan, cooling),
+			cautions: tankCautions({ tank, wall: request.tank.wallMaterial, cooling, air, weatherproof }).map(
+				wireCaution,
+			),
+			assumed: [...defaults, ...filled],
+			methods: coolingMethods(tank, cooling, ambient).map((method) => ({ ...method })),
+		};
+	},
+});

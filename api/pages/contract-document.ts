@@ -1,0 +1,23 @@
+import type { Document } from "../http/document.ts";
+import { keeping } from "../http/reply.ts";
+import { type Tagged, taggedText, told } from "../http/send.ts";
+
+let text: Promise<Tagged> | undefined; // read when it is first asked for: it is longer than all the rest of the service
+
+/** The bytes of the committed file. */
+async function committed(): Promise<Tagged> {
+	const { default: contract } = await import("../../openapi/openapi.json");
+	return taggedText(`${JSON.stringify(contract, undefined, "\t")}\n`);
+}
+
+/** The contract as committed, not rebuilt: what was reviewed is what is served. */
+export const contract: Document = {
+	path: "/openapi.json",
+	operationId: "getContract",
+	summary: "This contract (OpenAPI 3.1)",
+	mediaTypes: ["application/json"],
+	say: async (c, { pack }) => {
+		text ??= committed();
+		return told(c, await text, keeping(3600, "public"), { "Content-Type": "application/json" }, pack);
+	},
+};

@@ -1,0 +1,23 @@
+import type { Build } from "../../src/index.ts";
+import type { WarmUpRequest } from "./day-request.ts";
+
+/** How the plant of a request is built, beyond what its heat depends on. */
+export function buildOf({
+	tank,
+	coil,
+	loop,
+	receiver,
+}: Pick<WarmUpRequest, "tank" | "coil" | "loop" | "receiver">): Build {
+	const outdoors = [
+		loop.supply.insulation,
+		loop.return.insulation,
+		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		...(tank.surroundingsC === "outdoors" ? [tank.insulation] : []),
+	];
+	return {
+		tankWall: tank.wallMaterial,
+		coilWall: coil.material,
+		pipeWalls: [loop.supply.material, loop.return.material],
+		weatherproof: outdoors.every(({ weatherproof, thicknessMm }) => weatherproof || thicknessMm === 0),
+	};
+}

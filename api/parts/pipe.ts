@@ -1,0 +1,26 @@
+import { type Pipe, WALL_MATERIALS, type WallMaterialId } from "../../src/index.ts";
+import { toSi } from "../wire/units.ts";
+import { coreInsulation } from "./insulation.ts";
+
+/** A pipe as the wire has it, whatever it is for. */
+interface WirePipe {
+	readonly lengthM: number;
+	readonly innerDiameterMm: number;
+	readonly outerDiameterMm: number;
+	readonly material: WallMaterialId;
+	readonly insulation: Parameters<typeof coreInsulation>[0];
+}
+
+/** A pipe as the core wants it. */
+export function corePipe(pipe: WirePipe): Pipe {
+	const metal = WALL_MATERIALS[pipe.material];
+	return {
+		length: pipe.lengthM,
+		innerDiameter: toSi.millimetres(pipe.innerDiameterMm),
+		outerDiameter: toSi.millimetres(pipe.outerDiameterMm),
+		wallConductivity: metal.conductivity,
+		wallHeatCapacity: metal.heatCapacity,
+		roughness: metal.roughness,
+		insulation: coreInsulation(pipe.insulation),
+	};
+}

@@ -1,0 +1,104 @@
+import { z } from "@hono/zod-openapi";
+import type { DayOutcome, Plant, Shortfall, Task } from "../../src/index.ts";
+import { fromSi } from "../wire/units.ts";
+import { Parameters } from "./caution.ts";
+
+const CODES = [
+	"limitedByBoiling",
+	"limitedByHighLimit",
+	"limitedByOilLimit",
+	"noSun",
+	"sunBelowDish",
+	"pumpNeverStarted",
+	"tooLittleHeat",
+] as const satisfies readonly Shortfall[];
+
+export const Reason = z
+	.strictObject({
+		code: z.enum(CODES).meta({ description: "The limit that bound, for a program to branch on." }),
+		parameters: Parameters,
+		message: z.string().meta({ description: "The same in English." }),
+	})
+	.openapi("Reason", { description: "Why the target was not reached." });
+
+const tenth = (value: number) => Math.round(value * 10) / 10;
+const hundredth = (value: number) => Math.round(value * 100) / 100;
+
+/** Why a day fell short, with the numbers that bound it. */
+export function wireReason(
+	code: Shortfall,
+	plant: Plant,
+	task: Task,
+	outcome: DayOutcome,
+): z.input<typeof Reason> {
+	const { control } = plant.loop;
+	const targetC = fromSi.celsius(task.target.temperature);
+	switch (code) {
+		case "limitedByBoiling": {
+			const boilingPointC = fromSi.celsius(outcome.boilingPoint);
+			return said(
+				code,
+				{ boilingPointC, targetTemperatureC: targetC },
+				`Water boils at ${tenth(boilingPointC)} °C in this tank; the target is ${tenth(targetC)} °C.`,
+			);
+		}
+		case "limitedByHighLimit": {
+			const highLimitC = fromSi.celsius(control.highLimit);
+			return said(
+				code,
+				{ highLimitC, targetTemperatureC: targetC },
+				`The dish turns away when the top of the tank stands at ${tenth(highLimitC)} °C.`,
+			);
+		}
+		case "limitedByOilLimit": {
+			const oilLimitC = fromSi.celsius(control.oilLimit);
+			return said(
+				code,
+				{ oilLimitC },
+				`The dish turns away when the fluid leaves the receiver at ${tenth(oilLimitC)} °C.`,
+			);
+		}
+		case "noSun":
+			return said(code, {}, "No beam reaches the place in this run.");
+		case "sunBelowDish": {
+			const lowestSunAltitudeDeg = fromSi.degrees(plant.dish.lowestAltitude);
+			const highestSunAltitudeDeg = fromSi.degrees(Math.max(...outcome.series.sunAltitude));
+			return said(
+				code,
+				{ lowestSunAltitudeDeg, highestSunAltitudeDeg },
+				`The dish faces the sun from ${tenth(lowestSunAltitudeDeg)}° up, and it stays below that.`,
+			);
+		}
+		case "pumpNeverStarted": {
+			const startDifferenceK = control.startDifference;
+			return said(
+				code,
+				{ startDifferenceK },
+				`The receiver never stood ${tenth(startDifferenceK)} K above the tank, so the pump did not start.`,
+			);
+		}
+		case "tooLittleHeat":
+			return tooLittleHeat(targetC, outcome);
+	}
+}
+
+const MUCH = 0.1; // [-] of what the loop brought that it may take back before the reason speaks of it; common practice, no source
+
+function tooLittleHeat(targetTemperatureC: number, outcome: DayOutcome): z.input<typeof Reason> {
+	const { takenBack, toWater } = outcome.balance;
+	const endTemperatureC = fromSi.celsius(outcome.endMean);
+	const takenBackKwh = fromSi.kilowattHours(takenBack);
+	const broughtKwh = fromSi.kilowattHours(toWater + takenBack);
+	const message = `The heat of this run brings the tank to ${tenth(endTemperatureC)} °C in the mean; the target is ${tenth(targetTemperatureC)} °C.`;
+	const parameters = { endTemperatureC, targetTemperatureC };
+	if (takenBack <= MUCH * (toWater + takenBack)) return said("tooLittleHeat", parameters, message);
+	return said(
+		"tooLittleHeat",
+		{ ...parameters, broughtKwh, takenBackKwh },
+		`${message} The loop brought ${hundredth(broughtKwh)} kWh to the water and took ${hundredth(takenBackKwh)} kWh out again: between receiver and coil the fluid loses its heat. Lag and shorten the pipes, or let the pump start at a larger difference.`,
+	);
+}
+
+function said(code: Shortfall, parameters: Record<string, number>, message: string): z.input<typeof Reason> {
+	return { code, parameters, message };
+}

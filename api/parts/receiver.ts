@@ -1,0 +1,117 @@
+import { z } from "@hono/zod-openapi";
+import { assume, part } from "../wire/defaults.ts";
+import { kilojoulesPerKelvin, metres, millimetres, ratio, wattsPerKelvin } from "../wire/units.ts";
+import { insulation } from "./insulation.ts";
+import { tube } from "./tube.ts";
+
+const PRACTICE = "common practice, no source";
+
+const AbsorberTube = z
+	.strictObject({
+		...tube(13, 15, `15 mm copper tube, wide enough for cold oil; ${PRACTICE}`),
+		lengthM: metres(
+			"Along the tube. Left out: as much as covers the absorber, turn against turn.",
+			0.2,
+			500,
+		).optional(),
+	})
+	.openapi("AbsorberTube", { description: "The tube in which the fluid takes up heat." });
+
+const ReceiverInsulation = insulation(
+	"mineralWool",
+	50,
+	`the receiver's shell stands far above what foam bears; ${PRACTICE}`,
+	300,
+).openapi("ReceiverInsulation", { description: "Lagging around or behind the absorber." });
+
+const aperture = assume(
+	z.union([metres("Of the opening that the light enters.", 0.01, 3), z.literal("auto")]).meta({
+		description:
+			"Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen.",
+		"x-unit": "m",
+	}),
+	"auto",
+	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same",
+);
+
+const surface = {
+	apertureDiameterM: aperture,
+	absorptance: assume(
+		ratio("Share of sunlight that the absorber takes up.", 0.05, 1),
+		0.94,
+		"black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory)",
+	),
+	emittance: assume(
+		ratio("Of the absorber, for heat radiation.", 0.02, 1),
+		0.9,
+		"black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory)",
+	),
+	tube: part(AbsorberTube),
+	insulation: part(ReceiverInsulation),
+};
+
+/** Not a component of its own: an object whose `kind` may be left out cannot stand behind a discriminator. */
+const CavityReceiver = z.strictObject({
+	kind: assume(
+		z
+			.literal("cavity")
+			.meta({ description: "A lagged hollow, its wall a coiled tube, lit through a round opening." }),
+		"cavity",
+		"it loses least to the wind",
+	),
+	innerDiameterM: metres(
+		"Of the hollow. Left out: 1.3 openings, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light.",
+		0.02,
+		5,
+	).optional(),
+	depthM: metres("Of the hollow. Left out: as deep as wide.", 0.02, 5).optional(),
+	...surface,
+});
+
+const OpenCoilReceiver = z
+	.strictObject({
+		kind: z
+			.literal("openCoil")
+			.meta({ description: "A flat spiral of tube facing the dish bare, lagged behind." }),
+		...surface,
+	})
+	.openapi("OpenCoilReceiver");
+
+const GlazedCoilReceiver = z
+	.strictObject({
+		kind: z.literal("glazedCoil").meta({ description: "The flat spiral behind a pane." }),
+		...surface,
+		coverTransmittance: assume(
+			ratio("Share of sunlight that passes the pane.", 0.05, 1),
+			0.9,
+			"4 mm of low-iron glass; common practice, no source",
+		),
+		coverGapMm: assume(millimetres("Between pane and spiral.", 2, 200), 25, PRACTICE),
+	})
+	.openapi("GlazedCoilReceiver");
+
+const EfficiencyLineReceiver = z
+	.strictObject({
+		kind: z.literal("efficiencyLine").meta({
+			description:
+				"A dish and receiver that were measured together: heat = opticalEfficiency × beam on the aperture − lossCoefficient × (fluid leaving − air).",
+		}),
+		opticalEfficiency: ratio("On the beam that enters the dish's aperture.", 0.01, 1),
+		lossCoefficientWPerK: wattsPerKelvin("Against the temperature of the fluid that leaves.", 0, 1000),
+		heldHeatKjPerK: assume(
+			kilojoulesPerKelvin("Heat that fluid and metal at the focus hold.", 0.01, 1000),
+			2,
+			`half a litre of oil and 3 kg of metal; ${PRACTICE}`,
+		),
+	})
+	.openapi("EfficiencyLineReceiver");
+
+export const Receiver = z
+	.discriminatedUnion("kind", [CavityReceiver, OpenCoilReceiver, GlazedCoilReceiver, EfficiencyLineReceiver])
+	.openapi("Receiver", {
+		description: "What stands in the focus. Without `kind` a cavity.",
+		example: { kind: "cavity", apertureDiameterM: 0.12, absorptance: 0.94 },
+	});
+
+export type Receiver = z.output<typeof Receiver>;
+export type TubeReceiver = Exclude<Receiver, { kind: "efficiencyLine" }>;

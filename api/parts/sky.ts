@@ -1,0 +1,81 @@
+import { z } from "@hono/zod-openapi";
+import { TURBIDITY_CLASSES, type TurbidityClass } from "../../src/index.ts";
+import { instant } from "../wire/calendar.ts";
+import { assume } from "../wire/defaults.ts";
+import { celsius, metresPerSecond, wattsPerSquareMetre } from "../wire/units.ts";
+
+const MOST_ROWS = 1500; // a day by the minute, and an hour more
+const CLASSES = Object.keys(TURBIDITY_CLASSES) as [TurbidityClass, ...TurbidityClass[]];
+const MEANINGS = CLASSES.map(
+	(name) => `${name} (${TURBIDITY_CLASSES[name].turbidity}, ${TURBIDITY_CLASSES[name].meaning})`,
+).join(", ");
+
+const WIND = "a light breeze; common practice, no source";
+
+/** Not a component of its own: an object whose `kind` may be left out cannot stand behind a discriminator. */
+const ClearSky = z.strictObject({
+	kind: assume(
+		z.literal("clear").meta({ description: "A cloudless day, worked out from how turbid the air is." }),
+		"clear",
+		"a clear day shows what the plant can do",
+	),
+	linkeTurbidity: assume(
+		z.union([z.number().min(1).max(12), z.enum(CLASSES)]).meta({
+			description: `How hazy the air is: Linke turbidity at air mass 2, or a named class: ${MEANINGS}.`,
+			"x-unit": "1",
+		}),
+		3,
+		"clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory)",
+	),
+	ambientMinC: assume(
+		celsius("Air temperature at dawn, the day's lowest.", -60, 55),
+		10,
+		"a mild day; common practice, no source",
+	),
+	ambientMaxC: assume(
+		celsius("Air temperature in mid-afternoon, the day's highest.", -60, 60),
+		20,
+		"a mild day; common practice, no source",
+	),
+	windMPerS: assume(metresPerSecond("Wind at the plant, all day.", 0, 40), 2, WIND),
+});
+
+const column = (field: z.ZodNumber) => z.array(field).min(2).max(MOST_ROWS);
+const irradiance = (description: string) =>
+	column(wattsPerSquareMetre(description, 0, 2000))
+		.meta({ description, "x-unit": "W/m²" })
+		.optional();
+const oneOrColumn = (field: z.ZodNumber) =>
+	z
+		.union([field, column(field)])
+		.meta({ ...field.meta(), description: `${field.description} One value, or one per row.` });
+
+const MeasuredSky = z
+	.strictObject({
+		kind: z.literal("measured").meta({ description: "Readings of a weather station, row by row." }),
+		time: z.array(instant("When the row was read.")).min(2).max(MOST_ROWS).meta({
+			description:
+				"When each row was read, rising; from the start of the run to its end or beyond. Between rows values lie on a straight line.",
+		}),
+		beamIrradianceWPerM2: irradiance("Beam on a plane normal to it, one per row."),
+		diffuseIrradianceWPerM2: irradiance("Sky diffuse on the horizontal, one per row."),
+		globalIrradianceWPerM2: irradiance(
+			"Global on the horizontal, one per row. Without beam it is split by Erbs, Klein & Duffie (1982).",
+		),
+		ambientC: assume(
+			oneOrColumn(celsius("Air temperature.", -60, 60)),
+			15,
+			"half way between the dawn and the afternoon of the clear day's defaults; common practice, no source",
+		),
+		windMPerS: assume(oneOrColumn(metresPerSecond("Wind at the plant.", 0, 40)), 2, WIND),
+	})
+	.openapi("MeasuredSky");
+
+export const Sky = z.discriminatedUnion("kind", [ClearSky, MeasuredSky]).openapi("Sky", {
+	description:
+		"Sun and weather: a clear day by a few numbers, or measured columns. Without `kind` a clear day.",
+	example: { kind: "clear", linkeTurbidity: 2.5, ambientMinC: -4, ambientMaxC: 9, windMPerS: 3 },
+});
+
+export type Sky = z.output<typeof Sky>;
+export type MeasuredSky = z.output<typeof MeasuredSky>;

@@ -1,0 +1,12 @@
+import { assume } from "../wire/defaults.ts";
+import { celsius, metres } from "../wire/units.ts";
+
+/** What is known of the air around a part that is asked about on its own. */
+export const air = {
+	ambientC: assume(celsius("Air temperature.", -60, 60), 20, "a mild day; common practice, no source"),
+	elevationM: assume(
+		metres("Above sea level: thinner air carries less heat away.", -430, 6000),
+		0,
+		"sea level; at 3000 m the wind takes about a sixth less",
+	),
+};

@@ -1,0 +1,157 @@
+import { z } from "@hono/zod-openapi";
+import { type DomainCode, DomainError } from "../../src/index.ts";
+import { pointerOf } from "./pointer.ts";
+
+/** Every way a request can fail: the last part of the problem's `type`, its status and its title. */
+const PROBLEMS = {
+	"invalid-request": { status: 400, title: "The request breaks the contract" },
+	"malformed-json": { status: 400, title: "The body is not JSON" },
+	"malformed-request": { status: 400, title: "The request is not HTTP" },
+	unauthorized: { status: 401, title: "A valid key is needed" },
+	forbidden: { status: 403, title: "This key may not do that" },
+	"not-found": { status: 404, title: "There is nothing at this address" },
+	"method-not-allowed": { status: 405, title: "This address does not take that method" },
+	"not-acceptable": { status: 406, title: "No form of the answer is acceptable to the caller" },
+	"request-timeout": { status: 408, title: "The request took too long to arrive" },
+	"length-required": { status: 411, title: "The length of the body must be stated" },
+	"payload-too-large": { status: 413, title: "The body is too large" },
+	"unsupported-media-type": { status: 415, title: "The body must be plain JSON" },
+	"out-of-range": { status: 422, title: "A value lies outside what the model covers" },
+	contradictory: { status: 422, title: "The request contradicts itself" },
+	impossible: { status: 422, title: "The request is physically impossible" },
+	"too-large": { status: 422, title: "The request asks for too much work" },
+	"no-convergence": { status: 422, title: "The calculation found no solution" },
+	"too-many-requests": { status: 429, title: "Too many requests" },
+	"headers-too-large": { status: 431, title: "The request's headers are too large" },
+	abandoned: { status: 499, title: "The caller went away" }, // nobody reads it; logs and metrics tell it from the rest
+	internal: { status: 500, title: "The service failed" },
+	overloaded: { status: 503, title: "The service is busy" },
+} as const;
+
+export type ProblemKind = keyof typeof PROBLEMS;
+
+/** Which problem each refusal of the core becomes. */
+const KIND_OF_CODE = {
+	out_of_range: "out-of-range",
+	contradictory: "contradictory",
+	impossible: "impossible",
+	too_large: "too-large",
+	no_convergence: "no-convergence",
+} as const satisfies Record<DomainCode, ProblemKind>;
+
+export const FAULT_CODES = [
+	"missing",
+	"unknown",
+	"wrong_type",
+	"out_of_bounds",
+	"wrong_length",
+	"wrong_format",
+	"not_a_choice",
+	"broken_rule",
+	"out_of_range",
+	"contradictory",
+	"impossible",
+	"too_large",
+	"no_convergence",
+] as const;
+
+const FieldFault = z
+	.strictObject({
+		in: z.enum(["body", "query"]),
+		pointer: z.string().optional().openapi({
+			description: "Where in the body, as a JSON pointer (RFC 6901). Absent for a fault in the query.",
+		}),
+		parameter: z.string().optional().openapi({
+			description: "Which parameter of the query. Absent for a fault in the body.",
+		}),
+		detail: z.string().openapi({ description: "What is wrong, in a sentence." }),
+		code: z.enum(FAULT_CODES).openapi({ description: "What is wrong, for a program to branch on." }),
+	})
+	.openapi("FieldFault");
+
+export type FieldFault = z.infer<typeof FieldFault>;
+
+export const Problem = z
+	.strictObject({
+		type: z.string().openapi({
+			description: "A stable name for this kind of problem.",
+			example: "urn:raykettle:problem:invalid-request",
+		}),
+		title: z.string().openapi({ description: "The kind of problem, in a few words." }),
+		status: z.int().min(400).max(599).openapi({ description: "The HTTP status, repeated." }),
+		detail: z.string().openapi({ description: "What happened this time, in a sentence." }),
+		instance: z.string().openapi({ description: "This occurrence: names the request id." }),
+		requestId: z.string().openapi({ description: "The id of the request, to quote in a report." }),
+		errors: z
+			.array(FieldFault)
+			.optional()
+			.openapi({ description: "Every fault found in the request, when the request is at fault." }),
+	})
+	.openapi("Problem", { description: "Why a request was not answered (RFC 9457)." });
+
+export type Problem = z.infer<typeof Problem>;
+
+/** Thrown anywhere at the edge to end a request with a problem. */
+export class ProblemError extends Error {
+	override readonly name = "ProblemError";
+	constructor(
+		readonly kind: ProblemKind,
+		detail: string,
+		readonly errors: readonly FieldFault[] = [],
+		readonly headers: Readonly<Record<string, string>> = {},
+	) {
+		super(detail);
+	}
+}
+
+/** A refusal of work that there is no room or time for; most answers take far less than the second after which to ask again. */
+export const overloaded = (detail: string): ProblemError =>
+	new ProblemError("overloaded", detail, [], { "Retry-After": "1" });
+
+/** The core's refusal in the edge's words, with the field or the part of the request that is at fault. */
+export function fromDomainError(error: DomainError, place: "body" | "query"): ProblemError {
+	const pointer = pointerOf(error);
+	const where =
+		place === "body" ? { pointer } : pointer === "" ? {} : { parameter: pointer.replace(/^\//, "") };
+	const detail = sentenceOf(error);
+	return new ProblemError(KIND_OF_CODE[error.code], detail, [
+		{ in: place, ...where, detail, code: error.code },
+	]);
+}
+
+/** The problem that an error stands for; undefined for one that nobody foresaw. */
+export function problemFrom(error: unknown, place: "body" | "query"): ProblemError | undefined {
+	if (error instanceof ProblemError) return error;
+	return error instanceof DomainError ? fromDomainError(error, place) : undefined;
+}
+
+/** The core's message; a plain range is put anew, because the core speaks of it in SI units and to the last digit. */
+function sentenceOf({ message, details: { name, value, low, high } }: DomainError): string {
+	if (typeof low !== "number" || typeof high !== "number" || typeof value !== "number") return message;
+	const short = (x: number) => String(Number(x.toPrecision(6)));
+	return `${name} comes to ${short(value)} in SI units; the model covers ${short(low)} to ${short(high)}`;
+}
+
+export function problem(
+	kind: ProblemKind,
+	detail: string,
+	requestId: string,
+	errors: readonly FieldFault[],
+): Problem {
+	return {
+		type: `urn:raykettle:problem:${kind}`,
+		title: PROBLEMS[kind].title,
+		status: PROBLEMS[kind].status,
+		detail,
+		instance: `urn:raykettle:request:${requestId}`,
+		requestId,
+		...(errors.length > 0 && { errors: [...errors] }),
+	};
+}
+
+/** A problem that a library raised by its HTTP status, with the headers it wants sent along. */
+export function fromStatus(status: number, detail: string, headers: Headers): ProblemError {
+	const kinds = Object.keys(PROBLEMS) as ProblemKind[];
+	const kind = kinds.find((name) => PROBLEMS[name].status === status) ?? "internal";
+	return new ProblemError(kind, detail || PROBLEMS[kind].title, [], Object.fromEntries(headers));
+}

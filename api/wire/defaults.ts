@@ -1,0 +1,111 @@
+import { z } from "@hono/zod-openapi";
+import { pointerTo } from "../validation/faults.ts";
+
+type AssumedValue = string | number | boolean | readonly number[];
+
+/** A value that the caller left out, with what was taken instead and why. */
+export interface Assumed {
+	readonly pointer: string;
+	readonly value: AssumedValue;
+	readonly why: string;
+}
+
+/** Takes a value that follows from others, and notes that it was not given. Returns the value. */
+export type Fill = <T extends AssumedValue>(pointer: string, value: T, why: string) => T;
+
+const reasons = z.registry<{ readonly why: string }>();
+
+/** A field with a default and the reason for it, both of which the contract shows and the answer repeats. */
+export function assume<T extends z.ZodType>(
+	field: T,
+	value: z.util.NoUndefined<z.output<T>>,
+	why: string,
+): z.ZodDefault<T> {
+	const { description, ...rest } = field.meta() ?? {};
+	const described = [description, `Default: ${why}.`].filter(Boolean).join(" ");
+	const filled = field.default(value);
+	z.globalRegistry.add(filled as z.ZodType, { ...rest, description: described }); // where `meta` would make one more copy
+	reasons.add(filled, { why });
+	return filled;
+}
+
+/** An object that may be left out whole, because each of its fields may. */
+export function part<T extends z.ZodObject | z.ZodDiscriminatedUnion>(schema: T) {
+	return schema.optional().transform((value) => (value ?? schema.parse({})) as z.output<T>);
+}
+
+/** A `Fill` and the list that it writes. */
+export function filling(): { readonly fill: Fill; readonly filled: readonly Assumed[] } {
+	const filled: Assumed[] = [];
+	const fill: Fill = (pointer, value, why) => {
+		filled.push({ pointer, value, why });
+		return value;
+	};
+	return { fill, filled };
+}
+
+/** Every default that a schema filled in.
+ *  @param given  the request as it came     @param value  the same, parsed */
+export function defaultsTaken(schema: z.ZodType, given: unknown, value: unknown): Assumed[] {
+	return walk(schema as unknown as z.core.$ZodTypes, given, value, []);
+}
+
+function walk(
+	schema: z.core.$ZodTypes,
+	given: unknown,
+	value: unknown,
+	path: readonly PropertyKey[],
+): Assumed[] {
+	const def = schema._zod.def;
+	switch (def.type) {
+		case "default":
+			if (given !== undefined) return walk(def.innerType as z.core.$ZodTypes, given, value, path);
+			return [{ pointer: pointerTo(path), value: value as AssumedValue, why: reasonOf(schema, path) }];
+		case "optional":
+			return walk(def.innerType as z.core.$ZodTypes, given, value, path);
+		case "pipe":
+			return walk(def.in as z.core.$ZodTypes, given, value, path);
+		case "union":
+			return walkChoice(def.options as readonly z.core.$ZodTypes[], given, value, path);
+		case "object":
+			return value === undefined
+				? []
+				: Object.entries(def.shape).flatMap(([key, field]) =>
+						walk(field as z.core.$ZodTypes, member(given, key), member(value, key), [...path, key]),
+					);
+		case "array":
+			return value === undefined
+				? []
+				: (value as readonly unknown[]).flatMap((item, i) =>
+						walk(def.element as z.core.$ZodTypes, member(given, i), item, [...path, i]),
+					);
+		default:
+			return [];
+	}
+}
+
+/** Of a union of objects the one whose `kind` the parsed value bears; a union of plain values holds no defaults. */
+function walkChoice(
+	options: readonly z.core.$ZodTypes[],
+	given: unknown,
+	value: unknown,
+	path: readonly PropertyKey[],
+): Assumed[] {
+	const chosen = options.find((option) => {
+		const def = option._zod.def;
+		return def.type === "object" && def.shape.kind?._zod.values?.has(member(value, "kind") as never);
+	});
+	return chosen ? walk(chosen, given, value, path) : [];
+}
+
+function member(holder: unknown, key: PropertyKey): unknown {
+	return typeof holder === "object" && holder !== null
+		? (holder as Record<PropertyKey, unknown>)[key]
+		: undefined;
+}
+
+function reasonOf(schema: z.core.$ZodTypes, path: readonly PropertyKey[]): string {
+	const reason = reasons.get(schema);
+	if (!reason) throw new Error(`${pointerTo(path)} has a default without a reason`);
+	return reason.why;
+}

@@ -1,0 +1,108 @@
+import { coilFits } from "../coil/geometry.ts";
+import { type Insulation, insulationMaterial } from "../heat/insulation.ts";
+import type { Loop, Pipe } from "../loop/loop.ts";
+import type { Plant } from "../plant/plant.ts";
+import type { DayCase } from "../uncertainty/day-case.ts";
+import type { Changed } from "./improvements.ts";
+
+const NO_LONGER = 1.001; // a coil within this of the longest that fits is as long as can be
+
+function withLoop(of: DayCase, change: Partial<Loop>): DayCase {
+	return { ...of, plant: { ...of.plant, loop: { ...of.plant.loop, ...change } } };
+}
+
+const thicker = (insulation: Insulation, by: number): Insulation => ({
+	...insulation,
+	thickness: insulation.thickness + by,
+});
+
+const relagged = (pipe: Pipe, by: number): Pipe => ({ ...pipe, insulation: thicker(pipe.insulation, by) });
+
+export function laggedSupply(of: DayCase, by: number): Changed {
+	return withLoop(of, { supply: relagged(of.plant.loop.supply, by) });
+}
+
+export function laggedReturn(of: DayCase, by: number): Changed {
+	return withLoop(of, { return: relagged(of.plant.loop.return, by) });
+}
+
+export function laggedPump(of: DayCase, less: number): Changed {
+	const { pump } = of.plant.loop;
+	if (pump.casingLossCoefficient === 0 || less === 0) return "alreadySo";
+	return withLoop(of, {
+		pump: { ...pump, casingLossCoefficient: pump.casingLossCoefficient * (1 - less) },
+	});
+}
+
+export function laggedTank(of: DayCase, by: number): Changed {
+	const { tank } = of.plant;
+	return {
+		...of,
+		plant: { ...of.plant, tank: { ...tank, insulation: thicker(tank.insulation, by) } },
+	};
+}
+
+export function fasterPump(of: DayCase, more: number): Changed {
+	const { pump } = of.plant.loop;
+	return withLoop(of, { pump: { ...pump, flow: pump.flow * (1 + more) } });
+}
+
+export function shorterPipes(of: DayCase, less: number): Changed {
+	const { supply, return: back } = of.plant.loop;
+	return withLoop(of, {
+		supply: { ...supply, length: supply.length * (1 - less) },
+		return: { ...back, length: back.length * (1 - less) },
+	});
+}
+
+/** A longer coil, as far as it can be wound into the tank. */
+export function longerCoil(of: DayCase, more: number): Changed {
+	const { coil, tank } = of.plant;
+	const wanted = { ...coil, length: coil.length * (1 + more) };
+	const fit = coilFits(wanted, tank);
+	if (fit.outcome === "tooWide") return "noRoom";
+	const length = Math.min(wanted.length, fit.longest);
+	return length > coil.length * NO_LONGER
+		? { ...of, plant: { ...of.plant, coil: { ...coil, length } } }
+		: "noRoom";
+}
+
+/** Whether any lagging out in the weather holds water. */
+export function isWet({ plant }: DayCase): boolean {
+	return weathered(plant).some(({ thickness, moisture }) => thickness > 0 && moisture > 0);
+}
+
+function weathered({ loop, receiver, tank }: Plant): readonly Insulation[] {
+	return [
+		loop.supply.insulation,
+		loop.return.insulation,
+		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		...(tank.surroundings.kind === "outdoors" ? [tank.insulation] : []),
+	];
+}
+
+/** The same plant with so much water in all lagging out in the weather, as far as each material's data reach; 0 is dry. */
+export function dampened(of: DayCase, moisture: number): DayCase {
+	const { plant } = of;
+	const { loop, receiver, tank } = plant;
+	const damp = (insulation: Insulation): Insulation => ({
+		...insulation,
+		moisture: Math.min(moisture, insulationMaterial(insulation.material).mostMoisture),
+	});
+	return {
+		...of,
+		plant: {
+			...plant,
+			loop: {
+				...loop,
+				supply: { ...loop.supply, insulation: damp(loop.supply.insulation) },
+				return: { ...loop.return, insulation: damp(loop.return.insulation) },
+			},
+			receiver:
+				receiver.kind === "efficiencyLine"
+					? receiver
+					: { ...receiver, insulation: damp(receiver.insulation) },
+			tank: tank.surroundings.kind === "outdoors" ? { ...tank, insulation: damp(tank.insulation) } : tank,
+		},
+	};
+}

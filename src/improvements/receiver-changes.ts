@@ -1,0 +1,78 @@
+import { apertureArea } from "../dish/optics.ts";
+import type { DayOutcome, DaySeries } from "../plant/outcome.ts";
+import { apertureOfMostHeat } from "../receiver/best-aperture.ts";
+import { proportionedReceiver } from "../receiver/proportions.ts";
+import type { Receiver } from "../receiver/receiver.ts";
+import { standardPressure } from "../sky/atmosphere.ts";
+import { declination } from "../sun/position.ts";
+import type { DayCase } from "../uncertainty/day-case.ts";
+import type { Changed } from "./improvements.ts";
+import type { Steps } from "./steps.ts";
+
+const AS_GOOD = 0.03; // of the diameter: within it the heat differs by less than a thousandth
+
+function withReceiver(of: DayCase, receiver: Receiver): DayCase {
+	return { ...of, plant: { ...of.plant, receiver } };
+}
+
+export function coated(of: DayCase, emittance: number): Changed {
+	const { receiver } = of.plant;
+	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	return receiver.emittance > emittance ? withReceiver(of, { ...receiver, emittance }) : "alreadySo";
+}
+
+/** A pane before a bare spiral. */
+export function glazed(of: DayCase, { transmittance, gap }: Steps["glazing"]): Changed {
+	const { receiver } = of.plant;
+	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (receiver.kind === "glazedCoil") return "alreadySo";
+	if (receiver.kind === "cavity") return "notOnThisReceiver";
+	return withReceiver(of, {
+		...receiver,
+		kind: "glazedCoil",
+		coverTransmittance: transmittance,
+		coverGap: gap,
+	});
+}
+
+/** A step towards the aperture that leaves most heat on this day: of a cavity the opening alone, as by a ring before it or a hole
+ *  cut wider; of a flat spiral with its tube. */
+export function betterAperture(of: DayCase, step: number, outcome: DayOutcome): Changed {
+	const { receiver, dish } = of.plant;
+	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (!(outcome.balance.beam > 0)) return "noSun";
+	const best = apertureOfMostHeat(dish, receiver, setting(of, outcome));
+	const now = receiver.apertureDiameter;
+	if (Math.abs(best / now - 1) <= AS_GOOD) return "alreadySo";
+	const wanted = Math.min(Math.max(best, now * (1 - step)), now * (1 + step));
+	if (receiver.kind !== "cavity") return withReceiver(of, proportionedReceiver(receiver, wanted));
+	const apertureDiameter = Math.min(wanted, receiver.innerDiameter);
+	return apertureDiameter === now ? "noRoom" : withReceiver(of, { ...receiver, apertureDiameter });
+}
+
+/** The day's mean of what an aperture is chosen for, weighted by the beam. */
+function setting({ plant: { dish, site }, sky, task }: DayCase, { series }: DayOutcome) {
+	const wind =
+		sky.kind === "clear"
+			? sky.sky.wind
+			: Float64Array.from(sky.sky.wind).reduce((sum, v) => sum + v, 0) / sky.sky.wind.length;
+	const beam = beamWeighted(series, series.beam);
+	return {
+		power: beam * apertureArea(dish, site.latitude, declination((task.start + task.end) / 2)),
+		fluidTemperature: (beamWeighted(series, series.oilHot) + beamWeighted(series, series.oilCold)) / 2,
+		ambient: beamWeighted(series, series.ambient),
+		wind,
+		pressure: standardPressure(site.elevation),
+		altitude: Math.max(0, beamWeighted(series, series.sunAltitude)),
+	};
+}
+
+function beamWeighted({ beam }: DaySeries, column: readonly number[]): number {
+	let sum = 0;
+	let weight = 0;
+	for (let row = 0; row < beam.length; row++) {
+		sum += beam[row]! * column[row]!;
+		weight += beam[row]!;
+	}
+	return weight > 0 ? sum / weight : column[0]!;
+}

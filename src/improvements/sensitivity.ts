@@ -1,0 +1,110 @@
+import { DomainError } from "../errors.ts";
+import type { DayOutcome } from "../plant/outcome.ts";
+import type { Task } from "../plant/plant.ts";
+import { type DayAnswer, type DayAnswers, dayAnswers } from "../uncertainty/day-answers.ts";
+import type { DayCase, dayOf } from "../uncertainty/day-case.ts";
+import { type Idle, improved, neglected } from "./improvements.ts";
+import { IMPROVEMENTS, type ImprovementId, type Steps } from "./steps.ts";
+
+/** What an improvement is worth. */
+export interface Worth {
+	readonly gains: DayAnswers; // better is positive: seconds saved, kelvins, litres, joules won; NaN where either day lacks the answer
+	readonly reaches: "both" | "onlyWith" | "onlyWithout" | "neither"; // whether the target is reached
+}
+
+/** An improvement whose day could be worked out: it gains, or loses where a gain is negative. */
+export interface Gain extends Worth {
+	readonly outcome: "gains";
+	readonly id: ImprovementId;
+	readonly how: "made" | "kept"; // kept: the gain is what neglect would cost
+	readonly of: DayCase; // with the improvement, or neglected
+	readonly day: DayOutcome; // of that case
+}
+
+/** One improvement and what it is worth. */
+export type Improvement =
+	| Gain
+	| { readonly outcome: "idle"; readonly id: ImprovementId; readonly why: Idle }
+	| {
+			readonly outcome: "refused"; // no model answers for the plant with it
+			readonly id: ImprovementId;
+			readonly error: DomainError;
+			readonly of: DayCase | undefined; // undefined where it could not even be made
+	  };
+
+/** What each improvement that a builder can make is worth on a day, the most worth first.
+ *  Each is made alone and by one step; small steps add up, large ones overlap. One that the models refuse takes no other with it.
+ *  Cost  one march each beside the day as it stands: at most 16
+ *  @param base       the day as it stands
+ *  @param rankedBy   the answer that ranks them; time falls back on heat where the target is not reached both with and without
+ *  @param dayOfCase  one march, `dayOf` */
+export function daySensitivity(
+	stated: DayCase,
+	base: DayOutcome,
+	steps: Steps,
+	rankedBy: DayAnswer,
+	dayOfCase: typeof dayOf,
+): readonly Improvement[] {
+	const found = IMPROVEMENTS.map((id) => improvement(stated, base, id, steps, dayOfCase));
+	return found.sort((a, b) => worthOrder(a, b, rankedBy));
+}
+
+function improvement(
+	stated: DayCase,
+	base: DayOutcome,
+	id: ImprovementId,
+	steps: Steps,
+	dayOfCase: typeof dayOf,
+): Improvement {
+	let of: DayCase | undefined;
+	try {
+		of = neglected(stated, id, steps);
+		const how = of === undefined ? "made" : "kept";
+		if (of === undefined) {
+			const changed = improved(stated, id, steps, base);
+			if (typeof changed === "string") return { outcome: "idle", id, why: changed };
+			of = changed;
+		}
+		const day = dayOfCase(of);
+		const worth = how === "made" ? worthOf(base, day, stated.task) : worthOf(day, base, stated.task);
+		return { outcome: "gains", id, how, ...worth, of, day };
+	} catch (error) {
+		if (error instanceof DomainError) return { outcome: "refused", id, error, of };
+		throw error;
+	}
+}
+
+function worthOf(without: DayOutcome, withIt: DayOutcome, task: Task): Worth {
+	return worthBetween(dayAnswers(without, task), dayAnswers(withIt, task));
+}
+
+/** What the one day's answers are worth over the other's. */
+export function worthBetween(without: DayAnswers, withIt: DayAnswers): Worth {
+	const [reachedWithout, reachedWith] = [without, withIt].map((day) => !Number.isNaN(day.timeToTarget));
+	const onlyOne = reachedWith ? "onlyWith" : "onlyWithout";
+	return {
+		gains: {
+			timeToTarget: without.timeToTarget - withIt.timeToTarget,
+			endTemperature: withIt.endTemperature - without.endTemperature,
+			usableVolume: withIt.usableVolume - without.usableVolume,
+			toWater: withIt.toWater - without.toWater,
+		},
+		reaches: reachedWith !== reachedWithout ? onlyOne : reachedWith ? "both" : "neither",
+	};
+}
+
+/** Negative where a comes before b: what gains by its worth, then idle ones, then those refused. */
+export function worthOrder(a: Improvement, b: Improvement, by: DayAnswer): number {
+	if (a.outcome === "gains" && b.outcome === "gains") return orderOfWorth(a, b, by);
+	return LISTED[a.outcome] - LISTED[b.outcome];
+}
+
+/** Negative where a is worth more than b: what reaches the target first of all, then by the answer asked, then by heat. */
+export function orderOfWorth(a: Worth, b: Worth, by: DayAnswer): number {
+	const byReach = by === "timeToTarget" ? REACH[b.reaches] - REACH[a.reaches] : 0;
+	const byAnswer = b.gains[by] - a.gains[by];
+	return byReach || (Number.isNaN(byAnswer) ? 0 : byAnswer) || b.gains.toWater - a.gains.toWater;
+}
+
+const LISTED = { gains: 0, idle: 1, refused: 2 } as const;
+const REACH = { onlyWith: 1, both: 0, neither: 0, onlyWithout: -1 } as const;

@@ -1,0 +1,174 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { keyMissing, keyring, placeOf } from "../../../../api/access/keyring.ts";
+import { digestOf, hexOf, type Key, newKey } from "../../../../api/access/keys.ts";
+import { ProblemError } from "../../../../api/problem/problem.ts";
+
+const ORIGIN = "https://www.cedar-row.example";
+const secret = newKey("secret");
+const publishable = newKey("publishable");
+const misfiled = newKey("secret");
+let open: ReturnType<typeof keyring>;
+
+async function entry(key: string, rest: Pick<Key, "id" | "kind" | "origins">): Promise<Key> {
+	return { ...rest, sha256: hexOf(await digestOf(key)) };
+}
+
+beforeAll(async () => {
+	open = keyring([
+		await entry(newKey("secret"), { id: "other", kind: "secret", origins: [] }),
+		await entry(secret, { id: "quotes", kind: "secret", origins: [] }),
+		await entry(publishable, { id: "web", kind: "publishable", origins: [ORIGIN, "http://localhost:5173"] }),
+		await entry(misfiled, { id: "misfiled", kind: "publishable", origins: [ORIGIN] }),
+	]);
+});
+
+async function refused(presented: string, origin?: string): Promise<ProblemError> {
+	const error: unknown = await open(presented, origin === undefined ? origin : [origin]).catch(
+		(caught: unknown) => caught,
+	);
+	if (!(error instanceof ProblemError)) throw new Error("it was let in");
+	const told = JSON.stringify([error.message, error.errors, error.headers, error.stack]);
+	if (presented.length > 8) expect(told).not.toContain(presented.slice(-8)); // no text repeats the key
+	return error;
+}
+
+describe("a key that fits", () => {
+	it("is found by its hash, secret on servers and publishable on its own pages", async () => {
+		expect((await open(secret, undefined)).id).toBe("quotes");
+		expect((await open(publishable, [ORIGIN])).id).toBe("web");
+		expect((await open(publishable, ["http://localhost:5173"])).id).toBe("web");
+	});
+});
+
+describe("401", () => {
+	it.each([
+		"",
+		"x",
+		"rk_secret_short",
+		`${secret} `,
+		`${secret},${secret}`,
+		secret.slice(0, -1),
+		secret.toUpperCase(),
+		`rk_secret_${"é".repeat(43)}`,
+		"x".repeat(16_000),
+	])("tells a malformed key from an unknown one: %.30j", async (presented) => {
+		const error = await refused(presented);
+		expect(error.kind).toBe("unauthorized");
+		expect(error.message).toMatch(/^X-Api-Key holds no key/);
+	});
+
+	it("is what a key gets that is not known here, also one that differs in its last character", async () => {
+		const close = secret.slice(0, -1) + (secret.endsWith("A") ? "Q" : "A");
+		for (const presented of [
+			newKey("secret"),
+			newKey("publishable"),
+			close,
+			secret.replace("secret", "publishable"),
+		]) {
+			const error = await refused(presented, ORIGIN);
+			expect(error.kind).toBe("unauthorized");
+			expect(error.message).toMatch(/^This key is not known here/);
+		}
+	});
+
+	it("is what a secret key gets that was filed as publishable: it must not work in pages", async () => {
+		expect((await refused(misfiled, ORIGIN)).kind).toBe("unauthorized");
+		expect((await refused(misfiled)).kind).toBe("unauthorized");
+	});
+
+	it("asks for a key in the syntax of RFC 9110, 11.6.1: scheme, then parameters, the realm a quoted string", async () => {
+		const token = "[!#$%&'*+.^_`|~\\w-]+";
+		const challenge = new RegExp(`^${token} realm="[^"\\\\]*"(?:, ${token}=(?:${token}|"[^"\\\\]*"))*$`);
+		for (const error of [await refused("x"), await refused(newKey("secret")), keyMissing()]) {
+			expect(error.kind).toBe("unauthorized");
+			expect(error.headers["WWW-Authenticate"]).toMatch(challenge);
+			expect(error.headers["WWW-Authenticate"]).toMatch(/^ApiKey realm="raykettle"/);
+		}
+	});
+});
+
+describe("403", () => {
+	it.each([
+		"https://evil-cedar-row.example",
+		"https://www.cedar-row.example.evil.example",
+		"https://evil.example/https://www.cedar-row.example",
+		"https://cedar-row.example",
+		"https://a.www.cedar-row.example",
+		"http://www.cedar-row.example",
+		"https://www.cedar-row.example:8443",
+		"https://www.cedar-row.example:443",
+		"https://www.cedar-row.example/",
+		"https://WWW.cedar-row.example",
+		"https://www.cedar-row.example, https://evil.example",
+		`${ORIGIN} `,
+		"http://localhost",
+		"http://localhost:51730",
+		"null",
+		"",
+		"*",
+		"constructor",
+	])("is what a publishable key gets from a page of %j", async (origin) => {
+		const error = await refused(publishable, origin);
+		expect(error.kind).toBe("forbidden");
+		expect(error.message).toMatch(/^This publishable key works on pages of its own origins/);
+	});
+
+	it("tells a page without an origin of its own, and a server, what is amiss", async () => {
+		expect((await refused(publishable, "null")).message).toContain("sandboxed frames");
+		expect((await refused(publishable)).message).toContain("a server needs a secret key");
+	});
+
+	it.each([ORIGIN, "null", ""])(
+		"tells whoever put a secret key into a page to revoke it (origin %j)",
+		async (origin) => {
+			const error = await refused(secret, origin);
+			expect(error.kind).toBe("forbidden");
+			expect(error.message).toMatch(/whoever opens that page can read the key: revoke it/);
+		},
+	);
+
+	it("repeats nothing of the origin either", async () => {
+		expect((await refused(publishable, `https://${publishable}`)).message).not.toContain(publishable);
+	});
+});
+
+describe("the comparison", () => {
+	const COUNT = 7;
+	const digest = (fill: number) => new Uint8Array(32).fill(fill);
+
+	/** How often bytes are read, of what is sought and of all that it is compared with. */
+	function reads(sought: Uint8Array, among: readonly Uint8Array[]) {
+		let count = 0;
+		const counted = (bytes: Uint8Array): ArrayLike<number> =>
+			new Proxy(bytes, {
+				get(target, name) {
+					if (typeof name === "string" && /^\d+$/.test(name)) count += 1;
+					return Reflect.get(target, name) as unknown;
+				},
+			});
+		const place = placeOf(counted(sought), among.map(counted));
+		return { place, count };
+	}
+
+	it("does the same work whether none fits, or the first, or the last, or all agree but for a byte", () => {
+		const among = Array.from({ length: COUNT }, (_, i) => digest(i + 1));
+		const nearly = digest(4);
+		nearly[31] = 0;
+		const cases = [digest(200), digest(1), digest(4), digest(COUNT), nearly].map((sought) =>
+			reads(sought, among),
+		);
+		expect(cases.map(({ place }) => place)).toEqual([-1, 0, 3, COUNT - 1, -1]);
+		expect(new Set(cases.map(({ count }) => count))).toEqual(new Set([COUNT * 32 * 2]));
+	});
+
+	it("sees a difference of one bit, wherever it is", () => {
+		const among = [digest(0x5a), digest(0xff)];
+		for (let bit = 0; bit < 256; bit++) {
+			const sought = digest(0x5a);
+			sought[bit >> 3]! ^= 1 << (bit & 7);
+			expect(placeOf(sought, among)).toBe(-1);
+		}
+		expect(placeOf(digest(0x5a), among)).toBe(0);
+		expect(placeOf(digest(0x5a), [])).toBe(-1);
+	});
+});

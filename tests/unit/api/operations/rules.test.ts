@@ -1,0 +1,217 @@
+import { describe, expect, it } from "vitest";
+import { LIMITS } from "../../../../api/config/limits.ts";
+import { DishOpticsRequest } from "../../../../api/operations/dish-optics/request.ts";
+import { requireSoundOptics } from "../../../../api/operations/dish-optics/rules.ts";
+import { completed, InstantRequest } from "../../../../api/operations/instant-heater/request.ts";
+import { requireSoundInstant } from "../../../../api/operations/instant-heater/rules.ts";
+import { ReceiverLossesRequest } from "../../../../api/operations/receiver-losses/request.ts";
+import { requireSoundLosses } from "../../../../api/operations/receiver-losses/rules.ts";
+import { ProblemError } from "../../../../api/problem/problem.ts";
+
+/** The faults that a check refuses a request with; none when it passes. */
+function faultsOf(check: () => void): readonly (readonly [string, string])[] {
+	try {
+		check();
+		return [];
+	} catch (error) {
+		if (!(error instanceof ProblemError)) throw error;
+		return (error.errors ?? []).map((fault) => [(fault as { pointer: string }).pointer, fault.code] as const);
+	}
+}
+
+type Case = readonly [what: string, body: object, ...faults: (readonly [pointer: string, code: string])[]];
+
+/** A case as a test's row: its faults in one list. */
+const row = ([what, body, ...faults]: Case) => [what, body, faults] as const;
+
+describe("an instant heater", () => {
+	const site = { latitude: 31.2, longitude: -7.9, elevationM: 2350, timeZone: "Africa/Casablanca" };
+	const least = { site, dish: { diameterM: 2 } };
+	const day = { date: "2025-01-15" };
+	const vessel = (of: object) => ({ arrangement: "vessel", vessel: of });
+	const faults = (body: object) =>
+		faultsOf(() => requireSoundInstant(completed(InstantRequest.parse({ ...least, ...body }))));
+
+	const cases: readonly Case[] = [
+		["water no warmer than the mains", { wantedTemperatureC: 10 }, ["/wantedTemperatureC", "contradictory"]],
+		["a window of no day", { endTime: "15:00" }, ["/endTime", "contradictory"]],
+		[
+			"a window that ends as it starts",
+			{ ...day, startTime: "12:00", endTime: "12:00" },
+			["/endTime", "contradictory"],
+		],
+		["a vessel for none", { vessel: {} }, ["/vessel", "contradictory"]],
+		[
+			"an oil limit nobody knows the oil at",
+			vessel({ oilLimitC: 260 }),
+			["/vessel/oilLimitC", "out_of_range"],
+		],
+		[
+			"a charge at the oil's limit",
+			vessel({ chargeTemperatureC: 160, oilLimitC: 160 }),
+			["/vessel/chargeTemperatureC", "contradictory"],
+		],
+		[
+			"a start as hot as the charge",
+			vessel({ chargeTemperatureC: 120, startTemperatureC: 120 }),
+			["/vessel/startTemperatureC", "contradictory"],
+		],
+		[
+			"water as hot as the oil may be",
+			{ ...vessel({ oilLimitC: 80, chargeTemperatureC: 70 }), wantedTemperatureC: 80 },
+			["/wantedTemperatureC", "contradictory"],
+		],
+		[
+			"a vessel's coil without wall",
+			vessel({ coil: { innerDiameterMm: 15 } }),
+			["/vessel/coil/outerDiameterMm", "contradictory"],
+		],
+		[
+			"a vessel's coil upside down",
+			vessel({ coil: { bottomHeight: 0.8, topHeight: 0.2 } }),
+			["/vessel/coil/topHeight", "contradictory"],
+		],
+		[
+			"a helix wider than the vessel",
+			vessel({ coil: { coilDiameterM: 0.5 } }),
+			["/vessel/coil/coilDiameterM", "impossible"],
+		],
+		[
+			"a helix narrower than two bores",
+			vessel({ coil: { coilDiameterM: 0.02, lengthM: 2 } }),
+			["/vessel/coil/coilDiameterM", "out_of_range"],
+		],
+		["more turns than fit", vessel({ coil: { turns: 900 } }), ["/vessel/coil/turns", "impossible"]],
+		[
+			"a tube too short to rise to the coil's top",
+			vessel({ diameterM: 0.15, coil: { lengthM: 0.3, bottomHeight: 0, topHeight: 1 } }),
+			["/vessel/coil/lengthM", "impossible"],
+		],
+		[
+			"a length and turns",
+			vessel({ coil: { lengthM: 4, turns: 5 } }),
+			["/vessel/coil/lengthM", "contradictory"],
+			["/vessel/coil/turns", "contradictory"],
+		],
+		[
+			"several faults at once",
+			{ wantedTemperatureC: 5, dish: {}, vessel: {} },
+			["/wantedTemperatureC", "contradictory"],
+			["/dish", "contradictory"],
+			["/vessel", "contradictory"],
+		],
+	];
+
+	it.each(cases.map(row))("refuses %s", (_what, body, expected) => {
+		expect(faults(body)).toEqual(expected);
+	});
+
+	it.each([
+		["straight through", {}],
+		["through a vessel", vessel({})],
+		["through a vessel on a day", { ...vessel({ volumeL: 5 }), ...day }],
+	])("passes %s", (_what, body) => {
+		expect(faults(body)).toEqual([]);
+	});
+});
+
+describe("losses of a receiver", () => {
+	const faults = (body: object) =>
+		faultsOf(() => requireSoundLosses(ReceiverLossesRequest.parse({ dish: { diameterM: 2 }, ...body })));
+	const lit = { dish: undefined, absorbedPowerW: 1500 };
+	const most = LIMITS.receiverStates.value;
+	const side = Math.ceil(Math.sqrt(most)) + 1;
+	const many = (from: number) => Array.from({ length: side }, (_, i) => from + i / 4);
+
+	const cases: readonly Case[] = [
+		["no light", { dish: undefined, receiver: { apertureDiameterM: 0.2 } }, ["", "contradictory"]],
+		[
+			"light twice",
+			{ absorbedPowerW: 1500 },
+			["/dish", "contradictory"],
+			["/absorbedPowerW", "contradictory"],
+		],
+		["an aperture that no dish sizes", lit, ["/receiver/apertureDiameterM", "contradictory"]],
+		[
+			"a fixed-focus dish of no hemisphere",
+			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 4 } },
+			["/latitude", "contradictory"],
+		],
+		[
+			"a receiver as large as the dish",
+			{ receiver: { apertureDiameterM: 2 } },
+			["/receiver/apertureDiameterM", "impossible"],
+		],
+		[
+			"a hollow narrower than its opening",
+			{ receiver: { apertureDiameterM: 0.2, innerDiameterM: 0.1 } },
+			["/receiver/innerDiameterM", "contradictory"],
+		],
+		[
+			"a tube without wall",
+			{ receiver: { tube: { innerDiameterMm: 15 } } },
+			["/receiver/tube/outerDiameterMm", "contradictory"],
+		],
+	];
+
+	it.each(cases.map(row))("refuses %s", (_what, body, expected) => {
+		expect(faults(body)).toEqual(expected);
+	});
+
+	it("refuses more combinations than one request may ask, at each list", () => {
+		const body = { oilTemperatureC: many(40), windMPerS: many(0) };
+		expect(faults(body)).toEqual(
+			["/oilTemperatureC", "/windMPerS", "/tiltDeg"].map((pointer) => [pointer, "too_large"]),
+		);
+	});
+
+	it.each([
+		["of a dish", {}],
+		["in light that is given", { ...lit, receiver: { apertureDiameterM: 0.2 } }],
+		[
+			"of a fixed-focus dish somewhere",
+			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 4 }, latitude: -30 },
+		],
+	])("passes one %s", (_what, body) => {
+		expect(faults(body)).toEqual([]);
+	});
+});
+
+describe("optics of a dish", () => {
+	const faults = (body: object) =>
+		faultsOf(() => requireSoundOptics(DishOpticsRequest.parse({ dish: { diameterM: 2 }, ...body })));
+
+	const cases: readonly Case[] = [
+		["a dish without size", { dish: {} }, ["/dish", "contradictory"]],
+		[
+			"a focal length and a rim angle",
+			{ dish: { diameterM: 2, focalLengthM: 1, rimAngleDeg: 45 } },
+			["/dish/focalLengthM", "contradictory"],
+			["/dish/rimAngleDeg", "contradictory"],
+		],
+		[
+			"an efficiency line, which has no aperture",
+			{ receiver: { kind: "efficiencyLine", opticalEfficiency: 0.7, lossCoefficientWPerK: 3 } },
+			["/receiver/kind", "contradictory"],
+		],
+		[
+			"one aperture of the curve as large as the dish",
+			{ curveApertureDiameterM: [0.1, 2, 0.2] },
+			["/curveApertureDiameterM/1", "impossible"],
+		],
+		[
+			"an off-axis mirror too near its focus",
+			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8, focalLengthM: 1.2 }, latitude: 30 },
+			["/dish/focalLengthM", "out_of_range"],
+		],
+	];
+
+	it.each(cases.map(row))("refuses %s", (_what, body, expected) => {
+		expect(faults(body)).toEqual(expected);
+	});
+
+	it("passes the least, and a curve of one's own", () => {
+		expect(faults({})).toEqual([]);
+		expect(faults({ curveApertureDiameterM: [0.1, 0.2] })).toEqual([]);
+	});
+});

@@ -1,0 +1,136 @@
+import { z } from "@hono/zod-openapi";
+import { describe, expect, it } from "vitest";
+import { IN_PLACE } from "../../../../api/compute/answer-text.ts";
+import { hostel } from "../../../../api/demo/hostel.ts";
+import { warmUp } from "../../../../api/operations/warm-up/route.ts";
+import { valueAt } from "../../../../api/validation/schema-tree.ts";
+import { assume, defaultsTaken, part } from "../../../../api/wire/defaults.ts";
+import { wireValue } from "../../../../api/wire/rounding.ts";
+
+type Json = Record<string, unknown>;
+interface Answer {
+	readonly assumed: readonly { readonly pointer: string; readonly value: unknown; readonly why: string }[];
+	readonly [name: string]: unknown;
+}
+
+const least = {
+	site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
+	date: "2025-01-15",
+	dish: { diameterM: 2 },
+	tank: { volumeL: 150 },
+};
+
+async function answered(body: unknown): Promise<Answer> {
+	return wireValue(warmUp.output, await warmUp.answer(warmUp.input.parse(body), body, IN_PLACE)) as Answer;
+}
+
+const keysOf = (pointer: string) => pointer.slice(1).split("/");
+const given = (body: unknown, pointer: string) => valueAt(body, keysOf(pointer)) !== undefined;
+
+/** A body with a value put at a pointer. */
+function withValue(body: Json, pointer: string, value: unknown): Json {
+	const copy = structuredClone(body);
+	const keys = keysOf(pointer);
+	let here = copy;
+	for (const key of keys.slice(0, -1)) {
+		here[key] ??= {};
+		here = here[key] as Json;
+	}
+	here[keys.at(-1)!] = value;
+	return copy;
+}
+
+describe("what the answer says it assumed", () => {
+	it.each([
+		["the least that must be said", least],
+		["the hostel", hostel.request],
+		[
+			"a measured dish",
+			{ ...least, receiver: { kind: "efficiencyLine", opticalEfficiency: 0.7, lossCoefficientWPerK: 3 } },
+		],
+		["a glazed coil", { ...least, receiver: { kind: "glazedCoil" } }],
+		["a fixed-focus dish", { ...least, dish: { kind: "fixedFocusOffset", mirrorAreaM2: 3 } }],
+		["a closed tank", { ...least, tank: { volumeL: 150, vented: false, diameterM: 0.4 } }],
+		["a draw", { ...least, draw: { draws: [{ time: "12:00", litres: 20 }] } }],
+	])("of %s lists nothing that was sent, and each value once", async (_name, body) => {
+		const { assumed } = await answered(body);
+		for (const { pointer, why } of assumed) {
+			expect(given(body, pointer), pointer).toBe(false);
+			expect(why.length, pointer).toBeGreaterThan(3);
+		}
+		expect(new Set(assumed.map(({ pointer }) => pointer)).size).toBe(assumed.length);
+	});
+
+	it.each([
+		["the least that must be said", least],
+		["the hostel", hostel.request],
+	])("of %s, sent back, leaves nothing to assume and changes nothing", async (_name, body) => {
+		const { assumed, ...before } = await answered(body);
+		const complete = assumed.reduce<Json>(
+			(sent, { pointer, value }) => withValue(sent, pointer, value),
+			structuredClone(body) as Json,
+		);
+		const { assumed: left, ...after } = await answered(complete);
+		expect(left).toEqual([]);
+		for (const name of ["endTemperatureC", "timeToTargetMin", "usableLitresAt40C", "maximumOilTemperatureC"])
+			expect(after[name], name).toBeCloseTo(before[name] as number, 4); // values go back rounded to eight digits
+		const codes = ({ cautions }: Json) => (cautions as Json[]).map(({ code }) => code);
+		expect(codes(after)).toEqual(codes(before).filter((code) => code !== "mayFreeze")); // the air is stated now
+	});
+
+	it("drops each value as soon as it is sent", async () => {
+		const { assumed } = await answered(least);
+		for (const { pointer, value } of assumed) {
+			const sent = withValue(least, pointer, value);
+			const { assumed: left } = await answered(sent);
+			expect(
+				left.map((one) => one.pointer),
+				pointer,
+			).not.toContain(pointer);
+		}
+	});
+
+	it("names what follows from other values with its reason", async () => {
+		const { assumed } = await answered(least);
+		const found = Object.fromEntries(assumed.map(({ pointer, value }) => [pointer, value]));
+		expect(found).toMatchObject({
+			"/site/timeZone": "Africa/Casablanca",
+			"/tank/startTemperatureC": 10,
+			"/tank/fillL": 150,
+			"/receiver/apertureDiameterM": "auto",
+		});
+		expect(found["/startTime"]).toMatch(/^\d\d:\d\d$/);
+		expect(found["/endTime"]).toMatch(/^\d\d:\d\d$/);
+	});
+});
+
+describe("defaults of a schema", () => {
+	const Inner = z.strictObject({ size: assume(z.number(), 3, "usual"), name: z.string().optional() });
+	const Outer = z.strictObject({
+		inner: part(Inner),
+		list: z.array(z.strictObject({ a: assume(z.number(), 1, "one") })).optional(),
+		choice: assume(z.union([z.number(), z.literal("auto")]), "auto", "best"),
+	});
+	const taken = (body: unknown) =>
+		defaultsTaken(Outer, body, Outer.parse(body)).map(({ pointer }) => pointer);
+
+	it("are found in objects left out whole, in part, and in lists", () => {
+		expect(taken({})).toEqual(["/inner/size", "/choice"]);
+		expect(taken({ inner: {}, list: [{}, { a: 2 }], choice: 4 })).toEqual(["/inner/size", "/list/0/a"]);
+		expect(taken({ inner: { size: 3 }, choice: "auto" })).toEqual([]);
+	});
+
+	it("must have a reason", () => {
+		const bare = z.strictObject({ size: z.number().default(3) });
+		expect(() => defaultsTaken(bare, {}, bare.parse({}))).toThrow("/size has a default without a reason");
+	});
+
+	it("stand in the contract with their reason", () => {
+		expect(assume(z.number().meta({ description: "Size.", "x-unit": "m" }), 3, "usual").meta()).toMatchObject(
+			{
+				description: "Size. Default: usual.",
+				"x-unit": "m",
+			},
+		);
+	});
+});
