@@ -2,8 +2,8 @@ import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
 import { type Room, shedding } from "./access/concurrency-limit.ts";
 import { store } from "./compute/two-generation-cache.ts";
-import type { Config } from "./config/limits.ts";
 import { USUAL_SETTINGS } from "./config/settings.ts";
+import type { AppOptions } from "./http/app-options.ts";
 import { arrivals } from "./http/arriving-bodies.ts";
 import { PREFLIGHT_HEADERS, requestIdFrom } from "./http/headers.ts";
 import { type Edge, type EdgeContext, reply, sayProblem } from "./http/reply.ts";
@@ -23,7 +23,7 @@ const ARRIVING = 2 ** 26; // [bytes] of bodies that have not come whole yet, or 
 type Handler = (c: EdgeContext) => Maybe<Response>;
 
 /** The service as a function from Request to Response, on web standards alone: the same on Node and on an edge runtime. */
-export function createApp(config: Config): Hono<Edge> {
+export function createApp(config: AppOptions): Hono<Edge> {
 	const app = new Hono<Edge>();
 	const handled = handling(config);
 	const { settings = USUAL_SETTINGS } = config;
@@ -77,7 +77,7 @@ export function createApp(config: Config): Hono<Edge> {
 /** Puts round a handler what every request needs: its id, a problem for whatever is thrown, and word to the operator.
  *  @param label  what the operator reads for the operation
  *  @param from   the least status that the operator is told of */
-function handling(config: Config) {
+function handling(config: AppOptions) {
 	const { observe, onFailure } = config;
 	const problemOf = (error: unknown, c: EdgeContext): ProblemError => {
 		const problem = problemFrom(error, c.req.method === "POST" ? "body" : "query");
@@ -112,7 +112,7 @@ function handling(config: Config) {
 }
 
 /** Puts before a handler what keeps strangers and floods out: a bound on what is in flight, keys and the rate limit. */
-function guarding({ admit }: Config, room: Room): (handler: Handler) => Handler {
+function guarding({ admit }: AppOptions, room: Room): (handler: Handler) => Handler {
 	return (handler) => (c) => {
 		room.check();
 		if (!admit) return handler(c);

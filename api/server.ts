@@ -12,13 +12,13 @@ import { createApp } from "./app.ts";
 import { remembering } from "./compute/answer-cache.ts";
 import { pool } from "./compute/pool/pool.ts";
 import { type Deployment, deploymentFrom } from "./config/deployment.ts";
-import type { Seen } from "./config/limits.ts";
 import { createNodeServer } from "./http/node-server.ts";
 import type { EdgeContext } from "./http/reply.ts";
 import { watchUnread } from "./http/unread-answers.ts";
 import { gathering } from "./observe/batcher.ts";
 import { logOf } from "./observe/log.ts";
 import { type Metrics, metricsOf } from "./observe/metrics.ts";
+import type { Seen } from "./observe/seen.ts";
 import { backlogOf } from "./operations/backlog.ts";
 import { readPages } from "./pages/read.ts";
 

@@ -90,6 +90,79 @@ it("the edge knows the core by its public surface alone", () => {
 	expect(offences(api, (_source, target) => isOwn(target) && target !== "src/index.ts")).toEqual([]);
 });
 
+/** The folders of the edge, lowest first: each imports from those before it alone. Entries and scripts stand above all. */
+const EDGE = [
+	"config",
+	"demo",
+	"problem",
+	"validation",
+	"wire",
+	"parts",
+	"operations",
+	"compute",
+	"observe",
+	"http",
+	"access",
+	"pages",
+];
+
+/** Imports from a folder that stands above the importing file's own. */
+const upward = (sources: readonly Source[]) =>
+	offences(sources, ({ path }, target) => {
+		const [from, to] = [EDGE.indexOf(folderOf(path)), EDGE.indexOf(folderOf(target))];
+		return from >= 0 && target.startsWith("api/") && (to > from || to < 0);
+	});
+
+const operationOf = (path: string) => /^api\/operations\/([\w-]+)\//.exec(path)?.[1];
+
+/** Imports from another operation's folder, which the list of operations alone may do. */
+const acrossOperations = (sources: readonly Source[]) =>
+	offences(sources, ({ path }, target) => {
+		const owner = operationOf(target);
+		return owner !== undefined && operationOf(path) !== owner && !ABOVE_OPERATIONS.test(path);
+	});
+const ABOVE_OPERATIONS = /^api\/operations\/index\.ts$/;
+
+/** Every circle of files that import one another, each as the paths in it. */
+function circles(sources: readonly Source[]): string[] {
+	const importsOf = new Map(sources.map(({ path, imports }) => [path, imports]));
+	const done = new Set<string>();
+	const found: string[] = [];
+	const visit = (path: string, way: readonly string[]): void => {
+		if (way.includes(path)) found.push([...way.slice(way.indexOf(path)), path].join(" → "));
+		if (done.has(path)) return;
+		done.add(path);
+		for (const target of importsOf.get(path) ?? []) visit(target, [...way, path]);
+	};
+	for (const { path } of sources) visit(path, []);
+	return found;
+}
+
+it("folders of the edge import downwards only", () => {
+	expect(upward(api)).toEqual([]);
+	const planted = { path: "api/config/limits.ts", text: "", imports: ["api/http/reply.ts"] };
+	expect(upward([...api, planted])).toEqual(["api/config/limits.ts → api/http/reply.ts"]);
+	const entry = { path: "api/parts/dish.ts", text: "", imports: ["api/app.ts"] };
+	expect(upward([...api, entry])).toEqual(["api/parts/dish.ts → api/app.ts"]);
+});
+
+it("an operation imports from no other operation's folder", () => {
+	expect(acrossOperations(api)).toEqual([]);
+	const path = "api/operations/sensitivity/route.ts";
+	const planted = { path, text: "", imports: ["api/operations/warm-up/response.ts"] };
+	expect(acrossOperations([...api, planted])).toEqual([`${path} → api/operations/warm-up/response.ts`]);
+});
+
+it("no file imports itself by way of others", () => {
+	const all = [...core, ...api, ...sourcesIn("sdk"), ...sourcesIn("openapi")];
+	expect(circles(all)).toEqual([]);
+	const planted = [
+		{ path: "src/sun/a.ts", text: "", imports: ["src/sun/b.ts"] },
+		{ path: "src/sun/b.ts", text: "", imports: ["src/sun/a.ts"] },
+	];
+	expect(circles([...all, ...planted])).toEqual(["src/sun/a.ts → src/sun/b.ts → src/sun/a.ts"]);
+});
+
 it("only Node's entry and its server import from Node", () => {
 	const node = [
 		"api/server.ts",

@@ -1,5 +1,5 @@
-import type { Admit } from "../config/limits.ts";
 import type { Settings } from "../config/settings.ts";
+import type { Admit } from "../http/app-options.ts";
 import type { EdgeContext } from "../http/reply.ts";
 import { after, type Maybe } from "../operations/maybe.ts";
 import { addressBlock } from "./address-block.ts";

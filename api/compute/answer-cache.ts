@@ -1,5 +1,6 @@
+import type { Job } from "../operations/operation.ts";
 import { problemOf } from "./abandoned.ts";
-import type { Asked, Compute } from "./answer-text.ts";
+import type { Compute } from "./answer-text.ts";
 import { store } from "./two-generation-cache.ts";
 
 /** Work that is under way, for as many as wait for it. */
@@ -18,9 +19,9 @@ interface Shared {
 export function remembering(compute: Compute, most: number): Compute {
 	const answers = store<string>(most, (key, text) => 2 * (key.length + text.length));
 	const underWay = new Map<string, Shared>();
-	const begun = (key: string, asked: Asked): Shared => {
+	const begun = (key: string, job: Job): Shared => {
 		const stop = new AbortController();
-		const shared: Shared = { text: compute(asked, () => stop.signal), stop, waiting: 0 };
+		const shared: Shared = { text: compute(job, () => stop.signal), stop, waiting: 0 };
 		underWay.set(key, shared);
 		const over = () => {
 			if (underWay.get(key) === shared) underWay.delete(key);
@@ -31,13 +32,13 @@ export function remembering(compute: Compute, most: number): Compute {
 		}, over);
 		return shared;
 	};
-	return async (asked, signalOf) => {
-		const key = keyOf(asked);
+	return async (job, signalOf) => {
+		const key = keyOf(job);
 		const known = answers.recall(key);
 		if (known !== undefined) return known;
 		const signal = signalOf();
 		if (signal.aborted) throw problemOf(signal);
-		const shared = underWay.get(key) ?? begun(key, asked);
+		const shared = underWay.get(key) ?? begun(key, job);
 		return waited(shared, signal, () => {
 			if (underWay.get(key) === shared) underWay.delete(key); // who asks from now on does not wait for what is being stopped
 		});
@@ -70,5 +71,5 @@ function waited(shared: Shared, signal: AbortSignal, stopped: () => void): Promi
 	});
 }
 
-const keyOf = ({ operation, type, given }: Asked): string =>
+const keyOf = ({ operation, type, given }: Job): string =>
 	`${operation.operationId} ${type} ${JSON.stringify(given)}`;

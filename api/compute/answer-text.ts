@@ -2,34 +2,25 @@ import { USUAL_SETTINGS } from "../config/settings.ts";
 import { sizeWithin } from "../operations/answer-size.ts";
 import { BOUNDLESS } from "../operations/backlog.ts";
 import { after, type Maybe } from "../operations/maybe.ts";
-import type { Means, MediaType, Operation } from "../operations/operation.ts";
+import type { Job, Means, MediaType, Operation } from "../operations/operation.ts";
 import { wireValue } from "../wire/rounding.ts";
-
-/** An operation, and all that its answer depends on. */
-export interface Asked {
-	readonly operation: Operation;
-	readonly type: MediaType;
-	readonly input: unknown; // checked, with its defaults filled in
-	readonly given: unknown; // as it came
-	readonly cost: number; // as estimated [cost units]
-}
 
 /** Works out the text of an answer somewhere, and stops when the signal fires: a signal that is made when it is asked for, as
  *  what is remembered needs none. */
-export type Compute = (asked: Asked, signal: () => AbortSignal) => Promise<string>;
+export type Compute = (job: Job, signal: () => AbortSignal) => Promise<string>;
 
 /** Everything in place, with the usual settings: for the contract's examples, and for tests. */
 export const IN_PLACE: Means = {
 	settings: USUAL_SETTINGS,
 	backlog: BOUNDLESS,
-	compute: (asked) => textOf(asked, IN_PLACE),
+	compute: (job) => textOf(job, IN_PLACE),
 	failed: (error) => {
 		throw error;
 	},
 };
 
 /** The text of an answer: worked out, checked against its schema, rounded, and told in the form asked. */
-export function textOf({ operation, type, input, given }: Asked, means: Means): Maybe<string> {
+export function textOf({ operation, type, input, given }: Job, means: Means): Maybe<string> {
 	if (operation.composite) return operation.composite(given, means);
 	return after(operation.answer(input, given, means), (answer) => {
 		const text = toldAs(operation, type, wireValue(operation.output, answer), input);

@@ -1,5 +1,5 @@
-import type { Config } from "../config/limits.ts";
 import type { Maybe } from "../operations/maybe.ts";
+import type { AppOptions } from "./app-options.ts";
 import type { EdgeContext } from "./reply.ts";
 
 /** A text served as it stands: a page, the contract. */
@@ -8,5 +8,5 @@ export interface Document {
 	readonly operationId: string;
 	readonly summary: string;
 	readonly mediaTypes: readonly string[];
-	readonly say: (c: EdgeContext, config: Config) => Maybe<Response>;
+	readonly say: (c: EdgeContext, config: AppOptions) => Maybe<Response>;
 }

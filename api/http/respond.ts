@@ -1,17 +1,17 @@
 import { type Deadline, deadline } from "../../sdk/limited.ts";
-import type { Room } from "../access/concurrency-limit.ts";
-import { type Asked, textOf } from "../compute/answer-text.ts";
+import { textOf } from "../compute/answer-text.ts";
 import type { Store } from "../compute/two-generation-cache.ts";
-import type { Config } from "../config/limits.ts";
 import { USUAL_SETTINGS } from "../config/settings.ts";
 import type { Backlog } from "../operations/backlog.ts";
 import { LIGHT } from "../operations/cost.ts";
-import { askedFor } from "../operations/job.ts";
+import { jobFor } from "../operations/job.ts";
 import { after, type Maybe, settled } from "../operations/maybe.ts";
+import type { Job } from "../operations/operation.ts";
 import { type Means, type MediaType, mediaTypes, type Operation } from "../operations/operation.ts";
 import { pathNames } from "../operations/path.ts";
 import { ProblemError } from "../problem/problem.ts";
 import { queryOf } from "../wire/query.ts";
+import type { AppOptions } from "./app-options.ts";
 import type { Arrivals } from "./arriving-bodies.ts";
 import { jsonBody } from "./body.ts";
 import { EMBEDDED, type Headers } from "./headers.ts";
@@ -26,13 +26,16 @@ export interface Shared {
 	readonly backlog: Backlog; // of what is held for callers
 }
 
+/** Does work in the place that a request is given. */
+export type Hold = <T>(work: () => Maybe<T>) => Maybe<T>;
+
 /** Answers the requests for one operation, from query or body to bytes.
  *  @param hold  gives a request its place once all of it is there */
 export function answering(
 	operation: Operation,
-	config: Config,
+	config: AppOptions,
 	{ memory, arriving, backlog }: Shared,
-	hold: Room["hold"],
+	hold: Hold,
 ): (c: EdgeContext) => Maybe<Response> {
 	const { maxAge } = operation;
 	const kept = keeping(maxAge, config.admit?.keysRequired ? "private" : "public"); // else a cache would answer who has no key
@@ -50,7 +53,7 @@ export function answering(
 		const known = name && memory.recall(name);
 		if (known) return hold(() => told(c, known, kept, headers[type], config.pack));
 		const answered = (sent: unknown) => {
-			const asked = askedFor(operation, type, sent, c.req.path, settings.computingBudget);
+			const asked = jobFor(operation, type, sent, c.req.path, settings.computingBudget);
 			return after(worked(asked, c, config, { settings, backlog }), (text) => {
 				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
 				if (name) memory.keep(name, answer);
@@ -64,7 +67,7 @@ export function answering(
 
 const LONGEST = 512; // [characters] of an address whose answer is remembered
 
-/** What the same bytes are kept under: the address asked, letter for letter, and the form wanted. */
+/** What the same bytes are kept under: the address job, letter for letter, and the form wanted. */
 function nameOf(c: EdgeContext, type: MediaType): string | undefined {
 	const { url } = c.req;
 	return url.length <= LONGEST ? `${type} ${url.slice(url.indexOf("/", 8))}` : undefined;
@@ -92,9 +95,9 @@ function parametersOf(c: EdgeContext, names: readonly string[]): Readonly<Record
 /** Works an answer out: in place where it is light, else wherever the deployment has costly work done, until it is done,
  *  takes too long, or the caller goes away. */
 function worked(
-	asked: Asked,
+	job: Job,
 	c: EdgeContext,
-	config: Config,
+	config: AppOptions,
 	{ settings, backlog }: Pick<Means, "settings" | "backlog">,
 ): Maybe<string> {
 	const failed = (error: unknown) => config.onFailure(error, c.get("requestId"));
@@ -112,7 +115,7 @@ function worked(
 			});
 		},
 	};
-	const text = means.compute(asked);
+	const text = means.compute(job);
 	return text instanceof Promise ? settled(text, () => until?.release()) : text;
 }
 

@@ -1,9 +1,13 @@
-import type { Config } from "../config/limits.ts";
 import { after, type Maybe } from "../operations/maybe.ts";
 import { entityTag, type Headers, matches } from "./headers.ts";
 import { type EdgeContext, keeping, reply, takesGzip } from "./reply.ts";
 
 const WORTH_PACKING = 2048; // [characters] a shorter text fits into a packet or two anyway
+
+type Bytes = Uint8Array<ArrayBuffer>;
+
+/** Packs a text with gzip. */
+export type Pack = (text: string) => Promise<Bytes>;
 
 /** A text, and its tag where it may be kept. */
 export interface Tagged {
@@ -19,7 +23,7 @@ export function told(
 	{ text, tag }: Tagged,
 	kept: string,
 	type: Headers,
-	pack: Config["pack"],
+	pack: Pack | undefined,
 ): Maybe<Response> {
 	const varies = pack !== undefined && text.length >= WORTH_PACKING;
 	const packed = varies && takesGzip(c);
@@ -31,8 +35,6 @@ export function told(
 export const taggedText = (text: string): Tagged => ({ text, tag: entityTag(text) });
 
 const packedTag = (tag: string): string => `${tag.slice(0, -1)}-gzip"`;
-
-type Bytes = Uint8Array<ArrayBuffer>;
 
 interface Shown {
 	readonly type: Headers;

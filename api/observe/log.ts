@@ -1,7 +1,7 @@
 import pino from "pino";
 import type { Deployment } from "../config/deployment.ts";
-import type { Seen } from "../config/limits.ts";
 import { failureLine } from "./failure.ts";
+import type { Seen } from "./seen.ts";
 
 export interface Log {
 	readonly seen: (seen: readonly Seen[]) => void;

@@ -1,6 +1,6 @@
 import { createServer, type Server } from "node:http";
 import type { Pool } from "../compute/pool/pool.ts";
-import type { Seen } from "../config/limits.ts";
+import type { Seen } from "./seen.ts";
 
 const BUCKETS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10]; // [s]
 

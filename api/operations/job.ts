@@ -1,10 +1,9 @@
-import type { Asked } from "../compute/answer-text.ts";
 import { LIMITS } from "../config/limits.ts";
 import { ProblemError } from "../problem/problem.ts";
 import { bodyFaults } from "../validation/faults.ts";
 import { queryFaults } from "../validation/query-faults.ts";
 import { costWithin } from "./cost.ts";
-import type { MediaType, Operation } from "./operation.ts";
+import type { Job, MediaType, Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 
 /** The input of an operation, checked: the value with its defaults filled in, or every fault at once.
@@ -26,15 +25,15 @@ export function checkedInput(operation: Operation, given: unknown, place: string
 	throw new ProblemError("invalid-request", `The ${holder} has ${count}: ${errors[0]?.detail}`, errors);
 }
 
-/** What is asked of an operation, whichever way it came: its input checked, its cost within the budget.
+/** The job that a request to an operation is, whichever way it came: its input checked, its cost within the budget.
  *  @param place  the address asked, for a sentence on what a path names in vain */
-export function askedFor(
+export function jobFor(
 	operation: Operation,
 	type: MediaType,
 	given: unknown,
 	place: string,
 	budget: number,
-): Asked {
+): Job {
 	const input = checkedInput(operation, given, place);
 	const cost = costWithin(budget, operation.operationId, given as Readonly<Record<string, unknown>>);
 	return { operation, type, input, given, cost };

@@ -1,5 +1,4 @@
 import type { z } from "@hono/zod-openapi";
-import type { Asked } from "../compute/answer-text.ts";
 import type { Settings } from "../config/settings.ts";
 import type { Backlog } from "./backlog.ts";
 import type { Maybe } from "./maybe.ts";
@@ -27,7 +26,7 @@ export type MediaType = (typeof MEDIA_TYPES)[number];
 export interface Means {
 	readonly settings: Settings;
 	readonly backlog: Backlog; // counts what is put together for callers
-	readonly compute: (asked: Asked) => Maybe<string>;
+	readonly compute: (asked: Job) => Maybe<string>;
 	readonly failed: (error: unknown) => void; // tells the operator
 }
 
@@ -63,4 +62,13 @@ export function operation<Input extends z.ZodType, Output extends z.ZodType>(
 	definition: Definition<Input, Output>,
 ): Operation {
 	return definition;
+}
+
+/** An operation with its request, and all that its answer depends on. */
+export interface Job {
+	readonly operation: Operation;
+	readonly type: MediaType;
+	readonly input: unknown; // checked, with its defaults filled in
+	readonly given: unknown; // as it came
+	readonly cost: number; // as estimated [cost units]
 }

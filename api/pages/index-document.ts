@@ -1,4 +1,5 @@
-import { type Config, VERSIONS } from "../config/limits.ts";
+import { VERSIONS } from "../config/limits.ts";
+import type { AppOptions } from "../http/app-options.ts";
 import type { Document } from "../http/document.ts";
 import { acceptable } from "../http/negotiate.ts";
 import { keeping } from "../http/reply.ts";
@@ -16,7 +17,7 @@ const LINKS = {
 };
 
 /** Links for programs; those to files for browsers only where there are such files. */
-function index({ assets = [] }: Config): string {
+function index({ assets = [] }: AppOptions): string {
 	const there = (path: string) => assets.some((asset) => asset.path === path);
 	return JSON.stringify({
 		...LINKS,

@@ -1,11 +1,11 @@
 import { existsSync, readFileSync } from "node:fs";
-import type { Config } from "../config/limits.ts";
+import type { AppOptions } from "../http/app-options.ts";
 import type { Asset } from "../http/static-file.ts";
 import { FILES } from "./files.ts";
 
 /** The built pages, each file of them read once, when it is first asked for. Without a build the service answers all the
  *  same, in JSON. */
-export function readPages(folder: URL): Pick<Config, "indexPage" | "assets"> {
+export function readPages(folder: URL): Pick<AppOptions, "indexPage" | "assets"> {
 	const file = (name: string) => new URL(name, folder);
 	if (!existsSync(file("index.html"))) {
 		console.warn("The pages are not built, so there are none: npm run pages");

@@ -1,13 +1,7 @@
 import { type Coil as CoreCoil, coilFits, type Tank } from "../../src/index.ts";
-import {
-	contradictory,
-	impossible,
-	outOfRange,
-	type Rule,
-	type RuleFault,
-	said,
-} from "../validation/rule.ts";
+import { contradictory, impossible, outOfRange, type RuleFault, said } from "../validation/rule.ts";
 import { type Coil, coilBand, coreCoil } from "./coil.ts";
+import type { DayRule } from "./day-request.ts";
 import { coreTank } from "./tank.ts";
 import { fillWithinVolume, tankDimensions } from "./tank-rules.ts";
 
@@ -16,7 +10,7 @@ const asIs = <T>(_pointer: string, value: T, _why: string): T => value;
 const NARROWEST_HELIX = 2; // [-] over the tube's bore, up to which flow in a helix is worked out
 
 /** A coil has one length. */
-export const coilLength: Rule = ({ coil }) =>
+export const coilLength: DayRule = ({ coil }) =>
 	coil.lengthM !== undefined && coil.turns !== undefined
 		? ["lengthM", "turns"].map((name) =>
 				contradictory(`/coil/${name}`, "lengthM and turns say the same thing: give only one"),
@@ -24,7 +18,7 @@ export const coilLength: Rule = ({ coil }) =>
 		: [];
 
 /** The coil's top is above its bottom, and its tube fits between them. */
-export const coilFitsTank: Rule = ({ coil, tank, draw }) => {
+export const coilFitsTank: DayRule = ({ coil, tank, draw }) => {
 	if (coil.bottomHeight >= coil.topHeight)
 		return [
 			contradictory(

@@ -1,8 +1,9 @@
 import { fluidById } from "../../src/index.ts";
-import { contradictory, outOfRange, type Rule, said } from "../validation/rule.ts";
+import { contradictory, outOfRange, said } from "../validation/rule.ts";
 import { fromSi } from "../wire/units.ts";
+import type { DayRule } from "./day-request.ts";
 
-export const startAboveStop: Rule = ({ loop: { control } }) =>
+export const startAboveStop: DayRule = ({ loop: { control } }) =>
 	control.stopDifferenceK >= control.startDifferenceK
 		? [
 				contradictory(
@@ -13,7 +14,7 @@ export const startAboveStop: Rule = ({ loop: { control } }) =>
 		: [];
 
 /** Neither limit is passed before the run begins. */
-export const limitsAboveStart: Rule = ({ loop: { control }, tank, draw }) => {
+export const limitsAboveStart: DayRule = ({ loop: { control }, tank, draw }) => {
 	const start = tank.startTemperatureC ?? draw.mainsTemperatureC;
 	const hottest = Array.isArray(start) ? Math.max(...start) : start;
 	const limits = [
@@ -33,7 +34,7 @@ export const limitsAboveStart: Rule = ({ loop: { control }, tank, draw }) => {
 };
 
 /** The fluid's properties are known up to its limit. */
-export const oilLimitWithinFluid: Rule = ({ loop }) => {
+export const oilLimitWithinFluid: DayRule = ({ loop }) => {
 	const fluid = fluidById(loop.fluid);
 	const hottest = fromSi.celsius(fluid.range[1]);
 	const limit = loop.control.oilLimitC;

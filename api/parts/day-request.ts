@@ -1,4 +1,5 @@
 import { z } from "@hono/zod-openapi";
+import type { Rule } from "../validation/rule.ts";
 import { calendarDate } from "../wire/calendar.ts";
 import { clock } from "../wire/clock-time.ts";
 import { assume, part } from "../wire/defaults.ts";
@@ -74,3 +75,6 @@ export const WarmUpRequest = z
 	.openapi("WarmUpRequest");
 
 export type WarmUpRequest = z.output<typeof WarmUpRequest>;
+
+/** A rule of a day's request. */
+export type DayRule = Rule<WarmUpRequest>;

@@ -1,7 +1,7 @@
-import { type Rule, type RuleFault, refuseFaults } from "../validation/rule.ts";
+import { type RuleFault, refuseFaults } from "../validation/rule.ts";
 import { coilFitsTank, coilLength } from "./coil-rules.ts";
 import { limitsAboveStart, oilLimitWithinFluid, startAboveStop } from "./control-rules.ts";
-import type { WarmUpRequest } from "./day-request.ts";
+import type { DayRule, WarmUpRequest } from "./day-request.ts";
 import { dishFocus, dishOffset, dishSize } from "./dish-rules.ts";
 import { drawDemand, scaleOfProfile, tapAboveMains } from "./draw-rules.ts";
 import { spreadsOfRange } from "./range-rules.ts";
@@ -17,7 +17,7 @@ import {
 } from "./tank-rules.ts";
 import { tubeWalls } from "./tube-rules.ts";
 
-const RULES: readonly Rule[] = [
+const RULES: readonly DayRule[] = [
 	endAfterStart,
 	ambientInOrder,
 	columnsOfOneLength,

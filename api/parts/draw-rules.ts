@@ -1,7 +1,8 @@
-import { contradictory, type Rule, said } from "../validation/rule.ts";
+import { contradictory, said } from "../validation/rule.ts";
+import type { DayRule } from "./day-request.ts";
 
 /** A draw asks for so much water or so much heat. */
-export const drawDemand: Rule = ({ draw }) =>
+export const drawDemand: DayRule = ({ draw }) =>
 	draw.draws.flatMap(({ litres, energyKwh }, i) => {
 		if ((litres === undefined) !== (energyKwh === undefined)) return [];
 		const problem = litres === undefined ? "asks for nothing" : "asks twice";
@@ -9,7 +10,7 @@ export const drawDemand: Rule = ({ draw }) =>
 	});
 
 /** Households are those of a profile. */
-export const scaleOfProfile: Rule = ({ draw }) =>
+export const scaleOfProfile: DayRule = ({ draw }) =>
 	draw.scale !== 1 && draw.profile === undefined
 		? [
 				contradictory(
@@ -20,7 +21,7 @@ export const scaleOfProfile: Rule = ({ draw }) =>
 		: [];
 
 /** Tap water is warmer than the mains. */
-export const tapAboveMains: Rule = ({ draw }) => {
+export const tapAboveMains: DayRule = ({ draw }) => {
 	const mains = draw.mainsTemperatureC;
 	const wanted = [
 		["/draw/mixedTemperatureC", draw.mixedTemperatureC] as const,

@@ -1,12 +1,12 @@
-import { contradictory, type Rule } from "../validation/rule.ts";
+import { contradictory } from "../validation/rule.ts";
 import { instantOf, isoText } from "../wire/time-zone.ts";
-import type { WarmUpRequest } from "./day-request.ts";
+import type { DayRule, WarmUpRequest } from "./day-request.ts";
 import { runOf } from "./run.ts";
 
 const run = (request: WarmUpRequest) => runOf(request, (_, value) => value);
 
 /** A run ends after it starts. */
-export const endAfterStart: Rule = (request) => {
+export const endAfterStart: DayRule = (request) => {
 	const { start, end, zone } = run(request);
 	return end > start
 		? []
@@ -19,7 +19,7 @@ export const endAfterStart: Rule = (request) => {
 };
 
 /** Every draw begins within the run. */
-export const drawsWithinRun: Rule = (request) => {
+export const drawsWithinRun: DayRule = (request) => {
 	const { start, end, zone } = run(request);
 	if (end <= start) return [];
 	return request.draw.draws.flatMap(({ time }, i) => {

@@ -1,5 +1,6 @@
 import { contradictory, type Rule, said } from "../validation/rule.ts";
 import { isoText } from "../wire/time-zone.ts";
+import type { DayRule } from "./day-request.ts";
 import { runOf } from "./run.ts";
 import type { Sky } from "./sky.ts";
 import { rowTimes } from "./weather.ts";
@@ -60,7 +61,7 @@ export const timesRise: Rule<WithSky> = ({ sky }) => {
 };
 
 /** Measured rows reach from the start of the run to its end. */
-export const rowsCoverRun: Rule = (request) => {
+export const rowsCoverRun: DayRule = (request) => {
 	const { sky } = request;
 	if (sky.kind !== "measured") return [];
 	const { start, end, zone } = runOf(request, (_, value) => value);

@@ -1,4 +1,5 @@
 import { contradictory, type Rule, type RuleFault, said } from "../validation/rule.ts";
+import type { DayRule } from "./day-request.ts";
 import type { Loop } from "./loop.ts";
 import type { Receiver } from "./receiver.ts";
 
@@ -28,7 +29,7 @@ export const pipeWalls: Rule<{ readonly loop: Loop }> = ({ loop }) => [
 ];
 
 /** Every tube of a plant is wider outside than inside. */
-export const tubeWalls: Rule = ({ receiver, loop, coil }) => [
+export const tubeWalls: DayRule = ({ receiver, loop, coil }) => [
 	...receiverTubeWall({ receiver }),
 	...pipeWalls({ loop }),
 	...tubeWall("/coil", coil),

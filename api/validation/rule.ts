@@ -1,4 +1,3 @@
-import type { WarmUpRequest } from "../parts/day-request.ts";
 import { ProblemError, type ProblemKind } from "../problem/problem.ts";
 
 /** A request that keeps the contract and still cannot be answered. */
@@ -10,7 +9,7 @@ export interface RuleFault {
 
 /** Finds the faults of one kind in a request that keeps the contract. Every rule is run, whatever the others find.
  *  A rule that looks at less than a whole warm-up serves the operations that ask for less. */
-export type Rule<Looked = WarmUpRequest> = (request: Looked) => readonly RuleFault[];
+export type Rule<Looked> = (request: Looked) => readonly RuleFault[];
 
 export const contradictory = (pointer: string, detail: string): RuleFault => ({
 	pointer,

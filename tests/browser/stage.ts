@@ -8,7 +8,7 @@ import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { createApp } from "../../api/app.ts";
-import type { Config } from "../../api/config/limits.ts";
+import type { AppOptions } from "../../api/http/app-options.ts";
 import { createNodeServer } from "../../api/http/node-server.ts";
 import { buildPages } from "../../api/pages/build.ts";
 import { readPages } from "../../api/pages/read.ts";
@@ -69,7 +69,7 @@ export function stage() {
 		options: BrowserContextOptions,
 		play: (scene: Scene) => Promise<void>,
 		allowed: RegExp = /^$/,
-		door: Pick<Config, "admit"> = {},
+		door: Pick<AppOptions, "admit"> = {},
 	): Promise<void> {
 		const failures: unknown[] = [];
 		const server = createNodeServer(

@@ -1,8 +1,9 @@
 import type { Piscina } from "piscina";
 import type { Settings } from "../../config/settings.ts";
+import type { Job } from "../../operations/operation.ts";
 import { overloaded, ProblemError } from "../../problem/problem.ts";
 import { isTimeout, problemOf, tooLong } from "../abandoned.ts";
-import type { Asked, Compute } from "../answer-text.ts";
+import type { Compute } from "../answer-text.ts";
 import { admission } from "./admission.ts";
 import type { Done, Errand } from "./message.ts";
 
@@ -30,7 +31,7 @@ export interface Pool {
 }
 
 interface Waiting {
-	readonly asked: Asked;
+	readonly job: Job;
 	readonly signal: AbortSignal;
 	readonly resolve: (text: string) => void;
 	readonly reject: (error: unknown) => void;
@@ -67,14 +68,14 @@ export function pool(options: PoolOptions): Pool {
 		gate.threadsTaken(running, performance.now());
 	}
 
-	const compute: Compute = (asked, signalOf) =>
+	const compute: Compute = (job, signalOf) =>
 		new Promise((resolve, reject) => {
-			const before = line.reduce((sum, other) => sum + other.asked.cost, 0);
-			if (!gate.admits(asked.cost, before, performance.now()))
+			const before = line.reduce((sum, other) => sum + other.job.cost, 0);
+			if (!gate.admits(job.cost, before, performance.now()))
 				return reject(overloaded("More is asked than can be worked out now"));
 			const signal = signalOf();
 			if (signal.aborted) return reject(problemOf(signal));
-			const waiting = { asked, signal, resolve, reject };
+			const waiting = { job, signal, resolve, reject };
 			line.push(waiting);
 			signal.addEventListener("abort", () => leave(waiting), { once: true });
 			next();
@@ -109,8 +110,8 @@ async function carriedOut(
 	work: Waiting,
 	settings: Settings,
 ): Promise<void> {
-	const { asked, signal, resolve, reject } = work;
-	const { operation, type, input, given, cost } = asked;
+	const { job, signal, resolve, reject } = work;
+	const { operation, type, input, given, cost } = job;
 	const stop = new AbortController();
 	let timer = setTimeout(() => {
 		reject(tooLong());

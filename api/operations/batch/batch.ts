@@ -1,7 +1,7 @@
 import { LIMITS } from "../../config/limits.ts";
 import { overloaded, ProblemError, problem, problemFrom } from "../../problem/problem.ts";
 import { baseCost, estimatedCost } from "../cost.ts";
-import { askedFor } from "../job.ts";
+import { jobFor } from "../job.ts";
 import { after, type Maybe, settled } from "../maybe.ts";
 import { type Means, type Operation, operation } from "../operation.ts";
 import { BatchResponse, batchRequest, type ItemProblem } from "./schema.ts";
@@ -124,8 +124,8 @@ function answered(operation: Operation, { body }: Item, { settings, compute, fai
 	};
 	try {
 		const given = isQuery ? asParameters(body) : body;
-		const asked = askedFor(operation, "application/json", given, operation.path, settings.computingBudget);
-		const answer = after(compute(asked), (text) => `{"status":200,"result":${text}}`);
+		const job = jobFor(operation, "application/json", given, operation.path, settings.computingBudget);
+		const answer = after(compute(job), (text) => `{"status":200,"result":${text}}`);
 		return answer instanceof Promise ? answer.catch(refused) : answer;
 	} catch (error) {
 		return refused(error);

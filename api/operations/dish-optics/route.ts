@@ -1,6 +1,6 @@
 import { dishCautions, dishOptics, fluidById, standardPressure, tradeMethods } from "../../../src/index.ts";
-import { declinationOn, wireSeasons } from "../../parts/aperture-seasons.ts";
 import { wireCaution } from "../../parts/caution.ts";
+import { declinationOn } from "../../parts/declination.ts";
 import { coreDish } from "../../parts/dish.ts";
 import { coreReceiver } from "../../parts/receiver-design.ts";
 import { defaultsTaken, type Fill, filling } from "../../wire/defaults.ts";
@@ -10,6 +10,7 @@ import { type OpticsPlan, wireGeometry, wireLight, wireLimits, wireSpot, wireTra
 import { DishOpticsRequest } from "./request.ts";
 import { DishOpticsResponse } from "./response.ts";
 import { requireSoundOptics } from "./rules.ts";
+import { wireSeasons } from "./seasons.ts";
 
 export const dishOpticsOperation = operation({
 	method: "post",

@@ -8,16 +8,8 @@ import {
 	type ServedUse,
 } from "../../../src/index.ts";
 import { fromSi } from "../../wire/units.ts";
-import type { InstantPlan } from "./plan.ts";
+import { type FeedFlow, feedFlow, type InstantPlan } from "./plan.ts";
 import type { InstantResponse } from "./response.ts";
-
-type FeedFlow = (massFlow: number) => number;
-
-/** Litres a minute at the cold feed of a mass flow [kg/s]: what a meter there reads. */
-export function feedFlow({ task }: InstantPlan): FeedFlow {
-	const density = fluidById("water").density(task.duty.cold);
-	return (massFlow) => fromSi.litresPerMinute(massFlow / density);
-}
 
 function wireNeeded(needed: NeededAperture | undefined) {
 	if (needed?.kind !== "found") return {};

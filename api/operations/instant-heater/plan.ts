@@ -26,7 +26,7 @@ import type { Sky } from "../../parts/sky.ts";
 import { rowTimes, turbidityOf, weatherOf } from "../../parts/weather.ts";
 import type { Fill } from "../../wire/defaults.ts";
 import { instantOf, isoText } from "../../wire/time-zone.ts";
-import { toSi } from "../../wire/units.ts";
+import { fromSi, toSi } from "../../wire/units.ts";
 import type { InstantRequest } from "./request.ts";
 import { coreVessel } from "./vessel.ts";
 
@@ -172,4 +172,13 @@ function dayOf(request: InstantRequest, { from, to, light }: Span, fill: Fill): 
 	const times = Float64Array.from({ length: before + after + 1 }, (_, i) => from + (i - before) * step);
 	const grid = times.at(-1)! < to ? Float64Array.from([...times, to]) : times;
 	return { weather: weatherOf(sky, coreSite(request.site), grid, fill), from, to };
+}
+
+/** Litres a minute at the cold feed of a mass flow [kg/s]. */
+export type FeedFlow = (massFlow: number) => number;
+
+/** Litres a minute at the cold feed of a mass flow [kg/s]: what a meter there reads. */
+export function feedFlow({ task }: InstantPlan): FeedFlow {
+	const density = fluidById("water").density(task.duty.cold);
+	return (massFlow) => fromSi.litresPerMinute(massFlow / density);
 }

@@ -9,8 +9,8 @@ import {
 import { ranged, wireAnswer } from "../../parts/range.ts";
 import { type Assumed, defaultsTaken } from "../../wire/defaults.ts";
 import { litresPerMinute, ratio, squareMetres, watts } from "../../wire/units.ts";
-import { feedFlow } from "./answer.ts";
 import type { InstantPlan } from "./plan.ts";
+import { feedFlow } from "./plan.ts";
 import { coreInstantSpreads, INSTANT_SPREAD_NAMES, InstantSpreads, instantSpreadName } from "./spread.ts";
 
 const Effect = z

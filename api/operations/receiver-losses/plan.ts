@@ -14,7 +14,7 @@ import {
 	stagnationTemperature,
 	standardPressure,
 } from "../../../src/index.ts";
-import { declinationOn } from "../../parts/aperture-seasons.ts";
+import { declinationOn } from "../../parts/declination.ts";
 import { coreDish, RIM_ANGLE } from "../../parts/dish.ts";
 import { coreReceiver, coreReceiverInLight } from "../../parts/receiver-design.ts";
 import type { Fill } from "../../wire/defaults.ts";

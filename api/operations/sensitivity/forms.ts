@@ -1,7 +1,6 @@
 import { type Bar, drawBars } from "../../../sdk/chart/bar-chart.ts";
 import { svgText } from "../../../sdk/chart/svg.ts";
-import { titled } from "../../parts/chart-title.ts";
-import { PAPER } from "../warm-up/forms.ts";
+import { PAPER, titled } from "../../parts/chart.ts";
 import { gainTable } from "./gain-table.ts";
 import type { Ranking, SensitivityRequest } from "./request.ts";
 import type { SensitivityResponse } from "./response.ts";

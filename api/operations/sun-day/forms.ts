@@ -2,9 +2,8 @@ import { dayAxis } from "../../../sdk/chart/day-axis.ts";
 import { drawDay, marksWithin } from "../../../sdk/chart/day-chart.ts";
 import { svgText } from "../../../sdk/chart/svg.ts";
 import { clockTime } from "../../../sdk/chart/warm-up-chart.ts";
-import { titled, under } from "../../parts/chart-title.ts";
+import { clockOfHour, PAPER, titled, under } from "../../parts/chart.ts";
 import { seriesTable } from "../../parts/series-table.ts";
-import { HOURS, PAPER } from "../warm-up/forms.ts";
 import type { SunDayResponse } from "./response.ts";
 
 const whole = (value: number) => String(Math.round(value));
@@ -26,7 +25,7 @@ function chart(answer: SunDayResponse) {
 		{
 			title: `Clear sky on ${date}${ALL_DAY[daylight] && `. ${ALL_DAY[daylight]}`}`,
 			description: described(answer),
-			axis: dayAxis(series.time, marksWithin(PAPER.width, HOURS(22))),
+			axis: dayAxis(series.time, marksWithin(PAPER.width, clockOfHour(22))),
 			left: { unit: "W/m²", low: 0, high: Math.max(...beam, ...onPlane, 1000) },
 			curves: [
 				{ role: "sun", label: "beam on a tracked dish", values: beam, filled: true, side: "left" },
@@ -39,7 +38,7 @@ function chart(answer: SunDayResponse) {
 				},
 				{ role: "sky", label: "diffuse", values: diffuse, filled: false, side: "left" },
 			],
-			...{ levels: [], moments: [], number: whole, clock: HOURS },
+			...{ levels: [], moments: [], number: whole, clock: clockOfHour },
 		},
 		under(PAPER),
 	);

@@ -2,9 +2,8 @@ import type { z } from "@hono/zod-openapi";
 import type { DayAxis } from "../../../sdk/chart/day-axis.ts";
 import { type DayChart, drawDay } from "../../../sdk/chart/day-chart.ts";
 import { svgText } from "../../../sdk/chart/svg.ts";
-import { titled, under } from "../../parts/chart-title.ts";
+import { PAPER, titled, under } from "../../parts/chart.ts";
 import { seriesTable } from "../../parts/series-table.ts";
-import { PAPER } from "../warm-up/forms.ts";
 import type { TankCoolingRequest } from "./request.ts";
 import type { TankCoolingResponse } from "./response.ts";
 

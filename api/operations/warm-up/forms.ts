@@ -1,18 +1,14 @@
 import type { z } from "@hono/zod-openapi";
 import { svgText } from "../../../sdk/chart/svg.ts";
 import { clockTime, warmUpChart } from "../../../sdk/chart/warm-up-chart.ts";
-import { titled, under } from "../../parts/chart-title.ts";
+import { clockOfHour, PAPER, titled, under } from "../../parts/chart.ts";
 import type { WarmUpRequest } from "../../parts/day-request.ts";
 import { seriesTable } from "../../parts/series-table.ts";
 import type { WarmUpResponse } from "./response.ts";
 
 type Answer = z.output<typeof WarmUpResponse>;
 
-export const PAPER = { width: 600, height: 360 };
 const whole = (value: number) => String(Math.round(value));
-const twoDigits = (value: number) => String(value).padStart(2, "0");
-export const HOURS = (hour: number) =>
-	`${twoDigits(Math.floor(hour))}:${twoDigits(Math.round((hour % 1) * 60))}`;
 
 /** The forms besides JSON in which a warm-up is told. */
 export const warmUpForms = {
@@ -33,7 +29,7 @@ export const warmUpForms = {
 						reached: answer.targetTime === undefined ? "" : `hot at ${clockTime(answer.targetTime)}`,
 						temperature: { unit: "°C", from: (celsius) => celsius },
 						irradiance: { unit: "W/m²", from: (irradiance) => irradiance },
-						...{ number: whole, clock: HOURS },
+						...{ number: whole, clock: clockOfHour },
 					},
 					under(PAPER),
 				),

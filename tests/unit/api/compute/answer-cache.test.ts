@@ -1,20 +1,21 @@
 import { describe, expect, it } from "vitest";
 import { remembering } from "../../../../api/compute/answer-cache.ts";
-import type { Asked, Compute } from "../../../../api/compute/answer-text.ts";
+import type { Compute } from "../../../../api/compute/answer-text.ts";
 import { boilingPoint } from "../../../../api/operations/boiling-point.ts";
+import type { Job } from "../../../../api/operations/operation.ts";
 import { warmUp } from "../../../../api/operations/warm-up/route.ts";
 import { ProblemError, type ProblemKind } from "../../../../api/problem/problem.ts";
 
 const never = () => new AbortController().signal;
-const asked = (given: unknown, more: Partial<Asked> = {}): Asked => ({
+const asked = (given: unknown, more: Partial<Job> = {}): Job => ({
 	...{ operation: warmUp, type: "application/json", input: {}, cost: 20 },
 	given,
 	...more,
 });
 
 /** A counted computation; `answers` says what each call in turn gives. */
-function counted(answers: (call: number, asked: Asked) => string | ProblemKind) {
-	const calls: Asked[] = [];
+function counted(answers: (call: number, job: Job) => string | ProblemKind) {
+	const calls: Job[] = [];
 	const compute: Compute = async (one) => {
 		calls.push(one);
 		await Promise.resolve();

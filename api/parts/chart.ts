@@ -1,6 +1,15 @@
 import { INK } from "../../sdk/chart/day-chart.ts";
 import { type Shape, shape } from "../../sdk/chart/svg.ts";
 
+/** The paper that every chart of an answer is drawn on [px]. */
+export const PAPER = { width: 600, height: 360 };
+
+const twoDigits = (value: number) => String(value).padStart(2, "0");
+
+/** An hour of the day as a clock shows it: 13.5 is 13:30. */
+export const clockOfHour = (hour: number) =>
+	`${twoDigits(Math.floor(hour))}:${twoDigits(Math.round((hour % 1) * 60))}`;
+
 const BAND = 26; // [px] of the title
 
 /** Room that a drawing has under its title on paper of a given height. */

@@ -1,18 +1,14 @@
 import type { z } from "@hono/zod-openapi";
-import { apertureArea, type Dish, declination } from "../../src/index.ts";
-import type { DishOpticsResponse } from "../operations/dish-optics/response.ts";
-import { fromSi } from "../wire/units.ts";
+import { apertureArea, type Dish } from "../../../src/index.ts";
+import { declinationOn } from "../../parts/declination.ts";
+import { fromSi } from "../../wire/units.ts";
+import type { DishOpticsResponse } from "./response.ts";
 
 type Seasons = NonNullable<z.input<typeof DishOpticsResponse>["seasons"]>;
 
 const STEP_DAYS = 5;
 const ROWS = 73; // 365 days
 const DAY_MS = 86_400_000;
-
-/** Sun's declination at noon, UTC, of a day [rad]: it moves by 0.4° a day at most. */
-export function declinationOn(date: string): number {
-	return declination(Date.parse(`${date}T12:00:00Z`) / 1000);
-}
 
 /** Aperture through the year that a date lies in.
  *  @param latitude  [rad] */
