@@ -1,7 +1,7 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
 import { type Room, shedding } from "./access/concurrency-limit.ts";
-import { store } from "./compute/two-generation-cache.ts";
+import { twoGenerations } from "./compute/two-generation-cache.ts";
 import { USUAL_SETTINGS } from "./config/settings.ts";
 import type { AppOptions } from "./http/app-options.ts";
 import { arrivals } from "./http/arriving-bodies.ts";
@@ -32,7 +32,10 @@ export function createApp(config: AppOptions): Hono<Edge> {
 	const room = shedding(settings.requestsInFlight);
 	const guarded = guarding(config, room);
 	const shared: Shared = {
-		memory: store<Tagged>(MEMORY, (name, { text }) => 2 * (name.length + text.length)),
+		memory: twoGenerations<Tagged>({
+			room: MEMORY,
+			weightOf: (name, { text }) => 2 * (name.length + text.length),
+		}),
 		arriving: arrivals(Math.max(ARRIVING, 4 * settings.bodyBytes)),
 		backlog,
 	};

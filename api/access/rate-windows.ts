@@ -1,4 +1,4 @@
-import { recent } from "./recent.ts";
+import { twoGenerations } from "../compute/two-generation-cache.ts";
 
 /** A stretch of time that begins with a caller's first request, and how many have come in it. */
 export interface Window {
@@ -34,10 +34,11 @@ export function keyWindows(span: number): Windows {
  *  themselves. To have an address forgotten that has nothing left, half of `callers` must use up their whole quota within
  *  its window: 30 million requests in a minute where there are 100 000 callers of 600 requests. */
 export function addressWindows(span: number, callers: number): Windows {
-	const some = recent<Window>(span, callers); // with something left
-	const none = recent<Window>(span, callers); // with nothing left
+	const memory = () => twoGenerations<Window>({ room: callers, weightOf: () => 1, span });
+	const some = memory(); // with something left
+	const none = memory(); // with nothing left
 	return {
-		at: (id, now) => running(some.get(id) ?? none.get(id), span, now),
+		at: (id, now) => running(some.get(id, now) ?? none.get(id, now), span, now),
 		use(id, window, requests, now) {
 			const isNew = window.used === 0;
 			window.used += 1;

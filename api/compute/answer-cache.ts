@@ -1,7 +1,7 @@
 import type { Job } from "../operations/operation.ts";
 import { problemOf } from "./abandoned.ts";
 import type { Compute } from "./answer-text.ts";
-import { store } from "./two-generation-cache.ts";
+import { twoGenerations } from "./two-generation-cache.ts";
 
 /** Work that is under way, for as many as wait for it. */
 interface Shared {
@@ -17,7 +17,10 @@ interface Shared {
  *  @param compute  works out what is not remembered
  *  @param most     what may be kept [bytes, two a letter] */
 export function remembering(compute: Compute, most: number): Compute {
-	const answers = store<string>(most, (key, text) => 2 * (key.length + text.length));
+	const answers = twoGenerations<string>({
+		room: most,
+		weightOf: (key, text) => 2 * (key.length + text.length),
+	});
 	const underWay = new Map<string, Shared>();
 	const begun = (key: string, job: Job): Shared => {
 		const stop = new AbortController();
@@ -27,14 +30,14 @@ export function remembering(compute: Compute, most: number): Compute {
 			if (underWay.get(key) === shared) underWay.delete(key);
 		};
 		shared.text.then((text) => {
-			answers.keep(key, text);
+			answers.put(key, text);
 			over();
 		}, over);
 		return shared;
 	};
 	return async (job, signalOf) => {
 		const key = keyOf(job);
-		const known = answers.recall(key);
+		const known = answers.get(key);
 		if (known !== undefined) return known;
 		const signal = signalOf();
 		if (signal.aborted) throw problemOf(signal);

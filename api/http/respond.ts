@@ -1,6 +1,6 @@
 import { type Deadline, deadline } from "../../sdk/limited.ts";
 import { textOf } from "../compute/answer-text.ts";
-import type { Store } from "../compute/two-generation-cache.ts";
+import type { TwoGenerations } from "../compute/two-generation-cache.ts";
 import { USUAL_SETTINGS } from "../config/settings.ts";
 import type { Backlog } from "../operations/backlog.ts";
 import { LIGHT } from "../operations/cost.ts";
@@ -21,7 +21,7 @@ import { type Tagged, taggedText, told } from "./send.ts";
 
 /** What all operations share. */
 export interface Shared {
-	readonly memory: Store<Tagged>; // of what a GET was answered that does not change: the same address gives the same bytes
+	readonly memory: TwoGenerations<Tagged>; // of what a GET was answered that does not change: the same address gives the same bytes
 	readonly arriving: Arrivals;
 	readonly backlog: Backlog; // of what is held for callers
 }
@@ -50,13 +50,13 @@ export function answering(
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
 		const name = remembered ? nameOf(c, type) : undefined;
-		const known = name && memory.recall(name);
+		const known = name && memory.get(name);
 		if (known) return hold(() => told(c, known, kept, headers[type], config.pack));
 		const answered = (sent: unknown) => {
 			const asked = jobFor(operation, type, sent, c.req.path, settings.computingBudget);
 			return after(worked(asked, c, config, { settings, backlog }), (text) => {
 				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
-				if (name) memory.keep(name, answer);
+				if (name) memory.put(name, answer);
 				return told(c, answer, kept, headers[type], config.pack);
 			});
 		};

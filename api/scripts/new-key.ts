@@ -1,5 +1,6 @@
 /** Makes an API key: prints it once, and beside it the entry for the keys file, which holds its hash alone.
  *  Ends with 0, or with 2 where the call makes no sense. */
+import { parseArgs } from "node:util";
 import { digestOf, hexOf, type Key, keysFrom, newKey } from "../access/keys.ts";
 
 const HELP = `Usage: tsx api/scripts/new-key.ts --kind secret|publishable --id <name> [--origin <origin>]… [--requests <count>]
@@ -15,22 +16,23 @@ Prints a new API key, once, and the entry to put among the "keys" of the file th
 Example: tsx api/scripts/new-key.ts --kind publishable --id cedar-row-web --origin https://www.cedar-row.example
 `;
 
+const OPTIONS = {
+	kind: { type: "string", multiple: true },
+	id: { type: "string", multiple: true },
+	requests: { type: "string", multiple: true },
+	origin: { type: "string", multiple: true },
+	help: { type: "boolean" },
+} as const;
+
 type Options = Readonly<Record<"kind" | "id" | "requests" | "origin", readonly string[]>>;
 
-/** The values of each option, from `--id x` or `--id=x`. Throws a sentence on what is no option, lacks its value or comes twice. */
-function optionsIn(given: readonly string[]): Options {
-	const options = { kind: [], id: [], requests: [], origin: [] } as Record<keyof Options, string[]>;
-	const isOption = (name: string): name is keyof Options => Object.hasOwn(options, name);
-	const words = given.flatMap((word) => /^(--\w+)=(.*)$/s.exec(word)?.slice(1) ?? [word]);
-	for (let i = 0; i < words.length; i += 2) {
-		const [word, value] = [words[i]!, words[i + 1]];
-		const name = word.slice(2);
-		if (!word.startsWith("--") || !isOption(name)) throw new Error(`${word} is no option`);
-		if (value === undefined || value.startsWith("--")) throw new Error(`${word} needs a value`);
-		if (name !== "origin" && options[name].length > 0) throw new Error(`${word} is there twice`);
-		options[name].push(value);
-	}
-	return options;
+/** The values of each option. Throws a sentence on what is no option, lacks its value or comes twice. */
+function optionsIn(words: readonly string[]): Options {
+	const { values } = parseArgs({ args: [...words], options: OPTIONS });
+	const { kind = [], id = [], requests = [], origin = [] } = values;
+	for (const [name, { length }] of Object.entries({ kind, id, requests }))
+		if (length > 1) throw new Error(`--${name} is there twice`);
+	return { kind, id, requests, origin };
 }
 
 /** A new key and its entry. Throws a sentence that names every fault of the options. */

@@ -66,11 +66,11 @@ describe("new-key", () => {
 			"--origin must be left out",
 		],
 		[["--kind", "secret", "--id", "a", "--requests", "1e3"], "--requests must be a whole number"],
-		[["--kind", "secret", "--id"], "--id needs a value"],
-		[["--kind", "--id", "a"], "--kind needs a value"],
+		[["--kind", "secret", "--id"], "--id"],
+		[["--kind", "--id", "a"], "--kind"],
 		[["--id", "a", "--id", "b"], "--id is there twice"],
-		[["--scope", "all"], "--scope is no option"],
-		[["secret"], "secret is no option"],
+		[["--scope", "all"], "--scope"],
+		[["secret"], "'secret'"],
 	])("%j ends with 2, a sentence and no key", async (options, ...words) => {
 		const { code, out, err } = await run(...options);
 		expect({ code, out }).toEqual({ code: 2, out: "" });
