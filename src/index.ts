@@ -31,7 +31,7 @@ export { saturationPressure, saturationTemperature } from "./fluids/saturation.t
 export { type Insulation, insulationConductivity } from "./heat/insulation.ts";
 export { INSULATION_MATERIALS, type InsulationId } from "./heat/insulation-materials.ts";
 export { WALL_MATERIALS, type WallMaterialId } from "./heat/wall-materials.ts";
-export type { Idle } from "./improvements/improvements.ts";
+export type { Idle } from "./improvements/changed.ts";
 export { type Ahead, type GainRange, rangedGains } from "./improvements/ranged-gains.ts";
 export { daySensitivity, type Gain, type Improvement, worthOrder } from "./improvements/sensitivity.ts";
 export { IMPROVEMENTS, type ImprovementId, type Steps } from "./improvements/steps.ts";
@@ -67,7 +67,8 @@ export { apertureBounds, apertureOfMostHeat, bestApertureDiameter } from "./rece
 export type { ReceiverConditions } from "./receiver/conditions.ts";
 export { filmLimitedReceiver } from "./receiver/film-limited.ts";
 export { fittedLine } from "./receiver/fitted-line.ts";
-export { receiverLosses, totalReceiverLoss } from "./receiver/losses.ts";
+export { totalReceiverLoss } from "./receiver/loss-paths.ts";
+export { receiverLosses } from "./receiver/losses.ts";
 export { absorberWidth, narrowestAbsorber } from "./receiver/narrowest.ts";
 export { proportionedReceiver } from "./receiver/proportions.ts";
 export type { Receiver, TubeReceiver } from "./receiver/receiver.ts";

@@ -1,4 +1,5 @@
-import { type InsulationMaterial, insulationMaterial } from "../heat/insulation.ts";
+import { insulationMaterial } from "../heat/insulation.ts";
+import type { InsulationMaterial } from "../heat/insulation-materials.ts";
 import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
 /** Lagging hotter than it bears. */

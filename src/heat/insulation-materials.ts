@@ -1,5 +1,4 @@
 import { ICE_POINT } from "../constants.ts";
-import type { InsulationMaterial } from "./insulation.ts";
 
 const celsius = (t: number): number => t + ICE_POINT;
 
@@ -15,6 +14,19 @@ export type InsulationId =
 	| "aerogelBlanket"
 	| "ceramicFibre"
 	| "sheepWool";
+
+/** A kind of lagging, generic for the trade, never a maker's. */
+export interface InsulationMaterial {
+	readonly name: string;
+	readonly conductivity: readonly [a: number, b: number, c: number]; // k = a + b·t + c·t² [W/mK], t above the ice point [K]
+	readonly range: readonly [low: number, high: number]; // mean temperature over which k was fitted [K]
+	readonly serviceLimit: number; // of its hot face, in long service [K]
+	readonly density: number; // [kg/m³]
+	readonly moistureFactor: number; // f of ISO 10456: k grows by e^(f·ψ), ψ water by volume
+	readonly mostMoisture: number; // ψ up to which f holds
+	readonly hazard: "none" | "fibreDust" | "carcinogenicFibre"; // to whoever cuts it
+	readonly source: string;
+}
 
 /** Lagging of the trade. Every conductivity is a fit through the middle of the band that products of the named standard
  *  declare, written down from memory: the standards bind the way of declaring, not the value. Moisture factors from

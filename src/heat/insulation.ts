@@ -1,6 +1,6 @@
 import { ICE_POINT } from "../constants.ts";
 import { DomainError, requireWithin } from "../errors.ts";
-import { INSULATION_MATERIALS, type InsulationId } from "./insulation-materials.ts";
+import { INSULATION_MATERIALS, type InsulationId, type InsulationMaterial } from "./insulation-materials.ts";
 
 /** A layer of lagging around a pipe, a receiver or a tank. */
 export interface Insulation {
@@ -8,19 +8,6 @@ export interface Insulation {
 	readonly thickness: number; // [m], 0 for none
 	readonly moisture: number; // water by volume, 0–1
 	readonly surfaceEmittance: number; // outer skin, 0–1
-}
-
-/** A kind of lagging, generic for the trade, never a maker's. */
-export interface InsulationMaterial {
-	readonly name: string;
-	readonly conductivity: readonly [a: number, b: number, c: number]; // k = a + b·t + c·t² [W/mK], t above the ice point [K]
-	readonly range: readonly [low: number, high: number]; // mean temperature over which k was fitted [K]
-	readonly serviceLimit: number; // of its hot face, in long service [K]
-	readonly density: number; // [kg/m³]
-	readonly moistureFactor: number; // f of ISO 10456: k grows by e^(f·ψ), ψ water by volume
-	readonly mostMoisture: number; // ψ up to which f holds
-	readonly hazard: "none" | "fibreDust" | "carcinogenicFibre"; // to whoever cuts it
-	readonly source: string;
 }
 
 /** The material of an id; an id not in the table is DomainError contradictory. */

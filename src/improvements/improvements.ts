@@ -1,5 +1,6 @@
 import type { DayOutcome } from "../plant/outcome.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
+import type { Changed } from "./changed.ts";
 import {
 	dampened,
 	fasterPump,
@@ -14,17 +15,6 @@ import {
 import { largerAperture, newMirror, truerMirror, washedMirror } from "./mirror-changes.ts";
 import { betterAperture, coated, glazed } from "./receiver-changes.ts";
 import type { ImprovementId, Steps } from "./steps.ts";
-
-/** Why an improvement is not there to be made. */
-export type Idle =
-	| "alreadySo" // the plant has it already
-	| "measuredWhole" // dish and receiver were measured together, and their parts are not known
-	| "notOnThisReceiver"
-	| "noRoom" // a longer coil or wider opening does not fit
-	| "noSun"; // nothing to choose an opening by
-
-/** A case improved, or why not. */
-export type Changed = DayCase | Idle;
 
 /** The case with one improvement made.
  *  @param outcome  of the day as it stands */

@@ -3,7 +3,7 @@ import { type Insulation, insulationMaterial } from "../heat/insulation.ts";
 import type { Loop, Pipe } from "../loop/loop.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
-import type { Changed } from "./improvements.ts";
+import type { Changed } from "./changed.ts";
 
 const NO_LONGER = 1.001; // a coil within this of the longest that fits is as long as can be
 

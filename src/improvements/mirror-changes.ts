@@ -1,6 +1,6 @@
 import type { Dish } from "../dish/dish.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
-import type { Changed } from "./improvements.ts";
+import type { Changed } from "./changed.ts";
 
 export function withDish(of: DayCase, dish: Dish): DayCase {
 	return { ...of, plant: { ...of.plant, dish } };

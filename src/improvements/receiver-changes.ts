@@ -6,7 +6,7 @@ import type { Receiver } from "../receiver/receiver.ts";
 import { standardPressure } from "../sky/atmosphere.ts";
 import { declination } from "../sun/position.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
-import type { Changed } from "./improvements.ts";
+import type { Changed } from "./changed.ts";
 import type { Steps } from "./steps.ts";
 
 const AS_GOOD = 0.03; // of the diameter: within it the heat differs by less than a thousandth

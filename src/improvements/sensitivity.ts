@@ -3,7 +3,8 @@ import type { DayOutcome } from "../plant/outcome.ts";
 import type { Task } from "../plant/plant.ts";
 import { type DayAnswer, type DayAnswers, dayAnswers } from "../uncertainty/day-answers.ts";
 import type { DayCase, dayOf } from "../uncertainty/day-case.ts";
-import { type Idle, improved, neglected } from "./improvements.ts";
+import type { Idle } from "./changed.ts";
+import { improved, neglected } from "./improvements.ts";
 import { IMPROVEMENTS, type ImprovementId, type Steps } from "./steps.ts";
 
 /** What an improvement is worth. */

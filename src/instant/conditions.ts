@@ -1,5 +1,6 @@
 import type { ReceiverSurroundings } from "../receiver/balance.ts";
-import { receiverLosses, totalReceiverLoss } from "../receiver/losses.ts";
+import { totalReceiverLoss } from "../receiver/loss-paths.ts";
+import { receiverLosses } from "../receiver/losses.ts";
 import type { TubeReceiver } from "../receiver/receiver.ts";
 import type { Heater } from "./heater.ts";
 

@@ -3,7 +3,8 @@ import type { Fluid } from "../fluids/fluid.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { receiverFilmConductance } from "./film.ts";
-import { type ReceiverLosses, receiverLosses, totalReceiverLoss } from "./losses.ts";
+import { type ReceiverLosses, totalReceiverLoss } from "./loss-paths.ts";
+import { receiverLosses } from "./losses.ts";
 import type { Receiver } from "./receiver.ts";
 
 /** Air, wind and sun about a receiver. */

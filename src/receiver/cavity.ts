@@ -5,7 +5,7 @@ import { cube } from "../numeric/power.ts";
 import { nusseltKoenigMarvin, nusseltStineMcDonald, windCoefficientMa } from "./cavity-convection.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { laggedShell, laggingLoss } from "./lagging.ts";
-import type { ReceiverLosses } from "./losses.ts";
+import type { ReceiverLosses } from "./loss-paths.ts";
 import type { CavityReceiver } from "./receiver.ts";
 
 /** Inner wall that is wound with tube: the cylinder and its back, without the ring around the aperture [m²]. */

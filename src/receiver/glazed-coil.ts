@@ -6,7 +6,7 @@ import { cube, power } from "../numeric/power.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscCoefficient } from "./facing-disc.ts";
 import { laggedShell, laggingLoss } from "./lagging.ts";
-import type { ReceiverLosses } from "./losses.ts";
+import type { ReceiverLosses } from "./loss-paths.ts";
 import type { GlazedCoilReceiver } from "./receiver.ts";
 
 const GLASS_EMITTANCE = 0.88; // [-] ± 0.04, window glass, Duffie & Beckman (value from memory)

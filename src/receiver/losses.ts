@@ -2,18 +2,9 @@ import { requireWithin } from "../errors.ts";
 import { cavityLosses } from "./cavity.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { glazedCoilLosses } from "./glazed-coil.ts";
+import type { ReceiverLosses } from "./loss-paths.ts";
 import { openCoilLosses } from "./open-coil.ts";
 import type { Receiver } from "./receiver.ts";
-
-export type { ReceiverConditions } from "./conditions.ts";
-
-/** Heat a receiver loses, by path [W]; negative where it gains from warmer air. */
-export interface ReceiverLosses {
-	readonly radiated: number;
-	readonly convected: number;
-	readonly conducted: number; // through the lagging
-	readonly unresolved: number; // an efficiency line's, not split
-}
 
 /** What a receiver of any kind loses under these conditions [W]: continuous in all of them, zero where wall and air are alike.
  *  An efficiency line loses lossCoefficient·(wallTemperature − ambient), its `wallTemperature` being the leaving fluid's.
@@ -37,9 +28,4 @@ export function receiverLosses(receiver: Receiver, conditions: ReceiverCondition
 				unresolved: receiver.lossCoefficient * (conditions.wallTemperature - conditions.ambient),
 			};
 	}
-}
-
-/** The sum over all paths [W]. */
-export function totalReceiverLoss(losses: ReceiverLosses): number {
-	return losses.radiated + losses.convected + losses.conducted + losses.unresolved;
 }

@@ -2,7 +2,7 @@ import { radiativeCoefficient } from "../heat/radiation.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscCoefficient } from "./facing-disc.ts";
 import { laggedShell, laggingLoss } from "./lagging.ts";
-import type { ReceiverLosses } from "./losses.ts";
+import type { ReceiverLosses } from "./loss-paths.ts";
 import type { OpenCoilReceiver } from "./receiver.ts";
 
 /** What a bare flat spiral loses [W].

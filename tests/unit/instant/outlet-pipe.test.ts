@@ -12,7 +12,7 @@ import { flowOf, type Steady } from "../../../src/instant/steady.ts";
 import type { Pipe } from "../../../src/loop/loop.ts";
 import { pipeRun } from "../../../src/loop/pipe-run.ts";
 import { receiverBalance } from "../../../src/receiver/balance.ts";
-import { totalReceiverLoss } from "../../../src/receiver/losses.ts";
+import { totalReceiverLoss } from "../../../src/receiver/loss-paths.ts";
 import { duty, heater, heaterWith, noPipe, outletPipe, receivers, sun, task } from "./heaters.ts";
 
 const PIPES: readonly (readonly [string, Pipe])[] = [

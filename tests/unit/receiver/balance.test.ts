@@ -7,7 +7,8 @@ import {
 	receiverBalance,
 	stagnationTemperature,
 } from "../../../src/receiver/balance.ts";
-import { receiverLosses, totalReceiverLoss } from "../../../src/receiver/losses.ts";
+import { totalReceiverLoss } from "../../../src/receiver/loss-paths.ts";
+import { receiverLosses } from "../../../src/receiver/losses.ts";
 import { perfectDish } from "../dish/mirror.ts";
 import { all, measured, tubes } from "./receivers.ts";
 

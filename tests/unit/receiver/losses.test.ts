@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { receiverLosses, totalReceiverLoss } from "../../../src/receiver/losses.ts";
+import { totalReceiverLoss } from "../../../src/receiver/loss-paths.ts";
+import { receiverLosses } from "../../../src/receiver/losses.ts";
 import { all, cavity, glazedCoil, measured, mild, openCoil, tubes } from "./receivers.ts";
 
 const total = (receiver: (typeof all)[number], change: Partial<typeof mild>): number =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fluidById } from "../../../src/fluids/catalogue.ts";
-import { totalReceiverLoss } from "../../../src/receiver/losses.ts";
+import { totalReceiverLoss } from "../../../src/receiver/loss-paths.ts";
 import { receiverSurvey, type SurveyPlan } from "../../../src/receiver/survey.ts";
 import { all, cavity, measured, tubes } from "./receivers.ts";
 
