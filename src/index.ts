@@ -71,7 +71,7 @@ export { totalReceiverLoss } from "./receiver/loss-paths.ts";
 export { receiverLosses } from "./receiver/losses.ts";
 export { absorberWidth, narrowestAbsorber } from "./receiver/narrowest.ts";
 export { proportionedReceiver } from "./receiver/proportions.ts";
-export type { Receiver, TubeReceiver } from "./receiver/receiver.ts";
+export { hasHollow, hasPane, hasTube, type Receiver, type TubeReceiver } from "./receiver/receiver.ts";
 export { receiverSurvey, type SurveyPlan, type SurveyRow } from "./receiver/survey.ts";
 export { surveyMethods } from "./receiver/survey-methods.ts";
 export { absoluteAirMass, relativeAirMass } from "./sky/air-mass.ts";

@@ -1,4 +1,4 @@
-import type { Build } from "../../src/index.ts";
+import { type Build, hasTube } from "../../src/index.ts";
 import type { WarmUpRequest } from "./day-request.ts";
 
 /** How the plant of a request is built, beyond what its heat depends on. */
@@ -11,7 +11,7 @@ export function buildOf({
 	const outdoors = [
 		loop.supply.insulation,
 		loop.return.insulation,
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		...(hasTube(receiver) ? [receiver.insulation] : []),
 		...(tank.surroundingsC === "outdoors" ? [tank.insulation] : []),
 	];
 	return {

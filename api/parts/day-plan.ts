@@ -5,6 +5,7 @@ import {
 	type DayCase,
 	type DaySky,
 	fluidById,
+	hasTube,
 	marchTimes,
 	type Plant,
 	standardPressure,
@@ -66,7 +67,7 @@ export function plantOf(request: WarmUpRequest, fill: Fill): Plant {
 	const openBoiling = boilingPoint(standardPressure(site.elevation));
 	const receiver = coreReceiver(request.receiver, dish, fluidById(request.loop.fluid), site.elevation, fill);
 	const coil = coreCoil(request.coil, tank, fill);
-	const elsewhere = boreVolume(coil) + (receiver.kind === "efficiencyLine" ? 0 : boreVolume(receiver.tube));
+	const elsewhere = boreVolume(coil) + (hasTube(receiver) ? boreVolume(receiver.tube) : 0);
 	const boiling = tankBoilingPoint(tank, site.elevation);
 	const loop = coreLoop(request.loop, elsewhere, boiling, openBoiling, fill);
 	return { site, dish, receiver, loop, coil, tank };

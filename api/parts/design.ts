@@ -3,6 +3,8 @@ import {
 	coilFits,
 	declination,
 	dishOptics,
+	hasHollow,
+	hasTube,
 	loopContent,
 	type Plant,
 	rimAngle,
@@ -96,7 +98,7 @@ export function wireDesign(plant: Plant, task: Task): z.input<typeof Design> {
 }
 
 function wireDish({ dish, receiver, site }: Plant, task: Task): z.input<typeof Design>["dish"] {
-	const opening = receiver.kind === "efficiencyLine" ? undefined : receiver.apertureDiameter;
+	const opening = hasTube(receiver) ? receiver.apertureDiameter : undefined;
 	const sun = declination((task.start + task.end) / 2);
 	const optics = dishOptics(dish, opening ?? dish.focalLength, site.latitude, sun);
 	return {
@@ -113,11 +115,11 @@ function wireDish({ dish, receiver, site }: Plant, task: Task): z.input<typeof D
 }
 
 function wireReceiver({ receiver }: Plant): Pick<z.input<typeof Design>, "receiver"> {
-	if (receiver.kind === "efficiencyLine") return {};
+	if (!hasTube(receiver)) return {};
 	return {
 		receiver: {
 			apertureDiameterM: receiver.apertureDiameter,
-			...(receiver.kind === "cavity" && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
+			...(hasHollow(receiver) && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
 			tubeLengthM: receiver.tube.length,
 			tubeInnerDiameterMm: fromSi.millimetres(receiver.tube.innerDiameter),
 			tubeOuterDiameterMm: fromSi.millimetres(receiver.tube.outerDiameter),

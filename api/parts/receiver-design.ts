@@ -7,6 +7,8 @@ import {
 	dishOptics,
 	type Fluid,
 	filmLimitedReceiver,
+	hasHollow,
+	hasTube,
 	narrowestAbsorber,
 	proportionedReceiver,
 	standardPressure,
@@ -46,7 +48,7 @@ export function coreReceiver(
 	elevation: number,
 	fill: Fill,
 ): CoreReceiver {
-	if (receiver.kind === "efficiencyLine") return efficiencyLine(receiver);
+	if (!hasTube(receiver)) return efficiencyLine(receiver);
 	const pressure = standardPressure(elevation);
 	const unsized = unsizedReceiver(receiver);
 	const given = receiver.apertureDiameterM;
@@ -71,7 +73,7 @@ export function coreReceiverInLight(
 	elevation: number,
 	fill: Fill,
 ): CoreReceiver {
-	if (receiver.kind === "efficiencyLine") return efficiencyLine(receiver);
+	if (!hasTube(receiver)) return efficiencyLine(receiver);
 	const sized = proportionedReceiver(unsizedReceiver(receiver), receiver.apertureDiameterM as number);
 	return sizedReceiver(receiver, sized, light, fluid, standardPressure(elevation), fill);
 }
@@ -83,7 +85,7 @@ function windable(unsized: CoreTubeReceiver, aperture: number): number {
 
 /** The widest that an opening into a hollow of given size can be [m]. */
 function hollowGiven(receiver: TubeReceiver): number {
-	return (receiver.kind === "cavity" ? receiver.innerDiameterM : undefined) ?? Number.POSITIVE_INFINITY;
+	return (hasHollow(receiver) ? receiver.innerDiameterM : undefined) ?? Number.POSITIVE_INFINITY;
 }
 
 function efficiencyLine(receiver: Extract<Receiver, { kind: "efficiencyLine" }>): CoreReceiver {
@@ -108,7 +110,7 @@ function sizedReceiver(
 ): CoreTubeReceiver {
 	const limit = fluid.limits.film.temperature - FILM_MARGIN;
 	const duty = { ...REST_IN_SUN, fluid, pressure, absorbed: REST_IN_SUN.beam * light };
-	const free = receiver.kind === "cavity" || receiver.apertureDiameterM === "auto"; // a disc of given size cannot grow
+	const free = hasHollow(receiver) || receiver.apertureDiameterM === "auto"; // a disc of given size cannot grow
 	return withGivenSizes(receiver, free ? filmLimitedReceiver(sized, duty, limit) : sized, fill);
 }
 
@@ -125,14 +127,21 @@ export function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
 			length: 1,
 		},
 	};
-	if (receiver.kind === "cavity") return { kind: "cavity", ...common, innerDiameter: 1, depth: 1 };
-	if (receiver.kind === "openCoil") return { kind: "openCoil", ...common };
-	return {
-		kind: "glazedCoil",
-		...common,
-		coverTransmittance: receiver.coverTransmittance,
-		coverGap: toSi.millimetres(receiver.coverGapMm),
-	};
+	switch (receiver.kind) {
+		case "cavity":
+			return { kind: "cavity", ...common, innerDiameter: 1, depth: 1 };
+		case "openCoil":
+			return { kind: "openCoil", ...common };
+		case "glazedCoil":
+			return {
+				kind: "glazedCoil",
+				...common,
+				coverTransmittance: receiver.coverTransmittance,
+				coverGap: toSi.millimetres(receiver.coverGapMm),
+			};
+		default:
+			return receiver satisfies never;
+	}
 }
 
 const WHY_SIZE =
@@ -144,7 +153,7 @@ const WHY_LENGTH = "as much tube as covers the absorber, turn against turn";
 function withGivenSizes(receiver: TubeReceiver, sized: CoreTubeReceiver, fill: Fill): CoreTubeReceiver {
 	const fillLength = (length: number) =>
 		receiver.tube.lengthM ?? fill("/receiver/tube/lengthM", length, WHY_LENGTH);
-	if (receiver.kind !== "cavity" || sized.kind !== "cavity")
+	if (!hasHollow(receiver) || !hasHollow(sized))
 		return { ...sized, tube: { ...sized.tube, length: fillLength(sized.tube.length) } };
 	const innerDiameter =
 		receiver.innerDiameterM ?? fill("/receiver/innerDiameterM", sized.innerDiameter, WHY_SIZE);

@@ -1,4 +1,10 @@
-import { absorberWidth, narrowestAbsorber, proportionedReceiver } from "../../src/index.ts";
+import {
+	absorberWidth,
+	hasHollow,
+	hasTube,
+	narrowestAbsorber,
+	proportionedReceiver,
+} from "../../src/index.ts";
 import { contradictory, impossible, outOfRange, type Rule, said } from "../validation/rule.ts";
 import { coreDish, type Dish } from "./dish.ts";
 import { isSized } from "./dish-rules.ts";
@@ -15,8 +21,7 @@ export function mirrorWidth(dish: Dish): number {
 
 /** The receiver is smaller than the dish that lights it. */
 export const receiverWithinDish: Rule<WithReceiver & { readonly dish: Dish }> = ({ dish, receiver }) => {
-	if (receiver.kind === "efficiencyLine" || receiver.apertureDiameterM === "auto" || !isSized(dish))
-		return [];
+	if (!hasTube(receiver) || receiver.apertureDiameterM === "auto" || !isSized(dish)) return [];
 	const across = mirrorWidth(dish);
 	return receiver.apertureDiameterM >= across
 		? [
@@ -30,7 +35,7 @@ export const receiverWithinDish: Rule<WithReceiver & { readonly dish: Dish }> = 
 
 /** A hollow is at least as wide as its opening. */
 export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
-	if (receiver.kind !== "cavity" || receiver.innerDiameterM === undefined) return [];
+	if (!hasHollow(receiver) || receiver.innerDiameterM === undefined) return [];
 	const opening = receiver.apertureDiameterM;
 	return opening !== "auto" && receiver.innerDiameterM < opening
 		? [
@@ -44,8 +49,8 @@ export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
 
 /** A receiver of given size leaves its tube room to be wound. */
 export const tubeWound: Rule<WithReceiver> = ({ receiver }) => {
-	if (receiver.kind === "efficiencyLine") return [];
-	const hollow = receiver.kind === "cavity" ? receiver.innerDiameterM : undefined;
+	if (!hasTube(receiver)) return [];
+	const hollow = hasHollow(receiver) ? receiver.innerDiameterM : undefined;
 	const opening = receiver.apertureDiameterM;
 	if (hollow === undefined && opening === "auto") return [];
 	const unsized = unsizedReceiver(receiver);

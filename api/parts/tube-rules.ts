@@ -1,3 +1,4 @@
+import { hasTube } from "../../src/index.ts";
 import { contradictory, type Rule, type RuleFault, said } from "../validation/rule.ts";
 import type { DayRule } from "./day-request.ts";
 import type { Loop } from "./loop.ts";
@@ -21,7 +22,7 @@ export function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
 }
 
 export const receiverTubeWall: Rule<{ readonly receiver: Receiver }> = ({ receiver }) =>
-	receiver.kind === "efficiencyLine" ? [] : tubeWall("/receiver/tube", receiver.tube);
+	hasTube(receiver) ? tubeWall("/receiver/tube", receiver.tube) : [];
 
 export const pipeWalls: Rule<{ readonly loop: Loop }> = ({ loop }) => [
 	...tubeWall("/loop/supply", loop.supply),

@@ -1,11 +1,11 @@
 import { type Insulation, insulationMaterial } from "../heat/insulation.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasPane, hasTube, type Receiver } from "../receiver/receiver.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
 /** Fibres and panes in the hands of whoever builds it. */
 export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
 	const layers = [
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		...(hasTube(receiver) ? [receiver.insulation] : []),
 		loop.supply.insulation,
 		loop.return.insulation,
 		tank.insulation,
@@ -15,7 +15,7 @@ export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
 
 /** Glass in front of a receiver. */
 export function paneOf(receiver: Receiver): readonly Caution[] {
-	if (receiver.kind !== "glazedCoil") return [];
+	if (!hasPane(receiver)) return [];
 	return [
 		{
 			code: "glass",

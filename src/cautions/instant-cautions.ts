@@ -1,4 +1,5 @@
 import { insulationMaterial } from "../heat/insulation.ts";
+import { outletPipe, vesselBetween } from "../instant/task.ts";
 import { bulkLimit } from "./bulk-limit.ts";
 import type { Caution, HotFluid, Severity } from "./caution.ts";
 import { closedLine } from "./closed-line.ts";
@@ -45,8 +46,9 @@ export function instantCautions(circumstances: InstantCircumstances): readonly C
 
 /** What the pipe to the tap adds: a skin that burns, lagging that meets the steam of a dry receiver, plastic that meets the receiver. */
 function outletCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
-	if (task.arrangement.kind !== "direct" || !outcome.outlet) return [];
-	const { length, insulation } = task.arrangement.outlet;
+	const outlet = outletPipe(task.arrangement);
+	if (!outlet || !outcome.outlet) return [];
+	const { length, insulation } = outlet;
 	if (length === 0) return [];
 	const lagged = insulation.thickness > 0;
 	return [
@@ -60,8 +62,9 @@ function outletCautions({ task, outcome, walls }: InstantCircumstances): readonl
 
 /** What the oil of a vessel adds. */
 function vesselCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
-	if (task.arrangement.kind !== "vessel" || !outcome.vessel) return [];
-	const { fluid, coil, limit } = task.arrangement.vessel;
+	const between = vesselBetween(task.arrangement);
+	if (!between || !outcome.vessel) return [];
+	const { fluid, coil, limit } = between.vessel;
 	const { levelsOff, filmAtCharge, charge } = outcome.vessel.charge;
 	const hot: HotFluid = {
 		plant: { loop: { fluid } },

@@ -1,13 +1,12 @@
 import { insulationMaterial } from "../heat/insulation.ts";
 import type { InsulationMaterial } from "../heat/insulation-materials.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
 /** Lagging hotter than it bears. */
 export const laggingLimit: CautionRule = ({ outcome, plant: { receiver, loop, tank } }) => {
 	const layers = [
-		...(receiver.kind === "efficiencyLine"
-			? []
-			: [["receiver", receiver.insulation, outcome.stagnation] as const]),
+		...(hasTube(receiver) ? [["receiver", receiver.insulation, outcome.stagnation] as const] : []),
 		["supply pipe", loop.supply.insulation, outcome.maximumOil] as const,
 		["return pipe", loop.return.insulation, outcome.maximumOil] as const,
 		["tank", tank.insulation, outcome.endTop] as const,

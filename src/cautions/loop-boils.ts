@@ -1,11 +1,18 @@
+import type { Fluid } from "../fluids/fluid.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
 import { type CautionRule, temperature } from "./caution.ts";
 
-const AQUEOUS = /^(water|propyleneGlycol)/; // ids of the fluids that are mostly water
+/** Families of fluid that are mostly water. */
+const AQUEOUS: Readonly<Record<Fluid["family"], boolean>> = {
+	water: true,
+	glycol: true,
+	mineralOil: false,
+	vegetableOil: false,
+};
 
 /** Water in the loop that passes its boiling point in the open: steam in a circuit whose pressure nobody stated. */
 export const loopBoils: CautionRule = ({ plant: { site, loop }, outcome }) => {
-	if (!AQUEOUS.test(loop.fluid.id)) return [];
+	if (!AQUEOUS[loop.fluid.family]) return [];
 	const boiling = boilingPoint(standardPressure(site.elevation));
 	if (outcome.maximumFilm <= boiling) return [];
 	return [

@@ -1,6 +1,6 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { insulationMaterial } from "../heat/insulation.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasTube, type Receiver } from "../receiver/receiver.ts";
 import { bulkLimit } from "./bulk-limit.ts";
 import type { Caution, DayAir, HotFluid } from "./caution.ts";
 import { bySeverity } from "./cautions.ts";
@@ -39,7 +39,7 @@ export function receiverCautions(seen: ReceiverCircumstances): readonly Caution[
 }
 
 function laggingCautions({ receiver, hottest, weatherproof }: ReceiverCircumstances): readonly Caution[] {
-	if (receiver.kind === "efficiencyLine" || receiver.insulation.thickness === 0) return [];
+	if (!hasTube(receiver) || receiver.insulation.thickness === 0) return [];
 	const { insulation } = receiver;
 	return [
 		...laggingAboveLimit([["receiver", insulationMaterial(insulation.material), hottest.stagnation]]),

@@ -1,12 +1,13 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { water } from "../fluids/water.ts";
+import { outletPipe } from "../instant/task.ts";
 import { type Caution, type CautionRule, type DayAir, temperature } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 import { coolsTo, mayFreeze } from "./may-freeze.ts";
 
 /** Frost in an instant heater's water: in its receiver, or in the coil of its vessel. */
 export const instantFrost: CautionRule<InstantCircumstances> = ({ task, air }) => {
-	if (task.arrangement.kind === "direct") return receiverFrost(water, air);
+	if (outletPipe(task.arrangement)) return receiverFrost(water, air);
 	if (air.source === "assumed") return mayFreeze("coil", air);
 	if (!coolsTo(water.limits.coldest.temperature, air)) return [];
 	return [

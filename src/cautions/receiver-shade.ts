@@ -1,11 +1,14 @@
+import type { Dish } from "../dish/dish.ts";
+import { absorberWidth } from "../receiver/narrowest.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import type { CautionRule } from "./caution.ts";
 
 /** A receiver that shades more of its dish than was allowed for. */
 export const receiverShade: CautionRule = ({ plant: { dish, receiver } }) => {
-	if (dish.kind !== "twoAxis" || receiver.kind === "efficiencyLine") return [];
-	const bare = receiver.kind === "cavity" ? receiver.innerDiameter : receiver.apertureDiameter;
-	const outer = bare + 2 * (receiver.tube.outerDiameter + receiver.insulation.thickness);
-	const shade = Math.min(1, (outer / dish.diameter) ** 2);
+	const shaded = shadedDiameter(dish);
+	if (shaded === undefined || !hasTube(receiver)) return [];
+	const outer = absorberWidth(receiver) + 2 * (receiver.tube.outerDiameter + receiver.insulation.thickness);
+	const shade = Math.min(1, (outer / shaded) ** 2);
 	if (shade <= dish.blockedFraction) return [];
 	return [
 		{
@@ -21,3 +24,15 @@ export const receiverShade: CautionRule = ({ plant: { dish, receiver } }) => {
 		},
 	];
 };
+
+/** Diameter of the aperture that a receiver shades [m]; undefined where it stands beside the beam. */
+function shadedDiameter(dish: Dish): number | undefined {
+	switch (dish.kind) {
+		case "twoAxis":
+			return dish.diameter;
+		case "fixedFocusOffset":
+			return undefined;
+		default:
+			return dish satisfies never;
+	}
+}

@@ -1,9 +1,10 @@
+import { outletPipe } from "../instant/task.ts";
 import { type CautionRule, temperature } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 
 /** Water that stands in the focus when the tap closes. */
 export const standingWater: CautionRule<InstantCircumstances> = ({ outcome, task }) =>
-	task.arrangement.kind === "direct"
+	outletPipe(task.arrangement)
 		? [
 				{
 					code: "standingWaterBoils",

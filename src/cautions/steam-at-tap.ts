@@ -1,4 +1,5 @@
 import { drawnFlow } from "../instant/outlet-story.ts";
+import { outletPipe } from "../instant/task.ts";
 import { boilingPoint } from "../sky/atmosphere.ts";
 import { type CautionRule, temperature } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
@@ -22,8 +23,8 @@ export const steamAtTap: CautionRule<InstantCircumstances> = (circumstances) => 
 /** The wanted flow under the best sun, or water as hot as wanted where no flow is asked for [K]. */
 function hottestAtTap({ heater, task, outcome }: InstantCircumstances): number {
 	const { arrangement, duty, wantedFlow } = task;
-	if (arrangement.kind !== "direct" || wantedFlow === undefined || outcome.best.serving === "tooLittle")
-		return duty.wanted;
-	const { atTap } = drawnFlow(heater, arrangement.outlet, duty, wantedFlow, outcome.best.conditions);
+	const outlet = outletPipe(arrangement);
+	if (!outlet || wantedFlow === undefined || outcome.best.serving === "tooLittle") return duty.wanted;
+	const { atTap } = drawnFlow(heater, outlet, duty, wantedFlow, outcome.best.conditions);
 	return Math.max(duty.wanted, atTap ?? duty.boiling); // what boils on the way comes as steam
 }

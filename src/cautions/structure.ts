@@ -1,3 +1,4 @@
+import type { Dish } from "../dish/dish.ts";
 import type { CautionRule } from "./caution.ts";
 
 /** Wind on a sail, water on a roof. */
@@ -8,7 +9,7 @@ export const structure: CautionRule = ({ plant: { dish, tank } }) => [
 		parameters: {
 			mirrorArea: {
 				kind: "area",
-				value: dish.kind === "twoAxis" ? (Math.PI / 4) * dish.diameter ** 2 : dish.mirrorArea,
+				value: sailArea(dish),
 			},
 			water: { kind: "volume", value: tank.fill },
 		},
@@ -16,3 +17,15 @@ export const structure: CautionRule = ({ plant: { dish, tank } }) => [
 			"A dish of {mirrorArea} is a sail, and {water} of water weigh a kilogram a litre. A structural engineer must prove roof, mast and anchors for wind, snow and quake to your local building code; the dish must stow itself in a storm.",
 	},
 ];
+
+/** What the wind finds of a dish [m²]. */
+function sailArea(dish: Dish): number {
+	switch (dish.kind) {
+		case "twoAxis":
+			return (Math.PI / 4) * dish.diameter ** 2;
+		case "fixedFocusOffset":
+			return dish.mirrorArea;
+		default:
+			return dish satisfies never;
+	}
+}

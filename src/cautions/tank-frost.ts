@@ -1,4 +1,4 @@
-import type { Tank } from "../tank/tank.ts";
+import { airAround, type Tank } from "../tank/tank.ts";
 import { type CautionRule, type DayAir, temperature } from "./caution.ts";
 import { mayFreeze } from "./may-freeze.ts";
 
@@ -11,7 +11,7 @@ export const tankFrost: CautionRule<{ readonly plant: { readonly tank: Tank }; r
 }) => {
 	const outdoors = tank.surroundings.kind === "outdoors";
 	if (outdoors && air.source === "assumed") return mayFreeze("tank", air);
-	const coldest = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : air.coldest;
+	const coldest = airAround(tank.surroundings, air.coldest, 0).ambient;
 	if (coldest > FREEZING) return [];
 	return [
 		{

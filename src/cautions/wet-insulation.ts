@@ -1,10 +1,11 @@
 import type { Insulation } from "../heat/insulation.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
 /** Lagging that rain gets into. */
 export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, build }) => {
 	const layers = [
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
+		...(hasTube(receiver) ? [receiver.insulation] : []),
 		loop.supply.insulation,
 		loop.return.insulation,
 		tank.insulation,

@@ -32,7 +32,14 @@ export interface DishSpots {
 }
 
 export function dishSpots(dish: Dish): DishSpots {
-	return dish.kind === "twoAxis" ? paraboloidSpots(dish) : offAxisSpots(dish);
+	switch (dish.kind) {
+		case "twoAxis":
+			return paraboloidSpots(dish);
+		case "fixedFocusOffset":
+			return offAxisSpots(dish);
+		default:
+			return dish satisfies never;
+	}
 }
 
 /** Share of the light that falls within a circle about the focus [-]: `interceptFactor` of the mirror that throws these spots. */

@@ -8,7 +8,12 @@ import { rimAngle } from "./paraboloid.ts";
  *  Error   of a fixed-focus dish as built: 0.001 of the light on tubes and 0.003 through a pane; at the nearest focus allowed 0.003 and 0.02
  *  Check   rays from the off-axis mirror   tests/unit/dish/light-cone.test.ts */
 export function lightCone(dish: Dish): number {
-	return dish.kind === "twoAxis"
-		? rimAngle(dish.diameter, dish.focalLength)
-		: rimAngle(2 * Math.sqrt(fixedFocusAperture(dish.mirrorArea, 0, 0) / Math.PI), dish.focalLength);
+	switch (dish.kind) {
+		case "twoAxis":
+			return rimAngle(dish.diameter, dish.focalLength);
+		case "fixedFocusOffset":
+			return rimAngle(2 * Math.sqrt(fixedFocusAperture(dish.mirrorArea, 0, 0) / Math.PI), dish.focalLength);
+		default:
+			return dish satisfies never;
+	}
 }

@@ -7,7 +7,7 @@ const LARGEST_ERROR = 0.03; // [rad] of slope, rays to 20 mrad were traced (test
 /** What a dish's optics rest on, and where that is stretched: a rim angle beyond 90°, whose outer light counts as missed,
  *  and errors that are no longer small angles. */
 export function dishMethods(dish: Dish): readonly Method[] {
-	const deep = dish.kind === "twoAxis" && rimAngle(dish.diameter, dish.focalLength) > Math.PI / 2;
+	const deep = isDeep(dish);
 	const rough = Math.max(dish.slopeError, dish.specularity, dish.trackingError) > LARGEST_ERROR;
 	return [
 		apertureMethod(dish),
@@ -19,17 +19,34 @@ export function dishMethods(dish: Dish): readonly Method[] {
 	];
 }
 
+/** Whether the rim angle passes 90°. */
+function isDeep(dish: Dish): boolean {
+	switch (dish.kind) {
+		case "twoAxis":
+			return rimAngle(dish.diameter, dish.focalLength) > Math.PI / 2;
+		case "fixedFocusOffset":
+			return false;
+		default:
+			return dish satisfies never;
+	}
+}
+
 /** What the area facing the sun rests on. */
 export function apertureMethod(dish: Dish): Method {
-	return dish.kind === "twoAxis"
-		? {
+	switch (dish.kind) {
+		case "twoAxis":
+			return {
 				name: "Geometry of a paraboloid",
 				source: "Rabl, Active Solar Collectors and Their Applications, 1985, ch. 7",
 				outsideRange: false,
-			}
-		: {
+			};
+		case "fixedFocusOffset":
+			return {
 				name: "Seasonal aperture of a fixed-focus dish",
 				source: "Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502",
 				outsideRange: false,
 			};
+		default:
+			return dish satisfies never;
+	}
 }

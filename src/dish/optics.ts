@@ -24,9 +24,26 @@ export interface DishOptics {
 /** Area of beam that a dish takes, normal to the beam [m²].
  *  @param latitude,declination  [rad]; only a fixed-focus dish, reshaped by season, asks for them */
 export function apertureArea(dish: Dish, latitude: number, declination: number): number {
-	return dish.kind === "twoAxis"
-		? (Math.PI * dish.diameter * dish.diameter) / 4
-		: fixedFocusAperture(dish.mirrorArea, latitude, declination);
+	switch (dish.kind) {
+		case "twoAxis":
+			return (Math.PI * dish.diameter * dish.diameter) / 4;
+		case "fixedFocusOffset":
+			return fixedFocusAperture(dish.mirrorArea, latitude, declination);
+		default:
+			return dish satisfies never;
+	}
+}
+
+/** Area of the mirror's surface [m²]. */
+function reflectingArea(dish: Dish): number {
+	switch (dish.kind) {
+		case "twoAxis":
+			return mirrorArea(dish.diameter, dish.focalLength);
+		case "fixedFocusOffset":
+			return dish.mirrorArea;
+		default:
+			return dish satisfies never;
+	}
 }
 
 /** Share of the beam on the aperture that the mirror sends towards the focus, whether or not it meets the receiver [-]. */
@@ -53,7 +70,7 @@ export function dishOptics(
 	const clean = reflected * dish.cleanliness;
 	return {
 		apertureArea: area,
-		mirrorArea: dish.kind === "twoAxis" ? mirrorArea(dish.diameter, dish.focalLength) : dish.mirrorArea,
+		mirrorArea: reflectingArea(dish),
 		interceptFactor: intercept,
 		geometricConcentration: (4 * area) / (Math.PI * receiverApertureDiameter * receiverApertureDiameter),
 		shares: {

@@ -5,5 +5,12 @@ import type { Dish } from "./dish.ts";
  *  looks along the polar axis at the mirror, which stands on the ground: down by the latitude, all day and year.
  *  @param latitude  of the site [rad]     @param altitude  of the sun, counted as 0 below the horizon [rad] */
 export function receiverTilt(dish: Dish, latitude: number, altitude: number): number {
-	return dish.kind === "fixedFocusOffset" ? Math.abs(latitude) : Math.max(0, altitude);
+	switch (dish.kind) {
+		case "twoAxis":
+			return Math.max(0, altitude);
+		case "fixedFocusOffset":
+			return Math.abs(latitude);
+		default:
+			return dish satisfies never;
+	}
 }

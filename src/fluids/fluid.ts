@@ -8,6 +8,7 @@ export interface FluidLimit {
  *  Each function is defined, finite and positive over `range`; beyond it the end value is held, and the caller flags it. */
 export interface Fluid {
 	readonly id: string;
+	readonly family: "water" | "glycol" | "mineralOil" | "vegetableOil"; // what it is made of, and so what its properties rest on
 	readonly name: string;
 	readonly source: string;
 	readonly range: readonly [low: number, high: number]; // [K]

@@ -60,6 +60,7 @@ export function propyleneGlycol(percent: GlycolPercent): Fluid {
 	const scaled = (temperature: number) => heldScaled(temperature, range[0], range[1]);
 	return {
 		id: `propyleneGlycol${percent}`,
+		family: "glycol",
 		name: `Propylene glycol ${percent} % by volume in water`,
 		source: "fit to ASHRAE Handbook Fundamentals (2001) ch. 21, aqueous propylene glycol",
 		range,

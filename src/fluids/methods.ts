@@ -15,24 +15,32 @@ export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): rea
 		source: "ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384",
 		outsideRange: thin,
 	};
-	if (fluid.id.startsWith("mineralOil"))
-		return [
-			walther,
-			{
-				name: "Heat capacity and conductivity of petroleum oils",
-				source: "Cragoe, NBS Misc. Publ. 97 (1929)",
-				outsideRange: beyond(CRAGOE),
-			},
-			{
-				name: "Density of lubricating oils",
-				source: "API MPMS ch. 11.1 / ASTM D1250",
-				outsideRange: false,
-			},
-		];
 	const own: Method = {
 		name: `Properties of ${fluid.name}`,
 		source: fluid.source,
 		outsideRange: beyond(fluid.range),
 	};
-	return fluid.id === "vegetableOil" ? [walther, own] : [own];
+	switch (fluid.family) {
+		case "water":
+		case "glycol":
+			return [own];
+		case "vegetableOil":
+			return [walther, own];
+		case "mineralOil":
+			return [
+				walther,
+				{
+					name: "Heat capacity and conductivity of petroleum oils",
+					source: "Cragoe, NBS Misc. Publ. 97 (1929)",
+					outsideRange: beyond(CRAGOE),
+				},
+				{
+					name: "Density of lubricating oils",
+					source: "API MPMS ch. 11.1 / ASTM D1250",
+					outsideRange: false,
+				},
+			];
+		default:
+			return fluid.family satisfies never;
+	}
 }

@@ -47,6 +47,7 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 	const density = (temperature: number) => densityFrom(densityAt15C, held(temperature));
 	return {
 		id: oil.id,
+		family: "mineralOil",
 		name: oil.name,
 		source: "Cragoe, NBS Misc. Publ. 97 (1929); ASTM D341 (Walther); API MPMS ch. 11.1",
 		range,

@@ -29,6 +29,7 @@ const density = (temperature: number) => polynomial(DENSITY, scaled(temperature)
  *  Check   viscosities of edible oils, Diamante & Lan (2014)   tests/reference/oil.reference.ts */
 export const vegetableOil: Fluid = {
 	id: "vegetableOil",
+	family: "vegetableOil",
 	name: "Vegetable oil",
 	source:
 		"Noureddini et al. (1992), Fasina & Colley (2008), Hoffmann et al. (2018): rounded, value from memory",

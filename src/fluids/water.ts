@@ -43,6 +43,7 @@ const END_OF_FIT =
  *  Check   the same formulations, independently computed   tests/reference/water.reference.ts */
 export const water: Fluid = {
 	id: "water",
+	family: "water",
 	name: "Water",
 	source: "fits to IAPWS R7-97(2012) region 1, R12-08 (viscosity) and R15-11 (conductivity)",
 	range: [LOW, HIGH],

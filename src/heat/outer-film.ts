@@ -60,8 +60,16 @@ export function cylinderFilm(
 }
 
 function naturalFace(face: Face, Ra: number, Pr: number, warm: boolean): number {
-	if (face.facing === "side") return nusseltVerticalPlate(Ra, Pr);
-	return (face.facing === "up") === warm ? nusseltHotPlateUp(Ra) : nusseltHotPlateDown(Ra);
+	switch (face.facing) {
+		case "side":
+			return nusseltVerticalPlate(Ra, Pr);
+		case "up":
+			return warm ? nusseltHotPlateUp(Ra) : nusseltHotPlateDown(Ra);
+		case "down":
+			return warm ? nusseltHotPlateDown(Ra) : nusseltHotPlateUp(Ra);
+		default:
+			return face.facing satisfies never;
+	}
 }
 
 /** Film on a flat face in air, as for the cylinder; a face colder than the air swaps the parts of up and down. */

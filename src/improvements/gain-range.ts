@@ -168,8 +168,17 @@ function sampleRange({ gains }: Gain, rows: readonly Worth[], name: DayAnswer): 
 const NEVER = Number.POSITIVE_INFINITY;
 
 function timeSaved({ gains, reaches }: Worth): number {
-	if (reaches === "onlyWith") return NEVER;
-	return reaches === "onlyWithout" ? -NEVER : gains.timeToTarget;
+	switch (reaches) {
+		case "onlyWith":
+			return NEVER;
+		case "onlyWithout":
+			return -NEVER;
+		case "both":
+		case "neither":
+			return gains.timeToTarget;
+		default:
+			return reaches satisfies never;
+	}
 }
 
 const finite = (value: number) => (Number.isFinite(value) ? value : Number.NaN);

@@ -50,6 +50,8 @@ export function improved(of: DayCase, id: ImprovementId, steps: Steps, outcome: 
 			return longerCoil(of, steps.coilLength);
 		case "shorterPipes":
 			return shorterPipes(of, steps.shorterPipes);
+		default:
+			return id satisfies never;
 	}
 }
 

@@ -2,6 +2,8 @@ import { coilFits } from "../coil/geometry.ts";
 import { type Insulation, insulationMaterial } from "../heat/insulation.ts";
 import type { Loop, Pipe } from "../loop/loop.ts";
 import type { Plant } from "../plant/plant.ts";
+import { hasTube } from "../receiver/receiver.ts";
+import { standsOutdoors } from "../tank/tank.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
 import type { Changed } from "./changed.ts";
 
@@ -76,8 +78,8 @@ function weathered({ loop, receiver, tank }: Plant): readonly Insulation[] {
 	return [
 		loop.supply.insulation,
 		loop.return.insulation,
-		...(receiver.kind === "efficiencyLine" ? [] : [receiver.insulation]),
-		...(tank.surroundings.kind === "outdoors" ? [tank.insulation] : []),
+		...(hasTube(receiver) ? [receiver.insulation] : []),
+		...(standsOutdoors(tank.surroundings) ? [tank.insulation] : []),
 	];
 }
 
@@ -98,11 +100,8 @@ export function dampened(of: DayCase, moisture: number): DayCase {
 				supply: { ...loop.supply, insulation: damp(loop.supply.insulation) },
 				return: { ...loop.return, insulation: damp(loop.return.insulation) },
 			},
-			receiver:
-				receiver.kind === "efficiencyLine"
-					? receiver
-					: { ...receiver, insulation: damp(receiver.insulation) },
-			tank: tank.surroundings.kind === "outdoors" ? { ...tank, insulation: damp(tank.insulation) } : tank,
+			receiver: hasTube(receiver) ? { ...receiver, insulation: damp(receiver.insulation) } : receiver,
+			tank: standsOutdoors(tank.surroundings) ? { ...tank, insulation: damp(tank.insulation) } : tank,
 		},
 	};
 }

@@ -1,4 +1,5 @@
 import type { Dish } from "../dish/dish.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
 import type { Changed } from "./changed.ts";
 
@@ -11,26 +12,31 @@ export function largerAperture(of: DayCase, more: number): Changed {
 	const { dish } = of.plant;
 	const stretch = Math.sqrt(1 + more);
 	const focalLength = dish.focalLength * stretch;
-	return dish.kind === "twoAxis"
-		? withDish(of, { ...dish, diameter: dish.diameter * stretch, focalLength })
-		: withDish(of, { ...dish, mirrorArea: dish.mirrorArea * (1 + more), focalLength });
+	switch (dish.kind) {
+		case "twoAxis":
+			return withDish(of, { ...dish, diameter: dish.diameter * stretch, focalLength });
+		case "fixedFocusOffset":
+			return withDish(of, { ...dish, mirrorArea: dish.mirrorArea * (1 + more), focalLength });
+		default:
+			return dish satisfies never;
+	}
 }
 
 export function newMirror(of: DayCase, reflectance: number): Changed {
 	const { dish, receiver } = of.plant;
-	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (!hasTube(receiver)) return "measuredWhole";
 	return dish.reflectance < reflectance ? withDish(of, { ...dish, reflectance }) : "alreadySo";
 }
 
 export function washedMirror(of: DayCase, cleanliness: number): Changed {
 	const { dish, receiver } = of.plant;
-	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (!hasTube(receiver)) return "measuredWhole";
 	return dish.cleanliness < cleanliness ? withDish(of, { ...dish, cleanliness }) : "alreadySo";
 }
 
 export function truerMirror(of: DayCase, less: number): Changed {
 	const { dish, receiver } = of.plant;
-	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (!hasTube(receiver)) return "measuredWhole";
 	if (dish.slopeError === 0) return "alreadySo";
 	return withDish(of, { ...dish, slopeError: dish.slopeError * (1 - less) });
 }

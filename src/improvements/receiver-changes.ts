@@ -2,10 +2,10 @@ import { apertureArea } from "../dish/optics.ts";
 import type { DayOutcome, DaySeries } from "../plant/outcome.ts";
 import { apertureOfMostHeat } from "../receiver/best-aperture.ts";
 import { proportionedReceiver } from "../receiver/proportions.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasTube, type Receiver } from "../receiver/receiver.ts";
 import { standardPressure } from "../sky/atmosphere.ts";
 import { declination } from "../sun/position.ts";
-import type { DayCase } from "../uncertainty/day-case.ts";
+import type { DayCase, DaySky } from "../uncertainty/day-case.ts";
 import type { Changed } from "./changed.ts";
 import type { Steps } from "./steps.ts";
 
@@ -17,54 +17,77 @@ function withReceiver(of: DayCase, receiver: Receiver): DayCase {
 
 export function coated(of: DayCase, emittance: number): Changed {
 	const { receiver } = of.plant;
-	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (!hasTube(receiver)) return "measuredWhole";
 	return receiver.emittance > emittance ? withReceiver(of, { ...receiver, emittance }) : "alreadySo";
 }
 
 /** A pane before a bare spiral. */
 export function glazed(of: DayCase, { transmittance, gap }: Steps["glazing"]): Changed {
 	const { receiver } = of.plant;
-	if (receiver.kind === "efficiencyLine") return "measuredWhole";
-	if (receiver.kind === "glazedCoil") return "alreadySo";
-	if (receiver.kind === "cavity") return "notOnThisReceiver";
-	return withReceiver(of, {
-		...receiver,
-		kind: "glazedCoil",
-		coverTransmittance: transmittance,
-		coverGap: gap,
-	});
+	switch (receiver.kind) {
+		case "openCoil":
+			return withReceiver(of, {
+				...receiver,
+				kind: "glazedCoil",
+				coverTransmittance: transmittance,
+				coverGap: gap,
+			});
+		case "glazedCoil":
+			return "alreadySo";
+		case "cavity":
+			return "notOnThisReceiver";
+		case "efficiencyLine":
+			return "measuredWhole";
+		default:
+			return receiver satisfies never;
+	}
 }
 
 /** A step towards the aperture that leaves most heat on this day: of a cavity the opening alone, as by a ring before it or a hole
  *  cut wider; of a flat spiral with its tube. */
 export function betterAperture(of: DayCase, step: number, outcome: DayOutcome): Changed {
 	const { receiver, dish } = of.plant;
-	if (receiver.kind === "efficiencyLine") return "measuredWhole";
+	if (!hasTube(receiver)) return "measuredWhole";
 	if (!(outcome.balance.beam > 0)) return "noSun";
 	const best = apertureOfMostHeat(dish, receiver, setting(of, outcome));
 	const now = receiver.apertureDiameter;
 	if (Math.abs(best / now - 1) <= AS_GOOD) return "alreadySo";
 	const wanted = Math.min(Math.max(best, now * (1 - step)), now * (1 + step));
-	if (receiver.kind !== "cavity") return withReceiver(of, proportionedReceiver(receiver, wanted));
-	const apertureDiameter = Math.min(wanted, receiver.innerDiameter);
-	return apertureDiameter === now ? "noRoom" : withReceiver(of, { ...receiver, apertureDiameter });
+	switch (receiver.kind) {
+		case "cavity": {
+			const apertureDiameter = Math.min(wanted, receiver.innerDiameter);
+			return apertureDiameter === now ? "noRoom" : withReceiver(of, { ...receiver, apertureDiameter });
+		}
+		case "openCoil":
+		case "glazedCoil":
+			return withReceiver(of, proportionedReceiver(receiver, wanted));
+		default:
+			return receiver satisfies never;
+	}
 }
 
 /** The day's mean of what an aperture is chosen for, weighted by the beam. */
 function setting({ plant: { dish, site }, sky, task }: DayCase, { series }: DayOutcome) {
-	const wind =
-		sky.kind === "clear"
-			? sky.sky.wind
-			: Float64Array.from(sky.sky.wind).reduce((sum, v) => sum + v, 0) / sky.sky.wind.length;
 	const beam = beamWeighted(series, series.beam);
 	return {
 		power: beam * apertureArea(dish, site.latitude, declination((task.start + task.end) / 2)),
 		fluidTemperature: (beamWeighted(series, series.oilHot) + beamWeighted(series, series.oilCold)) / 2,
 		ambient: beamWeighted(series, series.ambient),
-		wind,
+		wind: meanWind(sky),
 		pressure: standardPressure(site.elevation),
 		altitude: Math.max(0, beamWeighted(series, series.sunAltitude)),
 	};
+}
+
+function meanWind(sky: DaySky): number {
+	switch (sky.kind) {
+		case "clear":
+			return sky.sky.wind;
+		case "measured":
+			return Float64Array.from(sky.sky.wind).reduce((sum, v) => sum + v, 0) / sky.sky.wind.length;
+		default:
+			return sky satisfies never;
+	}
 }
 
 function beamWeighted({ beam }: DaySeries, column: readonly number[]): number {

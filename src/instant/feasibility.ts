@@ -11,7 +11,7 @@ import { type DrawnFlow, drawnFlow, type OutletStory, outletStory } from "./outl
 import { type InstantRow, instantRow } from "./row.ts";
 import { type ServedUse, servedUses } from "./served-uses.ts";
 import { flowOf } from "./steady.ts";
-import type { InstantTask } from "./task.ts";
+import { type InstantTask, outletPipe, vesselBetween } from "./task.ts";
 import { type Findings, type InstantReason, reasons, servedShare, type Verdict, verdict } from "./verdict.ts";
 import { type ChargedDraw, chargedDraw, type VesselCharge, vesselCharge } from "./vessel-charge.ts";
 
@@ -86,10 +86,9 @@ function byGift(a: InstantRow, b: InstantRow): number {
 
 function levelRow(heater: Heater, task: InstantTask, conditions: Conditions): LevelRow {
 	const { arrangement, duty, wantedFlow } = task;
+	const outlet = outletPipe(arrangement);
 	const drawn =
-		wantedFlow !== undefined && arrangement.kind === "direct"
-			? drawnFlow(heater, arrangement.outlet, duty, wantedFlow, conditions)
-			: undefined;
+		wantedFlow !== undefined && outlet ? drawnFlow(heater, outlet, duty, wantedFlow, conditions) : undefined;
 	return {
 		...instantRow(heater, task, conditions),
 		drawn,
@@ -105,10 +104,11 @@ function neededFor(heater: Heater, task: InstantTask, conditions: Conditions): N
 
 function vesselStory(heater: Heater, task: InstantTask, conditions: Conditions): VesselStory | undefined {
 	const { arrangement, duty, wantedFlow } = task;
-	if (arrangement.kind !== "vessel") return undefined;
+	const between = vesselBetween(arrangement);
+	if (!between) return undefined;
 	const { ambient, wind, pressure } = conditions;
-	const model = vesselModel(arrangement.vessel, ambient, wind, pressure);
-	const charge = vesselCharge(heater, model, arrangement.start, conditions);
+	const model = vesselModel(between.vessel, ambient, wind, pressure);
+	const charge = vesselCharge(heater, model, between.start, conditions);
 	return {
 		charge,
 		draw:

@@ -1,7 +1,7 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
-import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.ts";
+import { type EfficiencyLineReceiver, hasTube, type TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
 import type { Heater } from "./heater.ts";
 import { settled } from "./settled.ts";
@@ -33,9 +33,9 @@ const MARGIN = 1.5; // on the upper bracket: conductivity and heat capacity chan
 export function heatedStream(heater: Heater, stream: Stream, conditions: Conditions): HeatedStream {
 	const absorbed = absorbedLight(heater, conditions);
 	const { receiver } = heater;
-	return receiver.kind === "efficiencyLine"
-		? byLine(receiver, absorbed, stream, conditions)
-		: byTube(receiver, heater.convection, absorbed, stream, conditions);
+	return hasTube(receiver)
+		? byTube(receiver, heater.convection, absorbed, stream, conditions)
+		: byLine(receiver, absorbed, stream, conditions);
 }
 
 function byLine(

@@ -2,7 +2,7 @@ import type { Dish } from "../dish/dish.ts";
 import { lightCone } from "../dish/light-cone.ts";
 import { apertureArea, dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasTube, type Receiver } from "../receiver/receiver.ts";
 
 /** A dish on the sun and what stands in its focus. */
 export interface Heater {
@@ -19,7 +19,7 @@ const AS_CORRELATED = 1; // [-] the correlations taken at their word
 export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, declination: number): Heater {
 	const area = apertureArea(dish, latitude, declination);
 	const { lowestAltitude } = dish;
-	if (receiver.kind === "efficiencyLine") {
+	if (!hasTube(receiver)) {
 		const absorbingArea = area * receiver.opticalEfficiency;
 		return { receiver, apertureArea: area, absorbingArea, lowestAltitude, convection: AS_CORRELATED };
 	}
@@ -42,7 +42,7 @@ export function scaledHeater(heater: Heater, factor: number): Heater {
 }
 
 function scaledReceiver(receiver: Receiver, factor: number): Receiver {
-	if (receiver.kind === "efficiencyLine")
+	if (!hasTube(receiver))
 		return {
 			...receiver,
 			lossCoefficient: receiver.lossCoefficient * factor,
@@ -55,7 +55,15 @@ function scaledReceiver(receiver: Receiver, factor: number): Receiver {
 		outerDiameter: receiver.tube.outerDiameter * stretch,
 		length: receiver.tube.length * stretch,
 	};
-	if (receiver.kind !== "cavity") return { ...receiver, apertureDiameter, tube };
-	const innerDiameter = receiver.innerDiameter * stretch;
-	return { ...receiver, apertureDiameter, innerDiameter, depth: receiver.depth * stretch, tube };
+	switch (receiver.kind) {
+		case "cavity": {
+			const innerDiameter = receiver.innerDiameter * stretch;
+			return { ...receiver, apertureDiameter, innerDiameter, depth: receiver.depth * stretch, tube };
+		}
+		case "openCoil":
+		case "glazedCoil":
+			return { ...receiver, apertureDiameter, tube };
+		default:
+			return receiver satisfies never;
+	}
 }

@@ -1,7 +1,7 @@
 import { water } from "../fluids/water.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
-import type { EfficiencyLineReceiver, TubeReceiver } from "../receiver/receiver.ts";
+import { type EfficiencyLineReceiver, hasTube, type TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
@@ -21,9 +21,9 @@ const USUAL_SUPERHEAT = 10; // [K] of the wall over the water, where the search 
 export function leastFlow(heater: Heater, duty: Duty, conditions: Conditions): number {
 	const absorbed = absorbedLight(heater, conditions);
 	if (!(absorbed > 0 && duty.cold < duty.boiling)) return 0;
-	return heater.receiver.kind === "efficiencyLine"
-		? byLine(heater.receiver, absorbed, duty, conditions)
-		: byTube(heater.receiver, heater.convection, absorbed, duty, conditions);
+	return hasTube(heater.receiver)
+		? byTube(heater.receiver, heater.convection, absorbed, duty, conditions)
+		: byLine(heater.receiver, absorbed, duty, conditions);
 }
 
 function byLine(

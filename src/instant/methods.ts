@@ -5,11 +5,12 @@ import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import type { Heater } from "./heater.ts";
 import type { OilVessel } from "./oil-vessel.ts";
 import { outletMethods } from "./outlet-methods.ts";
 import type { InstantRow } from "./row.ts";
-import { flowOf } from "./steady.ts";
+import { flowOf, flows } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
 
 const HELICAL =
@@ -25,12 +26,9 @@ export function instantMethods(
 	rows: readonly InstantRow[],
 ): readonly Method[] {
 	const { receiver } = heater;
-	const flowing = rows.filter(({ steady }) => steady.kind === "flows");
-	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
 	return [
-		...(receiver.kind === "efficiencyLine"
-			? []
-			: [
+		...(hasTube(receiver)
+			? [
 					inRange(
 						"Intercept factor, Gaussian spread by ring and direction",
 						"Stine & Geyer, Power from the Sun, ch. 8; Rabl, Active Solar Collectors, 1985",
@@ -38,23 +36,34 @@ export function instantMethods(
 					{
 						name: "Film inside the receiver's tube",
 						source: HELICAL,
-						outsideRange: flowing.some((row) => filmStrayed(heater, task, row)),
+						outsideRange: rows.some((row) => filmStrayed(heater, task, row)),
 					},
-				]),
+				]
+			: []),
 		...receiverMethods(receiver, [
 			stateOf(rows[0]!, task),
 			...rows.slice(1).map((row) => stateOf(row, task)),
 		]),
 		inRange("Boiling point at the pressure of the line", "IAPWS-IF97, region 4; ISO 2533:1975"),
-		...(task.arrangement.kind === "vessel"
-			? vesselMethods(task.arrangement.vessel, task, flowing, coldest)
-			: outletMethods(task.arrangement.outlet, task, rows)),
+		...arrangementMethods(task, rows),
 	];
+}
+
+function arrangementMethods(task: InstantTask, rows: readonly InstantRow[]): readonly Method[] {
+	const { arrangement } = task;
+	switch (arrangement.kind) {
+		case "vessel":
+			return vesselMethods(arrangement.vessel, task, rows);
+		case "direct":
+			return outletMethods(arrangement.outlet, task, rows);
+		default:
+			return arrangement satisfies never;
+	}
 }
 
 /** The receiver under one sun; at the wanted temperature where nothing flows. */
 function stateOf({ steady, conditions }: InstantRow, { duty }: InstantTask): ReceiverConditions {
-	const wall = steady.kind === "flows" ? (steady.oil ? steady.oil.film : steady.hottestWall) : undefined;
+	const wall = flows(steady) ? (steady.oil ? steady.oil.film : steady.hottestWall) : undefined;
 	return { ...conditions, wallTemperature: wall ?? duty.wanted };
 }
 
@@ -63,25 +72,30 @@ function filmStrayed(
 	{ arrangement, duty }: InstantTask,
 	{ steady }: InstantRow,
 ): boolean {
-	if (receiver.kind === "efficiencyLine" || steady.kind !== "flows") return false;
-	if (arrangement.kind === "vessel")
-		return receiverFilmOutsideRange(
-			receiver,
-			arrangement.vessel.fluid,
-			steady.oil?.temperature ?? duty.wanted,
-			arrangement.vessel.circulation,
-		);
-	const mean = (duty.cold + (steady.outlet?.leaving ?? duty.wanted)) / 2;
-	return receiverFilmOutsideRange(receiver, water, mean, steady.massFlow / water.density(mean));
+	if (!hasTube(receiver) || !flows(steady)) return false;
+	switch (arrangement.kind) {
+		case "vessel": {
+			const { fluid, circulation } = arrangement.vessel;
+			const temperature = steady.oil?.temperature ?? duty.wanted;
+			return receiverFilmOutsideRange(receiver, fluid, temperature, circulation);
+		}
+		case "direct": {
+			const mean = (duty.cold + (steady.outlet?.leaving ?? duty.wanted)) / 2;
+			return receiverFilmOutsideRange(receiver, water, mean, steady.massFlow / water.density(mean));
+		}
+		default:
+			return arrangement satisfies never;
+	}
 }
 
 function vesselMethods(
 	vessel: OilVessel,
 	{ duty }: InstantTask,
-	flowing: readonly InstantRow[],
-	coldest: number,
+	rows: readonly InstantRow[],
 ): readonly Method[] {
 	const { coil, insulation } = vessel;
+	const flowing = rows.filter(({ steady }) => flows(steady));
+	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
 	const mean = (duty.cold + duty.wanted) / 2;
 	const viscosity = water.viscosity(mean);
 	const Pr = (viscosity * water.heatCapacity(mean)) / water.conductivity(mean);

@@ -5,7 +5,7 @@ import { oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import { type Heater, scaledHeater } from "./heater.ts";
-import { vesselModel } from "./oil-vessel.ts";
+import { type OilVessel, vesselModel } from "./oil-vessel.ts";
 import { leavingAlong, pipeConductance } from "./outlet-pipe.ts";
 import { receiverFlow } from "./receiver-flow.ts";
 import { settled } from "./settled.ts";
@@ -35,10 +35,26 @@ export function neededAperture(
 	conditions: Conditions,
 ): NeededAperture {
 	if (duty.wanted >= duty.boiling) return { kind: "beyondBound" };
-	if (arrangement.kind === "direct")
-		return forTap(arrangement.outlet, heater, duty, wantedFlow, largest, conditions);
+	switch (arrangement.kind) {
+		case "direct":
+			return forTap(arrangement.outlet, heater, duty, wantedFlow, largest, conditions);
+		case "vessel":
+			return forVessel(arrangement.vessel, heater, duty, wantedFlow, largest, conditions);
+		default:
+			return arrangement satisfies never;
+	}
+}
+
+/** The same for water behind a vessel. */
+function forVessel(
+	vessel: OilVessel,
+	heater: Heater,
+	duty: Duty,
+	wantedFlow: number,
+	largest: number,
+	conditions: Conditions,
+): NeededAperture {
 	const wanted = wantedFlow * enthalpyRise(duty);
-	const { vessel } = arrangement;
 	const oil = oilTemperatureFor(vessel, wanted, duty, vessel.limit);
 	if (oil === undefined) return { kind: "coilTooSmall" };
 	const model = vesselModel(vessel, conditions.ambient, conditions.wind, conditions.pressure);

@@ -4,7 +4,7 @@ import { regime } from "../loop/flow.ts";
 import type { Pipe } from "../loop/loop.ts";
 import type { Method } from "../methods.ts";
 import type { InstantRow } from "./row.ts";
-import { flowOf } from "./steady.ts";
+import { flowOf, flows } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
 
 const inRange = (name: string, source: string): Method => ({ name, source, outsideRange: false });
@@ -19,9 +19,7 @@ export function outletMethods(
 	const { material: id, thickness, moisture } = pipe.insulation;
 	const coldest = Math.min(...rows.map(({ conditions }) => conditions.ambient));
 	const hottest = Math.max(
-		...rows.map(
-			({ steady }) => (steady.kind === "flows" ? steady.outlet?.leaving : undefined) ?? duty.wanted,
-		),
+		...rows.map(({ steady }) => (flows(steady) ? steady.outlet?.leaving : undefined) ?? duty.wanted),
 	);
 	const material = insulationMaterial(id);
 	const regimes = rows.map(({ steady }) =>

@@ -8,8 +8,8 @@ import { heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
 import { massUntilHot, pipeSkin } from "./outlet-pipe.ts";
 import type { InstantRow } from "./row.ts";
-import { flowOf } from "./steady.ts";
-import type { InstantTask } from "./task.ts";
+import { flowOf, flows } from "./steady.ts";
+import { type InstantTask, outletPipe } from "./task.ts";
 
 /** A flow drawn through the focus, whatever temperature comes of it. */
 export interface DrawnFlow {
@@ -47,10 +47,9 @@ export function outletStory(
 	{ arrangement, duty }: InstantTask,
 	{ steady, conditions }: InstantRow,
 ): OutletStory | undefined {
-	if (arrangement.kind !== "direct") return undefined;
-	const pipe = arrangement.outlet;
-	const mean =
-		steady.kind === "flows" && steady.outlet ? (steady.outlet.leaving + duty.wanted) / 2 : duty.wanted;
+	const pipe = outletPipe(arrangement);
+	if (!pipe) return undefined;
+	const mean = flows(steady) && steady.outlet ? (steady.outlet.leaving + duty.wanted) / 2 : duty.wanted;
 	return {
 		content: boreVolume(pipe),
 		untilHot: massUntilHot(pipe, duty),

@@ -1,7 +1,7 @@
 import { water } from "../fluids/water.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
-import type { TubeReceiver } from "../receiver/receiver.ts";
+import { hasTube, type TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
@@ -27,7 +27,7 @@ export function receiverFlow(heater: Heater, duty: Duty, conditions: Conditions)
 	const asWanted = () => duty.wanted;
 	const quick = settledFlow(heater, duty, conditions, asWanted);
 	const { receiver } = heater;
-	if (quick || receiver.kind === "efficiencyLine") return quick;
+	if (quick || !hasTube(receiver)) return quick;
 	const absorbed = absorbedLight(heater, conditions);
 	const mean = (duty.cold + duty.wanted) / 2;
 	if (!(absorbed > 0 && gainAtWall(receiver, heater.convection, absorbed, conditions, mean) > 0))
@@ -53,7 +53,7 @@ export function settledFlow(
 	const { receiver, convection } = heater;
 	const absorbed = absorbedLight(heater, conditions);
 	if (!(absorbed > 0)) return undefined;
-	if (receiver.kind === "efficiencyLine") {
+	if (!hasTube(receiver)) {
 		const line = (power: number) =>
 			absorbed - receiver.lossCoefficient * (leavingAt(power) - conditions.ambient);
 		const first = absorbed - receiver.lossCoefficient * (duty.wanted - conditions.ambient);

@@ -2,7 +2,7 @@ import type { Conditions } from "./conditions.ts";
 import type { Heater } from "./heater.ts";
 import { leastFlow } from "./least-flow.ts";
 import { boilsOnWall, flowOf, powerOf, type Steady } from "./steady.ts";
-import { type InstantTask, steadyFlow } from "./task.ts";
+import { type InstantTask, outletPipe, steadyFlow } from "./task.ts";
 
 /** What becomes of what was asked under one sun. */
 export type Serving = "serves" | "tooLittle" | "boils";
@@ -21,7 +21,7 @@ const CLOSE = 1e-3; // [-] of the wanted flow that may be wanting: no tap is set
 export function instantRow(heater: Heater, task: InstantTask, conditions: Conditions): InstantRow {
 	const { arrangement, duty } = task;
 	const steady = steadyFlow(arrangement, heater, duty, conditions);
-	const least = arrangement.kind === "direct" ? leastFlow(heater, duty, conditions) : 0;
+	const least = outletPipe(arrangement) ? leastFlow(heater, duty, conditions) : 0;
 	const beam = conditions.beam * heater.apertureArea;
 	return {
 		conditions,

@@ -5,7 +5,7 @@ import type { Heater } from "./heater.ts";
 import { type NeededAperture, neededAperture } from "./needed-aperture.ts";
 import { vesselModel } from "./oil-vessel.ts";
 import type { Steady } from "./steady.ts";
-import { type InstantTask, steadyFlow } from "./task.ts";
+import { type InstantTask, steadyFlow, vesselBetween } from "./task.ts";
 import { USES, type Use } from "./uses.ts";
 import { type ChargedDraw, chargedDraw } from "./vessel-charge.ts";
 
@@ -30,6 +30,7 @@ export function servedUses(
 	charge: number,
 ): readonly ServedUse[] {
 	const { arrangement } = task;
+	const between = vesselBetween(arrangement);
 	const { cold } = task.duty;
 	const density = water.density(cold);
 	return USES.map((use) => {
@@ -45,17 +46,16 @@ export function servedUses(
 			lavishPower: lavishFlow * enthalpyRise({ cold, wanted: use.lavish.temperature }),
 			given: steadyFlow(arrangement, heater, modest, conditions),
 			needed: neededAperture(arrangement, heater, modest, modestFlow, task.largestAperture, conditions),
-			fromCharge:
-				arrangement.kind === "vessel"
-					? chargedDraw(
-							heater,
-							vesselModel(arrangement.vessel, ambient, wind, pressure),
-							charge,
-							modest,
-							modestFlow,
-							conditions,
-						)
-					: undefined,
+			fromCharge: between
+				? chargedDraw(
+						heater,
+						vesselModel(between.vessel, ambient, wind, pressure),
+						charge,
+						modest,
+						modestFlow,
+						conditions,
+					)
+				: undefined,
 		};
 	});
 }

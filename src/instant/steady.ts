@@ -1,15 +1,14 @@
 /** What an instant heater gives for as long as sun and air stay as they are. */
-export type Steady =
-	| {
-			readonly kind: "flows";
-			readonly massFlow: number; // of water at the wanted temperature [kg/s]
-			readonly power: number; // in the water that comes to the tap: massFlow × rise of enthalpy [W]
-			readonly hottestWall: number | undefined; // that the water touches [K]; unknown of an efficiency line
-			readonly outlet: SteadyOutlet | undefined; // of water straight through the focus
-			readonly oil: SteadyOil | undefined; // where a vessel stands between
-	  }
-	| { readonly kind: "none" }
-	| { readonly kind: "lostInPipe" }; // at the focus some would flow, but the pipe to the tap takes more than any flow brings
+export type Steady = Flowing | { readonly kind: "none" } | { readonly kind: "lostInPipe" }; // at the focus some would flow, but the pipe to the tap takes more than any flow brings
+
+interface Flowing {
+	readonly kind: "flows";
+	readonly massFlow: number; // of water at the wanted temperature [kg/s]
+	readonly power: number; // in the water that comes to the tap: massFlow × rise of enthalpy [W]
+	readonly hottestWall: number | undefined; // that the water touches [K]; unknown of an efficiency line
+	readonly outlet: SteadyOutlet | undefined; // of water straight through the focus
+	readonly oil: SteadyOil | undefined; // where a vessel stands between
+}
 
 /** The pipe to the tap while water runs steadily. */
 export interface SteadyOutlet {
@@ -24,17 +23,30 @@ export interface SteadyOil {
 	readonly atLimit: boolean; // hotter oil would pass more heat, but it stands at its limit and light is turned away
 }
 
+/** Whether water comes to the tap at all. */
+export function flows(steady: Steady): steady is Flowing {
+	switch (steady.kind) {
+		case "flows":
+			return true;
+		case "none":
+		case "lostInPipe":
+			return false;
+		default:
+			return steady satisfies never;
+	}
+}
+
 /** Water that flows [kg/s]; 0 where none does. */
 export function flowOf(steady: Steady): number {
-	return steady.kind === "flows" ? steady.massFlow : 0;
+	return flows(steady) ? steady.massFlow : 0;
 }
 
 /** Heat in the water that comes to the tap, over the feed's [W]; 0 where none flows. */
 export function powerOf(steady: Steady): number {
-	return steady.kind === "flows" ? steady.power : 0;
+	return flows(steady) ? steady.power : 0;
 }
 
 /** Whether water boils on the wall it touches. */
 export function boilsOnWall(steady: Steady, boiling: number): boolean {
-	return steady.kind === "flows" && steady.hottestWall !== undefined && steady.hottestWall >= boiling;
+	return flows(steady) && steady.hottestWall !== undefined && steady.hottestWall >= boiling;
 }

@@ -15,11 +15,13 @@ export type Arrangement =
 			readonly kind: "direct";
 			readonly outlet: Pipe /* from receiver to tap; length 0 where it is drawn at the focus */;
 	  }
-	| {
-			readonly kind: "vessel";
-			readonly vessel: OilVessel;
-			readonly start: number; // temperature of oil and vessel when the sun comes on [K]
-	  };
+	| Between;
+
+interface Between {
+	readonly kind: "vessel";
+	readonly vessel: OilVessel;
+	readonly start: number; // temperature of oil and vessel when the sun comes on [K]
+}
 
 /** The sun of a day, and when water is wanted of it. */
 export interface InstantDay {
@@ -46,7 +48,38 @@ export function steadyFlow(
 	conditions: Conditions,
 ): Steady {
 	if (duty.wanted >= duty.boiling) return { kind: "none" };
-	if (arrangement.kind === "direct") return directFlow(heater, arrangement.outlet, duty, conditions);
-	const { ambient, wind, pressure } = conditions;
-	return vesselFlow(heater, vesselModel(arrangement.vessel, ambient, wind, pressure), duty, conditions);
+	switch (arrangement.kind) {
+		case "direct":
+			return directFlow(heater, arrangement.outlet, duty, conditions);
+		case "vessel": {
+			const { ambient, wind, pressure } = conditions;
+			return vesselFlow(heater, vesselModel(arrangement.vessel, ambient, wind, pressure), duty, conditions);
+		}
+		default:
+			return arrangement satisfies never;
+	}
+}
+
+/** The vessel between; undefined where the water goes straight through the focus. */
+export function vesselBetween(arrangement: Arrangement): Between | undefined {
+	switch (arrangement.kind) {
+		case "vessel":
+			return arrangement;
+		case "direct":
+			return undefined;
+		default:
+			return arrangement satisfies never;
+	}
+}
+
+/** The pipe from the receiver to the tap; undefined behind a vessel, which stands at the tap. */
+export function outletPipe(arrangement: Arrangement): Pipe | undefined {
+	switch (arrangement.kind) {
+		case "direct":
+			return arrangement.outlet;
+		case "vessel":
+			return undefined;
+		default:
+			return arrangement satisfies never;
+	}
 }

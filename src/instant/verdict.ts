@@ -59,10 +59,36 @@ export function reasons(heater: Heater, task: InstantTask, findings: Findings): 
 		else if (best.serving === "tooLittle") found.push("tooLittleHeat");
 		else if (rows.some(({ serving }) => serving === "tooLittle")) found.push("weakSunForPart");
 		if (rows.some(({ serving }) => serving === "boils")) found.push("boilsInReceiver");
-		if (needed?.kind === "beyondBound") found.push("noDishWithinBound");
-		if (needed?.kind === "coilTooSmall") found.push("limitedByOilLimit");
+		const short = needed && whyNoDish(needed);
+		if (short) found.push(short);
 	}
 	if (charge && !charge.reachesAsked) found.push("chargeNotReached");
-	if (draw?.kind === "coilTooSmall") found.push("coilTooSmall");
+	if (draw && !isPassed(draw)) found.push("coilTooSmall");
 	return found;
+}
+
+function whyNoDish(needed: NeededAperture): InstantReason | undefined {
+	switch (needed.kind) {
+		case "found":
+			return undefined;
+		case "beyondBound":
+			return "noDishWithinBound";
+		case "coilTooSmall":
+			return "limitedByOilLimit";
+		default:
+			return needed satisfies never;
+	}
+}
+
+/** Whether the coil passes the flow at first. */
+function isPassed(draw: ChargedDraw): boolean {
+	switch (draw.kind) {
+		case "sustained":
+		case "lasts":
+			return true;
+		case "coilTooSmall":
+			return false;
+		default:
+			return draw satisfies never;
+	}
 }

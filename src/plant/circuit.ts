@@ -3,6 +3,7 @@ import { circuitPressureDrop, type Segment } from "../loop/flow.ts";
 import { pipeSegment } from "../loop/pipe-flow.ts";
 import { type PumpDuty, pumpDuty } from "../loop/pump.ts";
 import { woundDiameter } from "../receiver/film.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import { COIL, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 import type { Plant } from "./plant.ts";
 
@@ -17,7 +18,7 @@ export function circuitDuty(plant: Plant, temperatures: Float64Array): PumpDuty 
 		tubeSegment(coil, coil.coilDiameter, fluid, temperatures[COIL]!),
 		pipeSegment(loop.return, fluid, temperatures[RETURN]!),
 	];
-	if (receiver.kind !== "efficiencyLine")
+	if (hasTube(receiver))
 		segments.push(tubeSegment(receiver.tube, woundDiameter(receiver), fluid, temperatures[RECEIVER]!));
 	return pumpDuty(loop.pump, (flow) => circuitPressureDrop(segments, loop.fittingsLossFactor, flow));
 }

@@ -111,8 +111,20 @@ function innerStep(model: PlantModel, state: PlantState, control: ControlState, 
 	const power = now.beam * model.apertureArea * model.light.absorbed;
 	if (power === 0) return Number.POSITIVE_INFINITY;
 	const facing = whereDishFaces(model, control, now);
-	if (facing === "oilLimit") return AWAY; // the fluid cools within seconds, and the dish must not come back late
-	if (facing !== "onSun") return Number.POSITIVE_INFINITY;
+	switch (facing) {
+		case "onSun":
+			return stepOnSun(model, state, control, power);
+		case "oilLimit":
+			return AWAY; // the fluid cools within seconds, and the dish must not come back late
+		case "tankLimit":
+		case "below":
+			return Number.POSITIVE_INFINITY;
+		default:
+			return facing satisfies never;
+	}
+}
+
+function stepOnSun(model: PlantModel, state: PlantState, control: ControlState, power: number): number {
 	const { oilLimit, highLimit } = model.plant.loop.control;
 	const oil = state.loop.temperatures[RECEIVER]!;
 	const toOilLimit = Math.max(0, oilLimit - oil);

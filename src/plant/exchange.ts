@@ -5,7 +5,7 @@ import { pipeInsideFilm } from "../loop/pipe-flow.ts";
 import type { ReceiverSurroundings } from "../receiver/balance.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { receiverLosses } from "../receiver/losses.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasTube, type Receiver } from "../receiver/receiver.ts";
 import { layerHeatCapacity } from "../tank/model.ts";
 import { circuitDuty } from "./circuit.ts";
 import type { LinearLoss, LoopCoefficients } from "./coefficients.ts";
@@ -64,10 +64,9 @@ export function exchange(
 			capacityRate: flow * fluid.density(temperatures[RETURN]!) * fluid.heatCapacity(mean),
 			ambient: now.ambient,
 			absorbed,
-			film:
-				receiver.kind === "efficiencyLine"
-					? Number.POSITIVE_INFINITY
-					: receiverFilmConductance(receiver, fluid, mean, flow),
+			film: hasTube(receiver)
+				? receiverFilmConductance(receiver, fluid, mean, flow)
+				: Number.POSITIVE_INFINITY,
 			supplyPipe: supply.coefficient,
 			returnPipe: back.coefficient,
 			fittings: loop.fittingsLossCoefficient,
@@ -121,7 +120,7 @@ export function linearLoss(
 	const warmer = at + SLOPE_STEP;
 	const there = receiverLosses(receiver, { wallTemperature: warmer, ambient, wind, pressure, altitude });
 	return {
-		refersTo: receiver.kind === "efficiencyLine" ? "outlet" : "wall",
+		refersTo: hasTube(receiver) ? "wall" : "outlet",
 		at,
 		radiated: here.radiated,
 		convected: here.convected * factors.receiverConvection,

@@ -6,6 +6,7 @@ import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import type { Weather } from "../sky/weather.ts";
 import type { PlantModel } from "./model.ts";
 import type { DayRecords } from "./records.ts";
@@ -45,7 +46,7 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 	const { dish, receiver, loop, tank } = model.plant;
 	const coldest = weather.ambient.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
 	return [
-		...(receiver.kind === "efficiencyLine" ? [apertureMethod(dish)] : dishMethods(dish)),
+		...(hasTube(receiver) ? dishMethods(dish) : [apertureMethod(dish)]),
 		...receiverMethods(receiver, [harshestState(model, records, weather, coldest)]),
 		{ ...HELICAL, outsideRange: filmStrayed(model, records) },
 		inRange(HORIZONTAL_TUBE),
@@ -84,8 +85,7 @@ function filmStrayed(model: PlantModel, records: DayRecords): boolean {
 		(oil, row) =>
 			flow[row]! > 0 &&
 			(coilFilmOutsideRange(coil, loop.fluid, oil, flow[row]!) ||
-				(receiver.kind !== "efficiencyLine" &&
-					receiverFilmOutsideRange(receiver, loop.fluid, oil, flow[row]!))),
+				(hasTube(receiver) && receiverFilmOutsideRange(receiver, loop.fluid, oil, flow[row]!))),
 	);
 }
 

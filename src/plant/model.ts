@@ -7,6 +7,7 @@ import type { Pipe } from "../loop/loop.ts";
 import { pipeHeldHeat } from "../loop/pipe.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
 import { receiverHeldHeatCapacity } from "../receiver/film.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
 import { declination } from "../sun/position.ts";
 import { type TankModel, tankModel } from "../tank/model.ts";
@@ -50,7 +51,7 @@ export function plantModel(
 	const airPressure = standardPressure(plant.site.elevation);
 	const optics = dishOptics(
 		plant.dish,
-		plant.receiver.kind === "efficiencyLine" ? plant.dish.focalLength : plant.receiver.apertureDiameter,
+		hasTube(plant.receiver) ? plant.receiver.apertureDiameter : plant.dish.focalLength,
 		plant.site.latitude,
 		declination(time),
 	);
@@ -69,7 +70,7 @@ export function plantModel(
 
 function lightPath(plant: Plant, optics: DishOptics): LightPath {
 	const receiver = plant.receiver;
-	if (receiver.kind === "efficiencyLine")
+	if (!hasTube(receiver))
 		return {
 			blocked: 0,
 			soiling: 0,
@@ -98,7 +99,7 @@ function nodeModel(plant: Plant, temperature: number): NodeModel {
 	const density = fluid.density(temperature);
 	const fluidMass = new Float64Array(NODES);
 	const held = new Float64Array(NODES);
-	fluidMass[RECEIVER] = receiver.kind === "efficiencyLine" ? 0 : density * boreVolume(receiver.tube);
+	fluidMass[RECEIVER] = hasTube(receiver) ? density * boreVolume(receiver.tube) : 0;
 	fluidMass[SUPPLY] = density * boreVolume(loop.supply);
 	fluidMass[COIL] = density * boreVolume(coil);
 	fluidMass[RETURN] = density * boreVolume(loop.return);

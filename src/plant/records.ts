@@ -3,7 +3,7 @@ import { emptyLedger, type Ledger } from "./ledger.ts";
 import { NODES, RECEIVER, RETURN } from "./nodes.ts";
 import type { DaySeries } from "./outcome.ts";
 import type { PlantState } from "./state.ts";
-import type { StepReport } from "./step.ts";
+import type { DishFacing, StepReport } from "./step.ts";
 
 type Columns = { -readonly [K in keyof DaySeries]: number[] };
 
@@ -72,11 +72,7 @@ export function recordStep(
 	records.steps += 1;
 	records.maximumOil = Math.max(records.maximumOil, report.oil);
 	records.maximumFilm = Math.max(records.maximumFilm, report.film);
-	if (report.lit > 0) {
-		if (report.onSun === "tankLimit") records.tankLimitTime += dt;
-		if (report.onSun === "oilLimit") records.oilLimitTime += dt;
-		if (report.onSun === "onSun") records.onSunTime += dt;
-	}
+	if (report.lit > 0) recordFacing(records, report.onSun, dt);
 	if (report.drive.flow > 0) {
 		records.pumpTime += dt;
 		records.pumped += report.drive.flow * dt;
@@ -84,6 +80,24 @@ export function recordStep(
 		if (report.drive.flow < STARVED * setFlow) records.starvedTime += dt;
 	}
 	if (report.vented > 0 && Number.isNaN(records.boilTime)) records.boilTime = time;
+}
+
+function recordFacing(records: DayRecords, facing: DishFacing, dt: number): void {
+	switch (facing) {
+		case "onSun":
+			records.onSunTime += dt;
+			break;
+		case "tankLimit":
+			records.tankLimitTime += dt;
+			break;
+		case "oilLimit":
+			records.oilLimitTime += dt;
+			break;
+		case "below":
+			break;
+		default:
+			facing satisfies never;
+	}
 }
 
 /** Adds a row to the series at instant `i` of the weather. */

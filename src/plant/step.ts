@@ -1,6 +1,7 @@
 import { receiverTilt } from "../dish/receiver-tilt.ts";
 import { shellLossCoefficient } from "../tank/shell.ts";
 import { tankStep } from "../tank/stratified.ts";
+import { airAround } from "../tank/tank.ts";
 import { circulatingStep } from "./circulation.ts";
 import type { LoopFluxes } from "./coefficients.ts";
 import { type ControlState, controlled } from "./control.ts";
@@ -144,22 +145,14 @@ function tankSurroundings(
 	now: Conditions,
 ): { coefficient: number; surface: number; temperature: number } {
 	const { tank } = model.plant;
-	const indoors = tank.surroundings.kind === "indoors";
-	const temperature = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : now.ambient;
+	const { ambient, wind } = airAround(tank.surroundings, now.ambient, now.wind);
 	const layers = state.tank.temperatures;
 	const mean = layers.reduce((sum, t) => sum + t, 0) / layers.length;
-	const shell = shellLossCoefficient(
-		tank,
-		mean,
-		temperature,
-		indoors ? 0 : now.wind,
-		model.airPressure,
-		state.shellSurface,
-	);
+	const shell = shellLossCoefficient(tank, mean, ambient, wind, model.airPressure, state.shellSurface);
 	return {
 		coefficient: shell.coefficient * model.factors.tankLoss,
 		surface: shell.surfaceTemperature,
-		temperature,
+		temperature: ambient,
 	};
 }
 

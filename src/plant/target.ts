@@ -41,8 +41,16 @@ export function crossing(target: number, before: Sight, after: Sight): Sight | u
 
 function watchedTemperature(model: PlantModel, state: PlantState, at: Task["target"]["at"]): number {
 	const layers = state.tank.temperatures;
-	if (at === "mean") return meanTemperature(layers);
-	if (at === "top") return layers[0]!;
-	const fromTop = Math.floor((1 - model.plant.tank.outletHeight) * layers.length);
-	return layers[Math.min(layers.length - 1, fromTop)]!;
+	switch (at) {
+		case "mean":
+			return meanTemperature(layers);
+		case "top":
+			return layers[0]!;
+		case "outlet": {
+			const fromTop = Math.floor((1 - model.plant.tank.outletHeight) * layers.length);
+			return layers[Math.min(layers.length - 1, fromTop)]!;
+		}
+		default:
+			return at satisfies never;
+	}
 }

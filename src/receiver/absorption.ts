@@ -32,5 +32,7 @@ export function receiverAbsorptance(receiver: Receiver, rimAngle: number): numbe
 			);
 		case "efficiencyLine":
 			return 1;
+		default:
+			return receiver satisfies never;
 	}
 }

@@ -5,7 +5,7 @@ import type { ReceiverConditions } from "./conditions.ts";
 import { receiverFilmConductance } from "./film.ts";
 import { type ReceiverLosses, totalReceiverLoss } from "./loss-paths.ts";
 import { receiverLosses } from "./losses.ts";
-import type { Receiver } from "./receiver.ts";
+import { hasTube, type Receiver } from "./receiver.ts";
 
 /** Air, wind and sun about a receiver. */
 export type ReceiverSurroundings = Omit<ReceiverConditions, "wallTemperature">;
@@ -37,7 +37,7 @@ const HOTTEST = 6000; // [K] no absorber outshines the sun: second law
  *  Range   DomainError impossible where even 6000 K does not pass on what is absorbed */
 export function receiverBalance(receiver: Receiver, operation: ReceiverOperation): ReceiverBalance {
 	const { fluid, fluidTemperature, flow, absorbed, ambient } = operation;
-	if (receiver.kind === "efficiencyLine") {
+	if (!hasTube(receiver)) {
 		const losses = receiverLosses(receiver, { ...operation, wallTemperature: fluidTemperature });
 		return balance(absorbed - losses.unresolved, losses, fluidTemperature, absorbed);
 	}

@@ -35,7 +35,18 @@ export function apertureOfMostHeat(dish: Dish, receiver: TubeReceiver, setting: 
 
 /** Where the best aperture is looked for [m]. */
 export function apertureBounds(dish: Dish): readonly [low: number, high: number] {
-	const width = dish.kind === "twoAxis" ? dish.diameter : Math.sqrt((4 * dish.mirrorArea) / Math.PI);
-	const high = Math.min(LARGEST * dish.focalLength, WIDEST * width, LARGEST_BUILT);
+	const high = Math.min(LARGEST * dish.focalLength, WIDEST * mirrorWidth(dish), LARGEST_BUILT);
 	return [Math.min(SMALLEST * dish.focalLength, high / 2), high];
+}
+
+/** Diameter of the mirror, or of a disc of its area [m]. */
+function mirrorWidth(dish: Dish): number {
+	switch (dish.kind) {
+		case "twoAxis":
+			return dish.diameter;
+		case "fixedFocusOffset":
+			return Math.sqrt((4 * dish.mirrorArea) / Math.PI);
+		default:
+			return dish satisfies never;
+	}
 }

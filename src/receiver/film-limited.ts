@@ -1,7 +1,8 @@
 import { DomainError } from "../errors.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { type ReceiverOperation, receiverBalance } from "./balance.ts";
-import { proportionedReceiver, withHollow } from "./proportions.ts";
+import { absorberWidth } from "./narrowest.ts";
+import { receiverOfWidth } from "./proportions.ts";
 import type { TubeReceiver } from "./receiver.ts";
 
 const MOST_GROWTH = 30; // times the size it came with; common practice, no source
@@ -25,9 +26,8 @@ export function filmLimitedReceiver(
 	operation: ReceiverOperation,
 	filmLimit: number,
 ): TubeReceiver {
-	const size = receiver.kind === "cavity" ? receiver.innerDiameter : receiver.apertureDiameter;
-	const grown = (to: number): TubeReceiver =>
-		receiver.kind === "cavity" ? withHollow(receiver, to) : proportionedReceiver(receiver, to);
+	const size = absorberWidth(receiver);
+	const grown = (to: number): TubeReceiver => receiverOfWidth(receiver, to);
 	const excess = (to: number): number => receiverBalance(grown(to), operation).filmTemperature - filmLimit;
 	if (receiverBalance(receiver, operation).filmTemperature <= filmLimit) return receiver;
 	let small = size;

@@ -1,15 +1,21 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { helicalOutsideRange, nusseltHelical } from "../heat/helical-coil.ts";
-import type { Receiver, TubeReceiver } from "./receiver.ts";
+import { hasTube, type Receiver, type TubeReceiver } from "./receiver.ts";
 
 const COPPER_HEAT_CAPACITY = 8933 * 385; // [J/m³K] ± 1 %, Incropera & DeWitt 6e, Table A.1, pure copper at 300 K
 
 /** Diameter, centre to centre, that the receiver's tube is wound to [m]: around the hollow, or the mean of a flat spiral's
  *  turns weighted by their length, ⅔ of the outer one (exact for turns that touch). */
 export function woundDiameter(receiver: TubeReceiver): number {
-	return receiver.kind === "cavity"
-		? receiver.innerDiameter + receiver.tube.outerDiameter
-		: (2 / 3) * receiver.apertureDiameter;
+	switch (receiver.kind) {
+		case "cavity":
+			return receiver.innerDiameter + receiver.tube.outerDiameter;
+		case "openCoil":
+		case "glazedCoil":
+			return (2 / 3) * receiver.apertureDiameter;
+		default:
+			return receiver satisfies never;
+	}
 }
 
 /** Conductance h·A from the receiver's tube to the fluid in it [W/K].
@@ -51,7 +57,7 @@ function reynolds(diameter: number, fluid: Fluid, temperature: number, flow: num
 /** Heat that the receiver holds per kelvin [J/K]: its copper tube and the fluid in it; the lagging, which follows late and
  *  only in part, is left out. An efficiency line states its own. */
 export function receiverHeldHeatCapacity(receiver: Receiver, fluid: Fluid, temperature: number): number {
-	if (receiver.kind === "efficiencyLine") return receiver.heldHeatCapacity;
+	if (!hasTube(receiver)) return receiver.heldHeatCapacity;
 	const { innerDiameter, outerDiameter, length } = receiver.tube;
 	const bore = (Math.PI / 4) * innerDiameter * innerDiameter * length;
 	const metal = (Math.PI / 4) * outerDiameter * outerDiameter * length - bore;

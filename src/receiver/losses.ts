@@ -27,5 +27,7 @@ export function receiverLosses(receiver: Receiver, conditions: ReceiverCondition
 				conducted: 0,
 				unresolved: receiver.lossCoefficient * (conditions.wallTemperature - conditions.ambient),
 			};
+		default:
+			return receiver satisfies never;
 	}
 }

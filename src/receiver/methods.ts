@@ -4,7 +4,7 @@ import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscOutsideRange } from "./facing-disc.ts";
 import { gapOutsideRange } from "./glazed-coil.ts";
-import type { CavityReceiver, Receiver, TubeReceiver } from "./receiver.ts";
+import { type CavityReceiver, hasTube, type Receiver, type TubeReceiver } from "./receiver.ts";
 
 const CAVITY_DATA = [400 + ICE_POINT, 700 + ICE_POINT] as const; // [K] walls that Stine & McDonald measured (value from memory)
 const WIDEST_OPENING = 1; // [-] of their average inner dimension
@@ -28,7 +28,7 @@ export function stretchedByAny(each: readonly (readonly Method[])[]): readonly M
 }
 
 function methodsAt(receiver: Receiver, state: ReceiverConditions): readonly Method[] {
-	if (receiver.kind === "efficiencyLine")
+	if (!hasTube(receiver))
 		return [
 			{ name: "receiver: efficiency line", source: "the measured coefficients given", outsideRange: false },
 		];
@@ -60,6 +60,8 @@ function faceMethods(receiver: TubeReceiver, state: ReceiverConditions): readonl
 					outsideRange: gapOutsideRange(receiver, state),
 				},
 			];
+		default:
+			return receiver satisfies never;
 	}
 }
 

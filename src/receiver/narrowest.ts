@@ -8,10 +8,26 @@ const OUTER_OVER_MEAN = 1.5; // [-] of a flat spiral, as `woundDiameter` has it
 export function narrowestAbsorber(receiver: Pick<TubeReceiver, "kind" | "tube">): number {
 	const { innerDiameter, outerDiameter } = receiver.tube;
 	const helix = NARROWEST_HELIX * innerDiameter;
-	return receiver.kind === "cavity" ? Math.max(0, helix - outerDiameter) : OUTER_OVER_MEAN * helix;
+	switch (receiver.kind) {
+		case "cavity":
+			return Math.max(0, helix - outerDiameter);
+		case "openCoil":
+		case "glazedCoil":
+			return OUTER_OVER_MEAN * helix;
+		default:
+			return receiver.kind satisfies never;
+	}
 }
 
 /** How wide the absorber is [m]: the disc of a flat spiral, the hollow of a cavity. */
 export function absorberWidth(receiver: TubeReceiver): number {
-	return receiver.kind === "cavity" ? receiver.innerDiameter : receiver.apertureDiameter;
+	switch (receiver.kind) {
+		case "cavity":
+			return receiver.innerDiameter;
+		case "openCoil":
+		case "glazedCoil":
+			return receiver.apertureDiameter;
+		default:
+			return receiver satisfies never;
+	}
 }

@@ -10,17 +10,36 @@ const DEPTH_OVER_HOLLOW = 1; // [-] our proportion, no source
  *  @param apertureDiameter  [m] */
 export function proportionedReceiver<R extends TubeReceiver>(receiver: R, apertureDiameter: number): R;
 export function proportionedReceiver(receiver: TubeReceiver, apertureDiameter: number): TubeReceiver {
-	if (receiver.kind !== "cavity")
-		return {
-			...receiver,
-			apertureDiameter,
-			tube: wound(receiver.tube, (Math.PI / 4) * apertureDiameter * apertureDiameter),
-		};
-	return withHollow({ ...receiver, apertureDiameter }, HOLLOW_OVER_APERTURE * apertureDiameter);
+	switch (receiver.kind) {
+		case "cavity":
+			return withHollow({ ...receiver, apertureDiameter }, HOLLOW_OVER_APERTURE * apertureDiameter);
+		case "openCoil":
+		case "glazedCoil":
+			return {
+				...receiver,
+				apertureDiameter,
+				tube: wound(receiver.tube, (Math.PI / 4) * apertureDiameter * apertureDiameter),
+			};
+		default:
+			return receiver satisfies never;
+	}
+}
+
+/** The receiver with an absorber so wide [m], `absorberWidth`, and the tube that covers it: of a cavity the hollow, its opening left. */
+export function receiverOfWidth(receiver: TubeReceiver, width: number): TubeReceiver {
+	switch (receiver.kind) {
+		case "cavity":
+			return withHollow(receiver, width);
+		case "openCoil":
+		case "glazedCoil":
+			return proportionedReceiver(receiver, width);
+		default:
+			return receiver satisfies never;
+	}
 }
 
 /** The cavity with a hollow so wide [m], as deep as wide, its wall and back wound turn against turn. */
-export function withHollow(cavity: CavityReceiver, innerDiameter: number): CavityReceiver {
+function withHollow(cavity: CavityReceiver, innerDiameter: number): CavityReceiver {
 	const depth = DEPTH_OVER_HOLLOW * innerDiameter;
 	const tube = wound(cavity.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4));
 	return { ...cavity, innerDiameter, depth, tube };

@@ -49,7 +49,45 @@ export interface EfficiencyLineReceiver {
 	readonly heldHeatCapacity: number; // of fluid and metal at the focus [J/K]
 }
 
-export type Receiver = CavityReceiver | OpenCoilReceiver | GlazedCoilReceiver | EfficiencyLineReceiver;
-
 /** The kinds whose absorber is described down to its tube. */
-export type TubeReceiver = Exclude<Receiver, EfficiencyLineReceiver>;
+export type TubeReceiver = CavityReceiver | OpenCoilReceiver | GlazedCoilReceiver;
+
+export type Receiver = TubeReceiver | EfficiencyLineReceiver;
+
+type Kind = Receiver["kind"];
+
+/** What each kind is made of. */
+const PARTS = {
+	cavity: { tube: true, hollow: true, pane: false },
+	openCoil: { tube: true, hollow: false, pane: false },
+	glazedCoil: { tube: true, hollow: false, pane: true },
+	efficiencyLine: { tube: false, hollow: false, pane: false },
+} as const satisfies Record<
+	Kind,
+	{ readonly tube: boolean; readonly hollow: boolean; readonly pane: boolean }
+>;
+
+type KindWith<Part extends keyof (typeof PARTS)[Kind]> = {
+	[K in Kind]: (typeof PARTS)[K][Part] extends true ? K : never;
+}[Kind];
+
+/** Whether the absorber is described down to its tube, surfaces and lagging; else it was measured together with its dish. */
+export function hasTube<R extends { readonly kind: Kind }>(
+	receiver: R,
+): receiver is Extract<R, { readonly kind: KindWith<"tube"> }> {
+	return PARTS[receiver.kind].tube;
+}
+
+/** Whether the light enters a hollow. */
+export function hasHollow<R extends { readonly kind: Kind }>(
+	receiver: R,
+): receiver is Extract<R, { readonly kind: KindWith<"hollow"> }> {
+	return PARTS[receiver.kind].hollow;
+}
+
+/** Whether glass is before the absorber. */
+export function hasPane<R extends { readonly kind: Kind }>(
+	receiver: R,
+): receiver is Extract<R, { readonly kind: KindWith<"pane"> }> {
+	return PARTS[receiver.kind].pane;
+}

@@ -2,7 +2,7 @@ import { ICE_POINT } from "../constants.ts";
 import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { receiverMethods } from "./methods.ts";
-import type { Receiver } from "./receiver.ts";
+import { hasTube, type Receiver } from "./receiver.ts";
 import type { SurveyRow } from "./survey.ts";
 
 const OTHER_CAVITY_DATA = [550 + ICE_POINT, 900 + ICE_POINT] as const; // [K] walls behind Koenig & Marvin (value from memory)
@@ -17,10 +17,12 @@ export function surveyMethods(
 	const [first, ...rest] = rows.map(({ conditions }) => conditions);
 	if (first === undefined) return [];
 	const losses = receiverMethods(receiver, [first, ...rest]);
-	if (receiver.kind === "efficiencyLine") return losses;
+	if (!hasTube(receiver)) return losses;
 	return [
 		...losses,
-		...(receiver.kind === "cavity" ? [otherCavityMethod(rows)] : []),
+		...(rows.some(({ convectedByOtherModel }) => convectedByOtherModel !== undefined)
+			? [otherCavityMethod(rows)]
+			: []),
 		{
 			name: "Film inside the receiver's tube",
 			source:

@@ -3,7 +3,7 @@ import { type ReceiverBalance, receiverBalance } from "./balance.ts";
 import { cavityConvectedKoenigMarvin } from "./cavity.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { receiverFilmOutsideRange } from "./film.ts";
-import type { Receiver } from "./receiver.ts";
+import { hasHollow, hasTube, type Receiver } from "./receiver.ts";
 
 /** Every combination of fluid temperature, wind and tilt that a receiver is to be reckoned at. */
 export interface SurveyPlan {
@@ -47,14 +47,16 @@ function surveyRow(
 	const balance = receiverBalance(receiver, { ...surroundings, fluid, fluidTemperature, flow, absorbed });
 	const conditions = { ...surroundings, wallTemperature: balance.wallTemperature };
 	const capacityRate = flow * fluid.density(fluidTemperature) * fluid.heatCapacity(fluidTemperature);
-	const isLine = receiver.kind === "efficiencyLine";
 	return {
 		fluidTemperature,
-		leavingTemperature: isLine ? fluidTemperature : fluidTemperature + balance.useful / (2 * capacityRate),
+		leavingTemperature: hasTube(receiver)
+			? fluidTemperature + balance.useful / (2 * capacityRate)
+			: fluidTemperature,
 		conditions,
 		balance,
-		convectedByOtherModel:
-			receiver.kind === "cavity" ? cavityConvectedKoenigMarvin(receiver, conditions) : undefined,
-		filmOutsideRange: !isLine && receiverFilmOutsideRange(receiver, fluid, fluidTemperature, flow),
+		convectedByOtherModel: hasHollow(receiver)
+			? cavityConvectedKoenigMarvin(receiver, conditions)
+			: undefined,
+		filmOutsideRange: hasTube(receiver) && receiverFilmOutsideRange(receiver, fluid, fluidTemperature, flow),
 	};
 }

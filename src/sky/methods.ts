@@ -5,6 +5,11 @@ const SUN: Method = {
 	source: "Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
 	outsideRange: false,
 };
+const SPLIT: Method = {
+	name: "Beam split from global irradiance",
+	source: "Erbs, Klein & Duffie, Solar Energy 28 (1982) 293–302",
+	outsideRange: false,
+};
 const HIGHEST_TESTED = 4000; // [m] the clear-sky model's coefficients were fitted to stations up to about here (from memory)
 
 /** What a clear sky's beam and diffuse rest on. */
@@ -26,13 +31,13 @@ export function clearSkyMethods(elevation: number): readonly Method[] {
 
 /** What a measured sky rests on: the rows alone, or a split of global irradiance where the beam was not measured. */
 export function measuredSkyMethods(beam: "measured" | "fromDiffuse" | "split"): readonly Method[] {
-	if (beam !== "split") return [SUN];
-	return [
-		SUN,
-		{
-			name: "Beam split from global irradiance",
-			source: "Erbs, Klein & Duffie, Solar Energy 28 (1982) 293–302",
-			outsideRange: false,
-		},
-	];
+	switch (beam) {
+		case "measured":
+		case "fromDiffuse":
+			return [SUN];
+		case "split":
+			return [SUN, SPLIT];
+		default:
+			return beam satisfies never;
+	}
 }

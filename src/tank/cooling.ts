@@ -5,7 +5,7 @@ import { shellGeometry } from "./geometry.ts";
 import { layerHeatCapacity, type TankModel, type TankState, tankModel, tankState } from "./model.ts";
 import { settledShellLoss, shellLossCoefficient } from "./shell.ts";
 import { tankStep } from "./stratified.ts";
-import type { Tank } from "./tank.ts";
+import { airAround, type Tank } from "./tank.ts";
 
 /** The air around a tank while it stands, steady. */
 export interface StandingConditions {
@@ -75,12 +75,12 @@ const AT_LIMIT = 1e-9; // [K] a tank that starts at a limit is under it at once,
 export function tankCooling(tank: Tank, conditions: StandingConditions, task: StandingTask): TankCooling {
 	requireWithin("cooling time", task.duration, 1, MOST_STEPS * SHORT_STEP);
 	requireWithin("step of the cooling curve", task.rowStep, task.duration / MOST_STEPS, task.duration);
-	const ambient = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : conditions.ambient;
+	const { ambient } = airAround(tank.surroundings, conditions.ambient, conditions.wind);
 	const air = { ...conditions, ambient };
 	const model = tankModel(tank);
 	const state = tankState(model, tank.startTemperatures);
 	const shell = settledShellLoss(tank, mean(state), ambient, air.wind, air.pressure);
-	const counts = task.limitAt === "top" ? top : mean;
+	const counts = { top, mean }[task.limitAt];
 	const belowAfter: (number | undefined)[] = task.limits.map((limit) =>
 		counts(state) <= limit + AT_LIMIT ? 0 : undefined,
 	);

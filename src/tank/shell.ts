@@ -2,7 +2,7 @@ import { DomainError } from "../errors.ts";
 import { insulationConductivity, insulationMaterial } from "../heat/insulation.ts";
 import { cylinderFilm } from "../heat/outer-film.ts";
 import { shellGeometry } from "./geometry.ts";
-import type { Tank } from "./tank.ts";
+import { standsOutdoors, type Tank } from "./tank.ts";
 
 export interface ShellLoss {
 	readonly coefficient: number; // of the whole shell, fittings included, on water over air [W/K]
@@ -34,7 +34,7 @@ export function shellLossCoefficient(
 		shell.outerDiameter,
 		surfaceGuess,
 		ambient,
-		tank.surroundings.kind === "indoors" ? 0 : wind,
+		standsOutdoors(tank.surroundings) ? wind : 0,
 		pressure,
 		tank.insulation.surfaceEmittance,
 	);

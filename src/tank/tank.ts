@@ -14,7 +14,40 @@ export interface Tank {
 	readonly outletHeight: number;
 	readonly startTemperatures: Float64Array; // [N] top first [K]
 	readonly reliefPressure: number; // above the air's [Pa]; 0 when vented
-	readonly surroundings:
-		| { readonly kind: "outdoors" }
-		| { readonly kind: "indoors"; readonly temperature: number };
+	readonly surroundings: Surroundings;
+}
+
+/** Where a tank stands; indoors in still air of one temperature [K]. */
+export type Surroundings =
+	| { readonly kind: "outdoors" }
+	| { readonly kind: "indoors"; readonly temperature: number };
+
+/** Air around a tank. */
+export interface TankAir {
+	readonly ambient: number; // [K]
+	readonly wind: number; // [m/s]
+}
+
+/** The air around a tank where it is such out of doors. */
+export function airAround(surroundings: Surroundings, ambient: number, wind: number): TankAir {
+	switch (surroundings.kind) {
+		case "outdoors":
+			return { ambient, wind };
+		case "indoors":
+			return { ambient: surroundings.temperature, wind: 0 };
+		default:
+			return surroundings satisfies never;
+	}
+}
+
+/** Whether rain and wind come at a tank. */
+export function standsOutdoors({ kind }: Surroundings): boolean {
+	switch (kind) {
+		case "outdoors":
+			return true;
+		case "indoors":
+			return false;
+		default:
+			return kind satisfies never;
+	}
 }

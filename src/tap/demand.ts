@@ -12,18 +12,27 @@ export interface TapDemand {
  *  A volume is counted at the wanted temperature; an amount of heat is that of its mass above the mains, and asked from
  *  mains that is as warm already it is DomainError contradictory. */
 export function drawMass(draw: Draw, mains: number): number {
-	if (draw.demand.kind === "volume") {
-		requireWithin("volume drawn", draw.demand.volume, 0, Number.MAX_VALUE);
-		return draw.demand.volume * water.density(draw.temperature);
+	const { demand } = draw;
+	switch (demand.kind) {
+		case "volume":
+			requireWithin("volume drawn", demand.volume, 0, Number.MAX_VALUE);
+			return demand.volume * water.density(draw.temperature);
+		case "energy":
+			return massOfHeat(demand.energy, draw, mains);
+		default:
+			return demand satisfies never;
 	}
-	requireWithin("heat drawn", draw.demand.energy, 0, Number.MAX_VALUE);
+}
+
+function massOfHeat(energy: number, draw: Draw, mains: number): number {
+	requireWithin("heat drawn", energy, 0, Number.MAX_VALUE);
 	const rise = water.enthalpy(draw.temperature) - water.enthalpy(mains);
 	if (!(rise > 0))
 		throw new DomainError("contradictory", "heat is asked at a temperature that the mains already has", {
 			temperature: draw.temperature,
 			mains,
 		});
-	return draw.demand.energy / rise;
+	return energy / rise;
 }
 
 /** Time that a draw takes at its flow [s]. */

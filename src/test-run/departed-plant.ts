@@ -1,6 +1,6 @@
 import { AS_CORRELATED, type ModelFactors } from "../plant/factors.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasTube, type Receiver } from "../receiver/receiver.ts";
 
 /** What may set a built plant apart from its drawing. */
 export type Cause = "optics" | "losses" | "tankLoss";
@@ -30,7 +30,7 @@ export function departedPlant(
 }
 
 function departedReceiver(receiver: Receiver, optics: number, losses: number): Receiver {
-	if (receiver.kind === "efficiencyLine")
+	if (!hasTube(receiver))
 		return {
 			...receiver,
 			opticalEfficiency: receiver.opticalEfficiency * optics,

@@ -103,8 +103,16 @@ function reader({ drivers, fit, needs }: NamedFit, running: readonly boolean[]) 
 				...new Set(names.flatMap((name) => rowsFor(name, running))),
 			]);
 		const more: Need[] = ["longerRun", ...(running.includes(false) ? [] : (["rowsAtRest"] as const))];
-		if (fit.outcome === "tooFewRows") return unknown("tooFewRows", ["moreRows"]);
-		if (fit.outcome !== "fitted") return unknown("collinear", more);
+		switch (fit.outcome) {
+			case "tooFewRows":
+				return unknown("tooFewRows", ["moreRows"]);
+			case "collinear":
+				return unknown("collinear", more);
+			case "fitted":
+				break;
+			default:
+				return fit satisfies never;
+		}
 		const vector = drivers.map(({ name }) => weights[name] ?? 0);
 		const first = drivers.findIndex(({ name }) => name === names[0]);
 		return judged(combination(fit, vector), possible, likeness(fit.covariance, first), more);

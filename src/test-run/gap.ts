@@ -82,9 +82,16 @@ function shareOf(
 }
 
 function withoutFit(outcome: "tooFewRows" | "collinear" | "outOfBounds", needs: readonly Need[]): Factor {
-	if (outcome === "tooFewRows") return unknown("tooFewRows", ["moreRows"]);
-	if (outcome === "collinear") return unknown("collinear", needs);
-	return { outcome: "undetermined", reason: "unphysical", needs: [], interval: undefined };
+	switch (outcome) {
+		case "tooFewRows":
+			return unknown("tooFewRows", ["moreRows"]);
+		case "collinear":
+			return unknown("collinear", needs);
+		case "outOfBounds":
+			return { outcome: "undetermined", reason: "unphysical", needs: [], interval: undefined };
+		default:
+			return outcome satisfies never;
+	}
 }
 
 function withVerdict(

@@ -1,4 +1,4 @@
-import type { DayOutcome } from "../plant/outcome.ts";
+import type { DayOutcome, DaySeries } from "../plant/outcome.ts";
 import type { Plant, Task } from "../plant/plant.ts";
 import type { Answer, Values } from "./question.ts";
 
@@ -37,6 +37,12 @@ const USABLE = 313.15; // [K] as usable litres are counted
 const NEAR = 1; // [K] below a limit the controller already counts as at it
 const HAIR = 1e-3; // [K] by which a target counts as reached, or as missed, where the series' rows don't show it
 
+/** The column in which a target is watched; the outlet has none of its own, and the top is the nearest. */
+const WATCHED = { mean: "tankMean", top: "tankTop", outlet: "tankTop" } as const satisfies Record<
+	Task["target"]["at"],
+	keyof DaySeries
+>;
+
 const layer = (i: number) => `layer${i}`;
 
 /** Answers and margins of a day. A margin's two sides may differ in unit: on one the distance that is left [K], on the other how
@@ -44,7 +50,7 @@ const layer = (i: number) => `layer${i}`;
 export function dayValues(plant: Plant, task: Task, outcome: DayOutcome): Values {
 	const { highLimit, oilLimit } = plant.loop.control;
 	const { series, boilingPoint } = outcome;
-	const watched = hottest(task.target.at === "mean" ? series.tankMean : series.tankTop);
+	const watched = hottest(series[WATCHED[task.target.at]]);
 	const above = watched - task.target.temperature;
 	const top = hottest(series.tankTop);
 	const before = outcome.reached

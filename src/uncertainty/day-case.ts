@@ -23,7 +23,14 @@ export interface DayCase {
 
 /** Weather that a sky brings at these instants. */
 export function weatherUnder(sky: DaySky, site: Site, times: Float64Array): Weather {
-	return sky.kind === "clear" ? clearWeather(site, sky.sky, times) : measuredWeather(site, sky.sky, times);
+	switch (sky.kind) {
+		case "clear":
+			return clearWeather(site, sky.sky, times);
+		case "measured":
+			return measuredWeather(site, sky.sky, times);
+		default:
+			return sky satisfies never;
+	}
 }
 
 /** The day of a case: one march. */

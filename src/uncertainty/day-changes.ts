@@ -1,5 +1,6 @@
 import { water } from "../fluids/water.ts";
 import type { ModelFactors } from "../plant/factors.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import type { ClearSky } from "../sky/clear-weather.ts";
 import type { MeasuredSky } from "../sky/measured-weather.ts";
 import type { DayCase } from "./day-case.ts";
@@ -20,18 +21,21 @@ const USABLE = 313.15; // [K] usable litres are counted at it, so mains are cold
 /** What a departure of each input makes of a case. */
 export const CHANGES: Readonly<Record<keyof DaySpreads, Change>> = {
 	turbidity: (of, deviation, score) =>
-		withClearSky(of, (sky) => ({
-			...sky,
-			turbidity: betweenLimits(sky.turbidity, TURBIDITY, deviation, score),
-		})),
+		withSky(of, {
+			clear: (sky) => ({ ...sky, turbidity: betweenLimits(sky.turbidity, TURBIDITY, deviation, score) }),
+			measured: (sky) => sky,
+		}),
 	measuredBeam: (of, deviation, score) => {
 		const off = (reading: number) => betweenLimits(reading, IRRADIANCE, deviation * reading, score);
-		return withMeasuredSky(of, (sky) => ({
-			...sky,
-			beam: sky.beam && Float64Array.from(sky.beam, off),
-			diffuse: sky.diffuse && Float64Array.from(sky.diffuse, off),
-			global: sky.global && Float64Array.from(sky.global, off),
-		}));
+		return withSky(of, {
+			clear: (sky) => sky,
+			measured: (sky) => ({
+				...sky,
+				beam: sky.beam && Float64Array.from(sky.beam, off),
+				diffuse: sky.diffuse && Float64Array.from(sky.diffuse, off),
+				global: sky.global && Float64Array.from(sky.global, off),
+			}),
+		});
 	},
 	reflectance: (of, deviation, score) =>
 		withDish(of, { reflectance: betweenLimits(of.plant.dish.reflectance, SHARE, deviation, score) }),
@@ -41,19 +45,19 @@ export const CHANGES: Readonly<Record<keyof DaySpreads, Change>> = {
 		withDish(of, { slopeError: byFactor(of.plant.dish.slopeError, deviation, score) }),
 	absorptance: (of, deviation, score) => {
 		const { receiver } = of.plant;
-		if (receiver.kind === "efficiencyLine") return of;
+		if (!hasTube(receiver)) return of;
 		const absorptance = betweenLimits(receiver.absorptance, SHARE, deviation, score);
 		return { ...of, plant: { ...of.plant, receiver: { ...receiver, absorptance } } };
 	},
 	opticalEfficiency: (of, deviation, score) => {
 		const { receiver } = of.plant;
-		if (receiver.kind !== "efficiencyLine") return of;
+		if (hasTube(receiver)) return of;
 		const opticalEfficiency = betweenLimits(receiver.opticalEfficiency, SHARE, deviation, score);
 		return { ...of, plant: { ...of.plant, receiver: { ...receiver, opticalEfficiency } } };
 	},
 	lossCoefficient: (of, deviation, score) => {
 		const { receiver } = of.plant;
-		if (receiver.kind !== "efficiencyLine") return of;
+		if (hasTube(receiver)) return of;
 		const lossCoefficient = byFactor(receiver.lossCoefficient, deviation, score);
 		return { ...of, plant: { ...of.plant, receiver: { ...receiver, lossCoefficient } } };
 	},
@@ -68,19 +72,21 @@ export const CHANGES: Readonly<Record<keyof DaySpreads, Change>> = {
 	},
 	ambient: (of, deviation, score) => {
 		const off = deviation * score;
-		return of.sky.kind === "clear"
-			? withClearSky(of, (sky) => ({
-					...sky,
-					ambientMinimum: sky.ambientMinimum + off,
-					ambientMaximum: sky.ambientMaximum + off,
-				}))
-			: withMeasuredSky(of, (sky) => ({ ...sky, ambient: Float64Array.from(sky.ambient, (t) => t + off) }));
+		return withSky(of, {
+			clear: (sky) => ({
+				...sky,
+				ambientMinimum: sky.ambientMinimum + off,
+				ambientMaximum: sky.ambientMaximum + off,
+			}),
+			measured: (sky) => ({ ...sky, ambient: Float64Array.from(sky.ambient, (t) => t + off) }),
+		});
 	},
 	wind: (of, deviation, score) => {
 		const off = (wind: number) => betweenLimits(wind, WIND, deviation * wind, score);
-		return of.sky.kind === "clear"
-			? withClearSky(of, (sky) => ({ ...sky, wind: off(sky.wind) }))
-			: withMeasuredSky(of, (sky) => ({ ...sky, wind: Float64Array.from(sky.wind, off) }));
+		return withSky(of, {
+			clear: (sky) => ({ ...sky, wind: off(sky.wind) }),
+			measured: (sky) => ({ ...sky, wind: Float64Array.from(sky.wind, off) }),
+		});
 	},
 	coldWater: (of, deviation, score) => {
 		const { plant, task } = of;
@@ -111,10 +117,20 @@ function withDish(
 	return { ...of, plant: { ...of.plant, dish: { ...of.plant.dish, ...change } } };
 }
 
-function withClearSky(of: DayCase, change: (sky: ClearSky) => ClearSky): DayCase {
-	return of.sky.kind === "clear" ? { ...of, sky: { kind: "clear", sky: change(of.sky.sky) } } : of;
+/** What becomes of either kind of sky. */
+interface SkyChange {
+	readonly clear: (sky: ClearSky) => ClearSky;
+	readonly measured: (sky: MeasuredSky) => MeasuredSky;
 }
 
-function withMeasuredSky(of: DayCase, change: (sky: MeasuredSky) => MeasuredSky): DayCase {
-	return of.sky.kind === "measured" ? { ...of, sky: { kind: "measured", sky: change(of.sky.sky) } } : of;
+function withSky(of: DayCase, change: SkyChange): DayCase {
+	const { sky } = of;
+	switch (sky.kind) {
+		case "clear":
+			return { ...of, sky: { kind: "clear", sky: change.clear(sky.sky) } };
+		case "measured":
+			return { ...of, sky: { kind: "measured", sky: change.measured(sky.sky) } };
+		default:
+			return sky satisfies never;
+	}
 }

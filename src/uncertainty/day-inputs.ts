@@ -1,8 +1,9 @@
 import { lightCone } from "../dish/light-cone.ts";
 import { dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import { declination } from "../sun/position.ts";
-import type { DayCase } from "./day-case.ts";
+import type { DayCase, DaySky } from "./day-case.ts";
 import { CHANGES } from "./day-changes.ts";
 import type { DaySpreads } from "./day-spreads.ts";
 import type { UncertainInput } from "./question.ts";
@@ -29,18 +30,15 @@ const LOSSES: Readonly<Partial<Record<keyof DaySpreads, (of: DayCase) => number>
 	receiverConvection: ({ factors }) => factors.receiverConvection,
 	laggingLoss: ({ factors }) => factors.laggingLoss,
 	tankLoss: ({ factors }) => factors.tankLoss,
-	lossCoefficient: ({ plant: { receiver } }) =>
-		receiver.kind === "efficiencyLine" ? receiver.lossCoefficient : 0,
+	lossCoefficient: ({ plant: { receiver } }) => (hasTube(receiver) ? 0 : receiver.lossCoefficient),
 };
 
 /** The inputs of a case that have a spread. What only moves how much light is absorbed acts through that alone, so that one march
  *  tells for all of it: with both a sky and ten inputs at most eleven marches are needed beside the two that tell the bend. */
 export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonly DayInput[] {
 	const names: readonly (keyof DaySpreads)[] = [
-		sky.kind === "clear" ? "turbidity" : "measuredBeam",
-		...(plant.receiver.kind === "efficiencyLine"
-			? MEASURED_DISH
-			: ([...MIRROR, "receiverConvection"] as const)),
+		beamInput(sky.kind),
+		...(hasTube(plant.receiver) ? ([...MIRROR, "receiverConvection"] as const) : MEASURED_DISH),
 		...EVERYWHERE,
 	];
 	return names
@@ -52,9 +50,21 @@ export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonl
 		}));
 }
 
+/** What is not known of the beam. */
+export function beamInput(sky: DaySky["kind"]): "turbidity" | "measuredBeam" {
+	switch (sky) {
+		case "clear":
+			return "turbidity";
+		case "measured":
+			return "measuredBeam";
+		default:
+			return sky satisfies never;
+	}
+}
+
 /** Logarithm of the share of the beam that the absorber takes up: what mirror, spill and surface do to it adds up. */
 function absorbedLight({ plant: { dish, receiver, site }, task }: DayCase): number {
-	if (receiver.kind === "efficiencyLine") return Math.log(receiver.opticalEfficiency);
+	if (!hasTube(receiver)) return Math.log(receiver.opticalEfficiency);
 	const sun = declination((task.start + task.end) / 2);
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, site.latitude, sun);
 	return Math.log(shares.toReceiver * receiverAbsorptance(receiver, lightCone(dish)));

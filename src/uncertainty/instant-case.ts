@@ -3,8 +3,8 @@ import type { Conditions } from "../instant/conditions.ts";
 import type { Duty } from "../instant/duty.ts";
 import { type Heater, heaterOf } from "../instant/heater.ts";
 import { neededAperture } from "../instant/needed-aperture.ts";
-import { flowOf, powerOf } from "../instant/steady.ts";
-import { type Arrangement, steadyFlow } from "../instant/task.ts";
+import { flowOf, flows, powerOf } from "../instant/steady.ts";
+import { type Arrangement, steadyFlow, vesselBetween } from "../instant/task.ts";
 import type { Receiver } from "../receiver/receiver.ts";
 import type { Values } from "./question.ts";
 
@@ -41,8 +41,8 @@ export function instantValues(of: InstantCase): Values {
 	const heater = caseHeater(of);
 	const steady = steadyFlow(arrangement, heater, duty, conditions);
 	const area = neededArea(of, heater, wantedFlow);
-	const oil = steady.kind === "flows" ? steady.oil : undefined;
-	const limit = arrangement.kind === "vessel" ? arrangement.vessel.limit : 0;
+	const oil = flows(steady) ? steady.oil : undefined;
+	const limit = vesselBetween(arrangement)?.vessel.limit ?? 0;
 	return {
 		flow: flowOf(steady),
 		power: powerOf(steady),

@@ -1,4 +1,5 @@
 import { water } from "../fluids/water.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import { absoluteAirMass } from "../sky/air-mass.ts";
 import { clearSky } from "../sky/clear-sky.ts";
 import type { DaySpreads } from "./day-spreads.ts";
@@ -22,12 +23,22 @@ const WIND: Limits = [0, 100]; // [m/s]
 export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 	turbidity: (of, deviation, score) => {
 		const { beam, conditions } = of;
-		if (beam.kind !== "clear" || conditions.beam === 0) return of;
-		const off = betweenLimits(beam.turbidity, TURBIDITY, deviation, score);
-		return lit(
-			of,
-			(conditions.beam * beamUnder(of, beam.elevation, off)) / beamUnder(of, beam.elevation, beam.turbidity),
-		);
+		switch (beam.kind) {
+			case "clear": {
+				if (conditions.beam === 0) return of;
+				const off = betweenLimits(beam.turbidity, TURBIDITY, deviation, score);
+				return lit(
+					of,
+					(conditions.beam * beamUnder(of, beam.elevation, off)) /
+						beamUnder(of, beam.elevation, beam.turbidity),
+				);
+			}
+			case "stated":
+			case "measured":
+				return of;
+			default:
+				return beam satisfies never;
+		}
 	},
 	measuredBeam: (of, deviation, score) =>
 		lit(of, betweenLimits(of.conditions.beam, IRRADIANCE, deviation * of.conditions.beam, score)),
@@ -39,7 +50,7 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 		mirrored(of, "slopeError", byFactor(of.dish.slopeError, deviation, score)),
 	absorptance: (of, deviation, score) => {
 		const { receiver } = of;
-		if (receiver.kind === "efficiencyLine") return of;
+		if (!hasTube(receiver)) return of;
 		return {
 			...of,
 			receiver: { ...receiver, absorptance: betweenLimits(receiver.absorptance, SHARE, deviation, score) },
@@ -47,13 +58,13 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 	},
 	opticalEfficiency: (of, deviation, score) => {
 		const { receiver } = of;
-		if (receiver.kind !== "efficiencyLine") return of;
+		if (hasTube(receiver)) return of;
 		const opticalEfficiency = betweenLimits(receiver.opticalEfficiency, SHARE, deviation, score);
 		return { ...of, receiver: { ...receiver, opticalEfficiency } };
 	},
 	lossCoefficient: (of, deviation, score) => {
 		const { receiver } = of;
-		if (receiver.kind !== "efficiencyLine") return of;
+		if (hasTube(receiver)) return of;
 		return {
 			...of,
 			receiver: { ...receiver, lossCoefficient: byFactor(receiver.lossCoefficient, deviation, score) },
@@ -65,9 +76,16 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 	}),
 	laggingLoss: (of, deviation, score) => {
 		const { arrangement } = of;
-		if (arrangement.kind !== "direct") return of;
-		const length = byFactor(arrangement.outlet.length, deviation, score); // what it loses goes with its length
-		return { ...of, arrangement: { ...arrangement, outlet: { ...arrangement.outlet, length } } };
+		switch (arrangement.kind) {
+			case "direct": {
+				const length = byFactor(arrangement.outlet.length, deviation, score); // what it loses goes with its length
+				return { ...of, arrangement: { ...arrangement, outlet: { ...arrangement.outlet, length } } };
+			}
+			case "vessel":
+				return of;
+			default:
+				return arrangement satisfies never;
+		}
 	},
 	coilTransfer: (of, deviation, score) =>
 		withVessel(of, (vessel) => ({
@@ -117,6 +135,12 @@ type Vessel = Extract<InstantCase["arrangement"], { kind: "vessel" }>["vessel"];
 
 function withVessel(of: InstantCase, change: (vessel: Vessel) => Vessel): InstantCase {
 	const { arrangement } = of;
-	if (arrangement.kind !== "vessel") return of;
-	return { ...of, arrangement: { ...arrangement, vessel: change(arrangement.vessel) } };
+	switch (arrangement.kind) {
+		case "vessel":
+			return { ...of, arrangement: { ...arrangement, vessel: change(arrangement.vessel) } };
+		case "direct":
+			return of;
+		default:
+			return arrangement satisfies never;
+	}
 }

@@ -1,6 +1,8 @@
 import { lightCone } from "../dish/light-cone.ts";
 import { dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
+import { hasTube } from "../receiver/receiver.ts";
+import { beamInput } from "./day-inputs.ts";
 import type { InstantCase } from "./instant-case.ts";
 import { INSTANT_CHANGES, type InstantSpreads } from "./instant-changes.ts";
 import type { UncertainInput } from "./question.ts";
@@ -16,9 +18,9 @@ const OPTICAL: readonly (keyof InstantSpreads)[] = [...MIRROR, "opticalEfficienc
 export function instantInputs(of: InstantCase, spreads: InstantSpreads): readonly InstantInput[] {
 	const names: readonly (keyof InstantSpreads)[] = [
 		...beamInputs(of),
-		...(of.receiver.kind === "efficiencyLine"
-			? (["opticalEfficiency", "lossCoefficient"] as const)
-			: ([...MIRROR, "receiverConvection"] as const)),
+		...(hasTube(of.receiver)
+			? ([...MIRROR, "receiverConvection"] as const)
+			: (["opticalEfficiency", "lossCoefficient"] as const)),
 		...arrangementInputs(of),
 		"ambient",
 		"wind",
@@ -34,18 +36,31 @@ export function instantInputs(of: InstantCase, spreads: InstantSpreads): readonl
 }
 
 function arrangementInputs({ arrangement }: InstantCase): readonly (keyof InstantSpreads)[] {
-	if (arrangement.kind === "vessel") return ["coilTransfer", "tankLoss", "pumpFlow"];
-	return arrangement.outlet.length > 0 ? ["laggingLoss"] : [];
+	switch (arrangement.kind) {
+		case "vessel":
+			return ["coilTransfer", "tankLoss", "pumpFlow"];
+		case "direct":
+			return arrangement.outlet.length > 0 ? ["laggingLoss"] : [];
+		default:
+			return arrangement satisfies never;
+	}
 }
 
 function beamInputs({ beam }: InstantCase): readonly ("turbidity" | "measuredBeam")[] {
-	if (beam.kind === "stated") return [];
-	return [beam.kind === "clear" ? "turbidity" : "measuredBeam"];
+	switch (beam.kind) {
+		case "stated":
+			return [];
+		case "clear":
+		case "measured":
+			return [beamInput(beam.kind)];
+		default:
+			return beam satisfies never;
+	}
 }
 
 /** Logarithm of the share of the beam that the absorber takes up. */
 function absorbedShare({ dish, receiver, latitude, declination }: InstantCase): number {
-	if (receiver.kind === "efficiencyLine") return Math.log(receiver.opticalEfficiency);
+	if (!hasTube(receiver)) return Math.log(receiver.opticalEfficiency);
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, latitude, declination);
 	return Math.log(shares.toReceiver * receiverAbsorptance(receiver, lightCone(dish)));
 }

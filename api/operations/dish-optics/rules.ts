@@ -1,3 +1,4 @@
+import { hasTube } from "../../../src/index.ts";
 import { dishFocus, dishOffset, dishSize, isSized } from "../../parts/dish-rules.ts";
 import { hemisphereKnown } from "../../parts/dish-season-rules.ts";
 import {
@@ -12,14 +13,14 @@ import type { DishOpticsRequest } from "./request.ts";
 
 /** What the light falls into has an aperture. */
 const receiverHasAperture: Rule<DishOpticsRequest> = ({ receiver }) =>
-	receiver.kind === "efficiencyLine"
-		? [
+	hasTube(receiver)
+		? []
+		: [
 				contradictory(
 					"/receiver/kind",
 					"a measured efficiency line holds its spillage and has no aperture: give a cavity, an open coil or a glazed coil",
 				),
-			]
-		: [];
+			];
 
 /** Every aperture of the curve is smaller than the dish that lights it. */
 const curveWithinDish: Rule<DishOpticsRequest> = ({ dish, curveApertureDiameterM = [] }) => {

@@ -2,6 +2,8 @@ import type { z } from "@hono/zod-openapi";
 import {
 	type Fluid,
 	fittedLine,
+	hasHollow,
+	hasTube,
 	type Receiver,
 	receiverLosses,
 	type SurveyRow,
@@ -14,11 +16,11 @@ import type { ReceiverLossesResponse } from "./response.ts";
 type Answer = z.input<typeof ReceiverLossesResponse>;
 
 export function wireSize(receiver: Receiver): Pick<Answer, "size"> {
-	if (receiver.kind === "efficiencyLine") return {};
+	if (!hasTube(receiver)) return {};
 	return {
 		size: {
 			apertureDiameterM: receiver.apertureDiameter,
-			...(receiver.kind === "cavity" && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
+			...(hasHollow(receiver) && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
 			tubeLengthM: receiver.tube.length,
 			tubeInnerDiameterMm: fromSi.millimetres(receiver.tube.innerDiameter),
 		},

@@ -5,6 +5,7 @@ import {
 	dishMethods,
 	dishOptics,
 	fluidById,
+	hasTube,
 	lightCone,
 	type Method,
 	type Receiver,
@@ -42,10 +43,9 @@ function inGivenLight(request: ReceiverLossesRequest, absorbed: number, fill: Fi
 	const light = absorbed / request.beamIrradianceWPerM2;
 	const fluid = fluidById(request.fluid);
 	const receiver = coreReceiverInLight(request.receiver, light, fluid, request.elevationM, fill);
-	const entering =
-		receiver.kind === "efficiencyLine"
-			? undefined
-			: absorbed / receiverAbsorptance(receiver, givenCone(request, fill));
+	const entering = hasTube(receiver)
+		? absorbed / receiverAbsorptance(receiver, givenCone(request, fill))
+		: undefined;
 	return { receiver, dish: undefined, area: undefined, entering, absorbed, methods: [] };
 }
 
@@ -67,7 +67,7 @@ function inDish(request: ReceiverLossesRequest, dish: Dish, fill: Fill): LitRece
 	const sun = declinationOn(request.date);
 	const area = apertureArea(dish, latitude, sun);
 	const power = request.beamIrradianceWPerM2 * area;
-	if (receiver.kind === "efficiencyLine") {
+	if (!hasTube(receiver)) {
 		const absorbed = power * receiver.opticalEfficiency;
 		return { receiver, dish, area, entering: undefined, absorbed, methods: [apertureMethod(dish)] };
 	}

@@ -1,6 +1,7 @@
 import {
 	type Caution,
 	fluidById,
+	hasTube,
 	receiverCautions,
 	receiverSurvey,
 	type SurveyRow,
@@ -115,8 +116,6 @@ function cautionsOf(
 		},
 		air: airAt("/ambientC", ambientC, defaults),
 		weatherproof:
-			receiver.kind === "efficiencyLine" ||
-			receiver.insulation.thicknessMm === 0 ||
-			receiver.insulation.weatherproof,
+			!hasTube(receiver) || receiver.insulation.thicknessMm === 0 || receiver.insulation.weatherproof,
 	});
 }

@@ -1,3 +1,4 @@
+import { hasTube } from "../../../src/index.ts";
 import { LIMITS } from "../../config/limits.ts";
 import type { Dish } from "../../parts/dish.ts";
 import { dishFocus, dishOffset, dishSize } from "../../parts/dish-rules.ts";
@@ -28,7 +29,7 @@ const coneOnce: LossesRule = ({ dish, rimAngleDeg }) =>
 
 /** Only a dish can size an aperture. */
 const apertureKnown: LossesRule = ({ dish, receiver }) =>
-	dish === undefined && receiver.kind !== "efficiencyLine" && receiver.apertureDiameterM === "auto"
+	dish === undefined && hasTube(receiver) && receiver.apertureDiameterM === "auto"
 		? [
 				contradictory(
 					"/receiver/apertureDiameterM",

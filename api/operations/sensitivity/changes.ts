@@ -1,4 +1,12 @@
-import { apertureArea, declination, type ImprovementId, type Plant, type Task } from "../../../src/index.ts";
+import {
+	apertureArea,
+	declination,
+	hasPane,
+	hasTube,
+	type ImprovementId,
+	type Plant,
+	type Task,
+} from "../../../src/index.ts";
 import { fromSi } from "../../wire/units.ts";
 
 /** One field of the request that an improvement changes. */
@@ -24,7 +32,7 @@ const pair = (path: string, of: (run: Plant["loop"]["supply"]) => number): reado
 
 const receiver = (name: "apertureDiameter" | "emittance", pointer: string): Field => ({
 	pointer,
-	of: ({ receiver }) => (receiver.kind === "efficiencyLine" ? undefined : receiver[name]),
+	of: ({ receiver }) => (hasTube(receiver) ? receiver[name] : undefined),
 });
 
 const aperture = (sun: number): Field => ({
@@ -53,7 +61,7 @@ function fieldsOf(id: ImprovementId, sun: number): readonly Field[] {
 				receiver("apertureDiameter", "/receiver/apertureDiameterM"),
 				{
 					pointer: "/receiver/tube/lengthM",
-					of: ({ receiver }) => (receiver.kind === "efficiencyLine" ? undefined : receiver.tube.length),
+					of: ({ receiver }) => (hasTube(receiver) ? receiver.tube.length : undefined),
 				},
 			];
 		case "selectiveCoating":
@@ -63,12 +71,11 @@ function fieldsOf(id: ImprovementId, sun: number): readonly Field[] {
 				{ pointer: "/receiver/kind", of: ({ receiver }) => receiver.kind },
 				{
 					pointer: "/receiver/coverTransmittance",
-					of: ({ receiver }) => (receiver.kind === "glazedCoil" ? receiver.coverTransmittance : undefined),
+					of: ({ receiver }) => (hasPane(receiver) ? receiver.coverTransmittance : undefined),
 				},
 				{
 					pointer: "/receiver/coverGapMm",
-					of: ({ receiver }) =>
-						receiver.kind === "glazedCoil" ? fromSi.millimetres(receiver.coverGap) : undefined,
+					of: ({ receiver }) => (hasPane(receiver) ? fromSi.millimetres(receiver.coverGap) : undefined),
 				},
 			];
 		case "supplyLagging":
@@ -89,8 +96,7 @@ function fieldsOf(id: ImprovementId, sun: number): readonly Field[] {
 				...pair("insulation/moistFraction", ({ insulation }) => insulation.moisture),
 				{
 					pointer: "/receiver/insulation/moistFraction",
-					of: ({ receiver }) =>
-						receiver.kind === "efficiencyLine" ? undefined : receiver.insulation.moisture,
+					of: ({ receiver }) => (hasTube(receiver) ? receiver.insulation.moisture : undefined),
 				},
 				{ pointer: "/tank/insulation/moistFraction", of: ({ tank }) => tank.insulation.moisture },
 			];
