@@ -2,6 +2,7 @@
 
 export type { Build, Caution, DayAir, Quantity } from "./cautions/caution.ts";
 export { cautionsOf } from "./cautions/cautions.ts";
+export { CAUTION_CODES, type CautionCode } from "./cautions/codes.ts";
 export { dishCautions } from "./cautions/dish-cautions.ts";
 export type { InstantWalls } from "./cautions/instant.ts";
 export { instantCautions } from "./cautions/instant-cautions.ts";

@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import type { Caution as CoreCaution, Quantity } from "../../src/index.ts";
+import { CAUTION_CODES, type Caution as CoreCaution, type Quantity } from "../../src/index.ts";
 import { fromSi } from "../wire/units.ts";
 
 export const Parameters = z.record(z.string(), z.union([z.number(), z.string()])).meta({
@@ -9,7 +9,9 @@ export const Parameters = z.record(z.string(), z.union([z.number(), z.string()])
 
 export const Caution = z
 	.strictObject({
-		code: z.string().meta({ description: "Which hazard, for a program to branch on.", examples: ["scald"] }),
+		code: z
+			.enum(CAUTION_CODES)
+			.meta({ description: "Which hazard, for a program to branch on.", examples: ["scald"] }),
 		severity: z.enum(["danger", "warning", "info"]).meta({ description: "How bad it can get." }),
 		parameters: Parameters,
 		message: z.string().meta({ description: "The same in English." }),

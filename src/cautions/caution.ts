@@ -1,6 +1,7 @@
 import type { WallMaterialId } from "../heat/wall-materials.ts";
 import type { DayOutcome } from "../plant/outcome.ts";
 import type { Plant, Task } from "../plant/plant.ts";
+import type { CautionCode } from "./codes.ts";
 
 export type Severity = "danger" | "warning" | "info";
 
@@ -23,7 +24,7 @@ export interface Quantity {
 
 /** One thing to be careful of. The message is English; `{name}` stands for the parameter of that name. */
 export interface Caution {
-	readonly code: string;
+	readonly code: CautionCode;
 	readonly severity: Severity;
 	readonly parameters: Readonly<Record<string, Quantity | string>>;
 	readonly message: string;
