@@ -23,7 +23,7 @@ export { lightCone } from "./dish/light-cone.ts";
 export { apertureMethod, dishMethods } from "./dish/methods.ts";
 export { apertureArea, type DishOptics, dishOptics, reflectedShare } from "./dish/optics.ts";
 export { depth, focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";
-export { type DomainCode, DomainError } from "./errors.ts";
+export { type DomainCode, DomainError, type Subject } from "./errors.ts";
 export { FLUID_IDS, type FluidId, fluidById } from "./fluids/catalogue.ts";
 export type { Fluid } from "./fluids/fluid.ts";
 export { fluidMethods } from "./fluids/methods.ts";

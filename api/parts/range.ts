@@ -12,7 +12,7 @@ import {
 	rangedDay,
 	rangeMethods,
 } from "../../src/index.ts";
-import { fromDomainError } from "../problem/problem.ts";
+import { fromDomainError, refused } from "../problem/problem.ts";
 import { type Assumed, defaultsTaken } from "../wire/defaults.ts";
 import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../wire/units.ts";
 import { coreSpreads, SPREAD_NAMES, Spreads, spreadName } from "./spread.ts";
@@ -138,7 +138,7 @@ function rangedOrRefused({ stated, outcome, requireSpare }: DayAsked, spreads: D
 		outcome(); // a day that is refused itself says so
 		const { message } = fromDomainError(error, "body");
 		const why = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
-		throw new DomainError(error.code, why, { pointer: "/withRange" });
+		throw refused(error.code, why, "body", "/withRange");
 	}
 }
 

@@ -1,17 +1,78 @@
-import type { DomainError } from "../../src/index.ts";
+import type { Subject } from "../../src/index.ts";
 
-/** Part of a body that a quantity of the core hangs on: of several fields together, so that none of them alone is at fault.
- *  Every operation that works with a part calls it so. */
-const PART_OF: Readonly<Record<string, string>> = {
-	"light on the absorber": "/receiver",
-	"temperature of the absorber": "/receiver",
-	"film of the absorber's fluid": "/receiver",
-	"diameter ratio of the helix": "/receiver", // of the tank's coil a rule says it first
+const WHOLE = ""; // what hangs on several parts, or on one that operations call by different names; a rule of theirs names the field first
+
+/** Where in a request a refusal of the core lies, as a JSON pointer to the part that every operation calls so; of several fields
+ *  together, none of which is at fault alone. */
+export const POINTERS: Readonly<Record<Subject, string>> = {
+	time: WHOLE,
+	"site.latitude": WHOLE,
+	"site.longitude": WHOLE,
+	"site.elevation": WHOLE,
+	"sky.pressure": WHOLE,
+	"sky.thermometer": WHOLE,
+	"sky.turbidity": WHOLE,
+	"sky.sunAltitude": WHOLE,
+	"sky.clearness": WHOLE,
+	"sky.period": WHOLE,
+	"sky.step": WHOLE,
+	"sky.ambientMinimum": WHOLE,
+	"sky.ambientMaximum": WHOLE,
+	"sky.rows": WHOLE,
+	"sky.irradiance": WHOLE,
+	"sky.beam": WHOLE,
+	"sky.diffuse": WHOLE,
+	"sky.global": WHOLE,
+	"sky.ambient": WHOLE,
+	"sky.wind": WHOLE,
+	"dish.focalLength": WHOLE,
+	"dish.lightShare": WHOLE,
+	"receiver.coverGap": WHOLE,
+	"receiver.wallTemperature": "/receiver",
+	"receiver.altitude": WHOLE,
+	"receiver.wind": WHOLE,
+	"receiver.light": "/receiver",
+	"receiver.film": "/receiver",
+	"loop.flow": WHOLE,
+	"loop.pressureDrop": WHOLE,
+	"coil.diameterRatio": "/receiver", // of the tank's coil a rule says it first
+	"coil.bottom": WHOLE,
+	"coil.top": WHOLE,
+	"tank.height": WHOLE,
+	"tank.diameter": WHOLE,
+	"tank.wallThickness": WHOLE,
+	"tank.insulationThickness": WHOLE,
+	"tank.fill": WHOLE,
+	"tank.volume": WHOLE,
+	"tank.standingLoss": WHOLE,
+	"tank.portHeight": WHOLE,
+	"tank.layers": WHOLE,
+	"tank.startTemperature": WHOLE,
+	"tank.layerTemperature": WHOLE,
+	"tank.surfaceTemperature": WHOLE,
+	"tank.coolingTime": WHOLE,
+	"tank.coolingStep": WHOLE,
+	"tank.drawnMass": WHOLE,
+	"tap.profile": WHOLE,
+	"tap.temperature": WHOLE,
+	"tap.mass": WHOLE,
+	"tap.volume": WHOLE,
+	"tap.heat": WHOLE,
+	"tap.flow": WHOLE,
+	"insulation.material": WHOLE,
+	"insulation.moisture": WHOLE,
+	"fluid.temperature": WHOLE,
+	"fluid.enthalpy": WHOLE,
+	"fluid.tableRows": WHOLE,
+	"water.temperature": WHOLE,
+	"water.pressure": WHOLE,
+	"heat.Rayleigh": WHOLE,
+	"heat.Reynolds": WHOLE,
+	"heat.plateFlow": WHOLE,
+	"heat.crossFlow": WHOLE,
+	"heat.exchanger": WHOLE,
+	"run.rows": WHOLE,
+	"numeric.root": WHOLE,
+	"numeric.probability": WHOLE,
+	"numeric.freedom": WHOLE,
 };
-
-/** Where the core's refusal lies in a request, as a JSON pointer: as it says itself, or by the quantity that it names;
- *  "" for the whole request. */
-export function pointerOf({ details: { pointer, name } }: DomainError): string {
-	if (typeof pointer === "string") return pointer;
-	return (typeof name === "string" && Object.hasOwn(PART_OF, name) && PART_OF[name]) || "";
-}

@@ -1,6 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { type DomainCode, DomainError } from "../../src/index.ts";
-import { pointerOf } from "./pointer.ts";
+import { POINTERS } from "./pointer.ts";
 
 /** Every way a request can fail: the last part of the problem's `type`, its status and its title. */
 const PROBLEMS = {
@@ -110,13 +110,19 @@ export const overloaded = (detail: string): ProblemError =>
 
 /** The core's refusal in the edge's words, with the field or the part of the request that is at fault. */
 export function fromDomainError(error: DomainError, place: "body" | "query"): ProblemError {
-	const pointer = pointerOf(error);
+	return refused(error.code, sentenceOf(error), place, POINTERS[error.subject]);
+}
+
+/** A refusal at a place of the request. */
+export function refused(
+	code: DomainCode,
+	detail: string,
+	place: "body" | "query",
+	pointer: string,
+): ProblemError {
 	const where =
 		place === "body" ? { pointer } : pointer === "" ? {} : { parameter: pointer.replace(/^\//, "") };
-	const detail = sentenceOf(error);
-	return new ProblemError(KIND_OF_CODE[error.code], detail, [
-		{ in: place, ...where, detail, code: error.code },
-	]);
+	return new ProblemError(KIND_OF_CODE[code], detail, [{ in: place, ...where, detail, code }]);
 }
 
 /** The problem that an error stands for; undefined for one that nobody foresaw. */

@@ -5,10 +5,10 @@ import type { Coil } from "./coil.ts";
 /** Share of the coil's length in each layer by overlap of heights, top layer first [N], Σ = 1.
  *  A coil of no height lies in one layer; bottom above top is DomainError contradictory. */
 export function coilShares(coil: Coil, layers: number): Float64Array {
-	requireWithin("coil's lowest height", coil.bottom, 0, 1);
-	requireWithin("coil's highest height", coil.top, 0, 1);
+	requireWithin("coil.bottom", coil.bottom, 0, 1);
+	requireWithin("coil.top", coil.top, 0, 1);
 	if (coil.bottom > coil.top)
-		throw new DomainError("contradictory", "the coil's bottom lies above its top", {
+		throw new DomainError("contradictory", "coil.bottom", "the coil's bottom lies above its top", {
 			bottom: coil.bottom,
 			top: coil.top,
 		});

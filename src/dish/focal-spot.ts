@@ -18,7 +18,7 @@ export function focalSpotDiameter(dish: Dish, share: number): number {
 }
 
 function circleOfShare(spots: DishSpots, focalLength: number, share: number): number {
-	requireWithin("share of the reflected light", share, 0.01, 0.999);
+	requireWithin("dish.lightShare", share, 0.01, 0.999);
 	const excess = (radius: number): number => shareWithin(spots, radius) - share;
 	return 2 * bracketedRoot(excess, 0, focalLength, TOLERANCE * focalLength);
 }

@@ -83,7 +83,7 @@ function paraboloidSpots(dish: TwoAxisDish): DishSpots {
  *  The season's reshaping moves the angle at the middle by ±12° and keeps the distance: left out. */
 function offAxisSpots(dish: FixedFocusDish): DishSpots {
 	const radius = Math.sqrt(fixedFocusAperture(dish.mirrorArea, 0, 0) / Math.PI);
-	requireWithin("radius of the fixed-focus mirror over its focal length", radius / dish.focalLength, 0, 0.9);
+	requireWithin("dish.focalLength", radius / dish.focalLength, 0, 0.9);
 	const spots = emptySpots(OFF_AXIS_RINGS.points.length * BEARINGS);
 	for (let i = 0; i < OFF_AXIS_RINGS.points.length; i++) {
 		const ring = radius * Math.sqrt(OFF_AXIS_RINGS.points[i]!);

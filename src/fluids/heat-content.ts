@@ -39,7 +39,9 @@ export function heatContent(coefficients: readonly number[], range: Fluid["range
 			temperature += step;
 			if (Math.abs(step) < CLOSE) return temperature;
 		}
-		throw new DomainError("no_convergence", "no temperature found for this enthalpy", { wanted });
+		throw new DomainError("no_convergence", "fluid.enthalpy", "no temperature found for this enthalpy", {
+			wanted,
+		});
 	};
 
 	return { heatCapacity, enthalpy, temperatureAtEnthalpy };

@@ -1,4 +1,4 @@
-import { requireWithin } from "../errors.ts";
+import { outOfRange, requireWithin } from "../errors.ts";
 import type { Fluid } from "./fluid.ts";
 
 /** Properties of a fluid in columns, one row per temperature. */
@@ -16,7 +16,7 @@ const MOST_ROWS = 1000;
 
 /** Temperatures from one to another by even steps, the last one nearer where the steps do not come out [K]. */
 export function evenTemperatures(from: number, to: number, step: number): readonly number[] {
-	requireWithin("rows of the table", (to - from) / step, 0, MOST_ROWS);
+	requireWithin("fluid.tableRows", (to - from) / step, 0, MOST_ROWS);
 	const whole = Math.floor((to - from) / step + 1e-9); // 1e-9 keeps a rounded last step
 	const temperatures = Array.from({ length: whole + 1 }, (_, i) => from + i * step);
 	if (to - temperatures[whole]! > 1e-6 * step) temperatures.push(to);
@@ -27,7 +27,9 @@ export function evenTemperatures(from: number, to: number, step: number): readon
  *  Range   of the fluid, else DomainError out_of_range: beyond it the fluid only holds its end values */
 export function propertyTable(fluid: Fluid, temperatures: readonly number[]): PropertyTable {
 	const [low, high] = fluid.range;
-	for (const t of temperatures) requireWithin(`temperature of ${fluid.name}`, t, low, high);
+	for (const t of temperatures)
+		if (!(t >= low && t <= high))
+			throw outOfRange("fluid.temperature", `temperature of ${fluid.name}`, t, low, high);
 	const column = (of: (temperature: number) => number) => temperatures.map(of);
 	return {
 		temperature: temperatures,

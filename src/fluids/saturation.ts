@@ -24,7 +24,7 @@ const N10 = 650.17534844798;
  *  Source  IAPWS R7-97(2012), eq. 30; Wagner et al., J. Eng. Gas Turbines Power 122 (2000) 150–184
  *  Check   IAPWS R7-97, Table 35   tests/reference/boiling.reference.ts */
 export function saturationPressure(temperature: number): number {
-	requireWithin("temperature", temperature, LOWEST, CRITICAL);
+	requireWithin("water.temperature", temperature, LOWEST, CRITICAL);
 	const theta = temperature + N9 / (temperature - N10); // eq. 29b
 	const a = (theta + N1) * theta + N2;
 	const b = (N3 * theta + N4) * theta + N5;
@@ -45,7 +45,7 @@ const CRITICAL_PRESSURE = saturationPressure(CRITICAL); // 22.064 MPa
  *  Source  IAPWS R7-97(2012), eq. 31
  *  Check   IAPWS R7-97, Table 36   tests/reference/boiling.reference.ts */
 export function saturationTemperature(pressure: number): number {
-	requireWithin("pressure", pressure, LOWEST_PRESSURE, CRITICAL_PRESSURE);
+	requireWithin("water.pressure", pressure, LOWEST_PRESSURE, CRITICAL_PRESSURE);
 	const beta = Math.sqrt(Math.sqrt(pressure / MEGAPASCAL)); // eq. 29a
 	const e = (beta + N3) * beta + N6;
 	const f = (N1 * beta + N4) * beta + N7;

@@ -21,7 +21,10 @@ function churchillBernstein(Re: number, Pr: number): number {
  *  Check   Incropera 6e, ex. 7.3 and Çengel, ex. 7-5, tests/reference/heat.reference.ts */
 export function nusseltCrossFlow(Re: number, Pr: number): number {
 	if (!(Re * Pr >= LEAST_PECLET))
-		throw new DomainError("out_of_range", "cross-flow needs Re·Pr of at least 0.2", { Re, Pr });
+		throw new DomainError("out_of_range", "heat.crossFlow", "cross-flow needs Re·Pr of at least 0.2", {
+			Re,
+			Pr,
+		});
 	return churchillBernstein(Re, Pr);
 }
 

@@ -16,10 +16,15 @@ export function effectivenessUniform(ntu: number): number {
  *  Check   tests/reference/heat.reference.ts */
 export function effectivenessCounterflow(ntu: number, ratio: number): number {
 	if (!(ratio >= 0 && ratio <= 1 && ntu >= 0))
-		throw new DomainError("out_of_range", "counterflow needs a capacity ratio within 0 to 1 and NTU ≥ 0", {
-			ntu,
-			ratio,
-		});
+		throw new DomainError(
+			"out_of_range",
+			"heat.exchanger",
+			"counterflow needs a capacity ratio within 0 to 1 and NTU ≥ 0",
+			{
+				ntu,
+				ratio,
+			},
+		);
 	const spare = 1 - ratio;
 	if (spare === 0) return ntu / (1 + ntu);
 	const gained = -Math.expm1(-ntu * spare); // 1 − E without cancellation near C = 1
@@ -32,7 +37,10 @@ export function effectivenessCounterflow(ntu: number, ratio: number): number {
  *  Source  Incropera & DeWitt 6e, eq. 11.15; exact for constant capacity rates and coefficient */
 export function logMeanDifference(a: number, b: number): number {
 	if (!(a * b >= 0))
-		throw new DomainError("impossible", "the temperatures cross inside the exchanger", { a, b });
+		throw new DomainError("impossible", "heat.exchanger", "the temperatures cross inside the exchanger", {
+			a,
+			b,
+		});
 	if (a === 0 || b === 0) return 0;
 	const step = (a - b) / b;
 	return step === 0 ? a : (b * step) / Math.log1p(step);

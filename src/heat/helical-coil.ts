@@ -13,7 +13,7 @@ const MOST_RATIO = 0.5; // [-] a tube whose inner diameter is half the helix's c
  *  Source  Schmidt, Chem.-Ing.-Tech. 39 (1967) 781–789, as the open library fluids has it
  *  Check   five ratios, tests/reference/heat.reference.ts */
 export function criticalReynoldsHelical(ratio: number): number {
-	requireWithin("diameter ratio of the helix", ratio, 0, MOST_RATIO);
+	requireWithin("coil.diameterRatio", ratio, 0, MOST_RATIO);
 	return 2300 * (1 + 8.6 * power(ratio, 0.45));
 }
 
@@ -41,7 +41,7 @@ function turbulentHelical(Re: number, Pr: number, ratio: number): number {
  *          turbulent: Gnielinski in VDI-Wärmeatlas, 9th ed. 2002, section Gc, as the open library FluidDissipation has it
  *  Check   oil at 60–150 °C and Gnielinski points, tests/reference/heat.reference.ts */
 export function nusseltHelical(Re: number, Pr: number, ratio: number): number {
-	requireWithin("Reynolds number", Re, 0, Number.MAX_VALUE);
+	requireWithin("heat.Reynolds", Re, 0, Number.MAX_VALUE);
 	const critical = criticalReynoldsHelical(ratio);
 	if (Re <= critical) return laminarHelical(Re, Pr, ratio);
 	if (Re >= FULLY_TURBULENT) return turbulentHelical(Re, Pr, ratio);

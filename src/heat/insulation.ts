@@ -13,7 +13,12 @@ export interface Insulation {
 /** The material of an id; an id not in the table is DomainError contradictory. */
 export function insulationMaterial(id: string): InsulationMaterial {
 	if (!Object.hasOwn(INSULATION_MATERIALS, id))
-		throw new DomainError("contradictory", "this insulation material is not in the table", { material: id });
+		throw new DomainError(
+			"contradictory",
+			"insulation.material",
+			"this insulation material is not in the table",
+			{ material: id },
+		);
 	return INSULATION_MATERIALS[id as InsulationId];
 }
 
@@ -34,7 +39,7 @@ export function insulationConductivity(
 	const t = meanTemperature - ICE_POINT;
 	const dry = a + t * (b + t * c);
 	if (moisture === 0) return dry;
-	requireWithin("moisture of the insulation", moisture, 0, material.mostMoisture);
+	requireWithin("insulation.moisture", moisture, 0, material.mostMoisture);
 	return dry * Math.exp(material.moistureFactor * moisture);
 }
 

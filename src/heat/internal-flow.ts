@@ -14,7 +14,7 @@ const TURBULENT_END = 5e6; // [-] Gnielinski 1976
  *  Source  Gnielinski, Int. Chem. Eng. 16 (1976) 359–368
  *  Check   five points, tests/reference/pipe.reference.ts */
 export function nusseltGnielinski(Re: number, Pr: number): number {
-	requireWithin("Reynolds number", Re, LAMINAR_END, TURBULENT_END);
+	requireWithin("heat.Reynolds", Re, LAMINAR_END, TURBULENT_END);
 	const root = 0.79 * Math.log(Re) - 1.64;
 	const f8 = 1 / (8 * root * root);
 	const prandtlRoot = Math.cbrt(Pr);
@@ -42,7 +42,7 @@ export function nusseltHausen(Gz: number): number {
  *  Source  blend after Gnielinski in VDI Heat Atlas, 2nd ed., Springer 2010, ch. G1, sect. 4.2 (quoted in a public copy, from
  *          2300 to 10 000; here to 4000) */
 export function nusseltPipe(Re: number, Pr: number, diameterOverLength: number): number {
-	requireWithin("Reynolds number", Re, 0, TURBULENT_END);
+	requireWithin("heat.Reynolds", Re, 0, TURBULENT_END);
 	if (Re <= LAMINAR_END) return nusseltHausen(Re * Pr * diameterOverLength);
 	if (Re >= TURBULENT_START) return Math.max(NUSSELT_LAMINAR, nusseltGnielinski(Re, Pr));
 	const share = (Re - LAMINAR_END) / (TURBULENT_START - LAMINAR_END);

@@ -19,7 +19,7 @@ function prandtlWeight(a: number, Pr: number): number {
  *  Source  Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053
  *  Check   Çengel, ex. 9-1 and Incropera 6e, ex. 9.4, tests/reference/heat.reference.ts */
 export function nusseltHorizontalCylinder(Ra: number, Pr: number): number {
-	requireWithin("Rayleigh number", Ra, 0, MOST_RAYLEIGH);
+	requireWithin("heat.Rayleigh", Ra, 0, MOST_RAYLEIGH);
 	const root = 0.6 + (0.387 * Math.sqrt(Math.cbrt(Ra))) / prandtlWeight(0.559, Pr);
 	return root * root;
 }
@@ -34,7 +34,7 @@ export function nusseltHorizontalCylinder(Ra: number, Pr: number): number {
  *  Source  Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323–1329
  *  Check   Incropera 6e, ex. 9.2, tests/reference/heat.reference.ts */
 export function nusseltVerticalPlate(Ra: number, Pr: number): number {
-	requireWithin("Rayleigh number", Ra, 0, MOST_RAYLEIGH);
+	requireWithin("heat.Rayleigh", Ra, 0, MOST_RAYLEIGH);
 	const root = 0.825 + (0.387 * Math.sqrt(Math.cbrt(Ra))) / prandtlWeight(0.492, Pr);
 	return root * root;
 }
@@ -47,7 +47,7 @@ export function nusseltVerticalPlate(Ra: number, Pr: number): number {
  *  Source  McAdams, Heat Transmission, 3e, McGraw-Hill 1954; Incropera 6e, eqs. 9.30, 9.31
  *  Check   Incropera 6e, ex. 9.3, tests/reference/heat.reference.ts */
 export function nusseltHotPlateUp(Ra: number): number {
-	requireWithin("Rayleigh number", Ra, 0, MOST_RAYLEIGH_FACE);
+	requireWithin("heat.Rayleigh", Ra, 0, MOST_RAYLEIGH_FACE);
 	return Math.max(0.54 * Math.sqrt(Math.sqrt(Ra)), 0.15 * Math.cbrt(Ra));
 }
 
@@ -58,6 +58,6 @@ export function nusseltHotPlateUp(Ra: number): number {
  *  Source  McAdams, Heat Transmission, 3e, McGraw-Hill 1954; Incropera 6e, eq. 9.32
  *  Check   Incropera 6e, ex. 9.3, tests/reference/heat.reference.ts */
 export function nusseltHotPlateDown(Ra: number): number {
-	requireWithin("Rayleigh number", Ra, 0, MOST_RAYLEIGH_FACE);
+	requireWithin("heat.Rayleigh", Ra, 0, MOST_RAYLEIGH_FACE);
 	return 0.27 * Math.sqrt(Math.sqrt(Ra));
 }

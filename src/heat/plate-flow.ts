@@ -15,10 +15,15 @@ const MOST_REYNOLDS = 1e8; // [-] idem
  *  Check   Pr 0.7 at Re 10⁵ and 10⁶, tests/reference/heat.reference.ts */
 export function nusseltFlatPlate(Re: number, Pr: number): number {
 	if (!(Pr >= LEAST_PRANDTL && Pr <= MOST_PRANDTL && Re >= 0 && Re <= MOST_REYNOLDS))
-		throw new DomainError("out_of_range", "plate flow needs Pr within 0.6 to 60 and Re up to 1e8", {
-			Re,
-			Pr,
-		});
+		throw new DomainError(
+			"out_of_range",
+			"heat.plateFlow",
+			"plate flow needs Pr within 0.6 to 60 and Re up to 1e8",
+			{
+				Re,
+				Pr,
+			},
+		);
 	const laminar = 0.664 * Math.sqrt(Re);
 	if (Re < 1e5) return laminar * Math.cbrt(Pr);
 	return Math.max(laminar, 0.037 * power(Re, 0.8) - 871) * Math.cbrt(Pr);

@@ -12,6 +12,11 @@ export interface Duty {
 export function enthalpyRise({ cold, wanted }: Pick<Duty, "cold" | "wanted">): number {
 	const rise = water.enthalpy(wanted) - water.enthalpy(cold);
 	if (!(rise > 0))
-		throw new DomainError("contradictory", "the water wanted is not warmer than the feed", { cold, wanted });
+		throw new DomainError(
+			"contradictory",
+			"tap.temperature",
+			"the water wanted is not warmer than the feed",
+			{ cold, wanted },
+		);
 	return rise;
 }

@@ -55,7 +55,8 @@ export function loopLosses(loop: Loop, conditions: LoopConditions, asked: Laggin
 	const cold = pipeSegment(loop.return, loop.fluid, returnTemperature);
 	const circuit: readonly [Segment, ...Segment[]] = [hot, ...others, cold];
 	const duty = pumpDuty(loop.pump, (q) => circuitPressureDrop(circuit, loop.fittingsLossFactor, q));
-	if (!(duty.flow > 0)) throw new DomainError("impossible", "the pump gives no flow", { flow: duty.flow });
+	if (!(duty.flow > 0))
+		throw new DomainError("impossible", "loop.flow", "the pump gives no flow", { flow: duty.flow });
 	const weather = { flow: duty.flow, ambient, wind, pressure };
 	const supply = runLosses(loop.supply, loop, { inletTemperature: supplyTemperature, ...weather }, asked);
 	const back = runLosses(loop.return, loop, { inletTemperature: returnTemperature, ...weather }, asked);

@@ -36,7 +36,7 @@ function limitedFlow(pump: Pump, pressureAt: (flow: number) => number): number {
  *  @returns           the duty; one evaluation of the circuit unless a limit binds */
 export function pumpDuty(pump: Pump, pressureAt: (flow: number) => number): PumpDuty {
 	const atSet = pressureAt(pump.flow);
-	requireWithin("pressure drop of the circuit", atSet, 0, Number.MAX_VALUE);
+	requireWithin("loop.pressureDrop", atSet, 0, Number.MAX_VALUE);
 	const meets = atSet <= pump.maximumPressure && atSet * pump.flow <= pump.electricPower * pump.efficiency;
 	const flow = meets ? pump.flow : limitedFlow(pump, pressureAt);
 	const pressure = meets ? atSet : flow === 0 ? 0 : pressureAt(flow);

@@ -8,7 +8,7 @@ import { requireWithin } from "../errors.ts";
  *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions, 1964, 26.2.23, as public copies print it
  *  Check   five quantiles of the table, tests/unit/numeric/normal-score.test.ts */
 export function normalScore(probability: number): number {
-	requireWithin("probability", probability, Number.MIN_VALUE, 1 - Number.EPSILON / 2);
+	requireWithin("numeric.probability", probability, Number.MIN_VALUE, 1 - Number.EPSILON / 2);
 	if (probability > 0.5) return -normalScore(1 - probability);
 	const t = Math.sqrt(-2 * Math.log(probability));
 	const above = 2.515517 + t * (0.802853 + t * 0.010328);

@@ -21,12 +21,17 @@ export function bracketedRoot(
 	if (fa === 0) return a;
 	if (fb === 0) return b;
 	if (!(fa * fb < 0))
-		throw new DomainError("no_convergence", "the function has the same sign at both ends of the bracket", {
-			low,
-			high,
-			atLow: fa,
-			atHigh: fb,
-		});
+		throw new DomainError(
+			"no_convergence",
+			"numeric.root",
+			"the function has the same sign at both ends of the bracket",
+			{
+				low,
+				high,
+				atLow: fa,
+				atHigh: fb,
+			},
+		);
 	let c = a;
 	let fc = fa;
 	let step = b - a;
@@ -69,7 +74,7 @@ export function bracketedRoot(
 			previous = step;
 		}
 	}
-	throw new DomainError("no_convergence", "no root found within the iteration limit", {
+	throw new DomainError("no_convergence", "numeric.root", "no root found within the iteration limit", {
 		low,
 		high,
 		residual: fb,

@@ -10,7 +10,7 @@ const Z = 1.959963984540054; // standard normal at 0.975; Abramowitz & Stegun, t
  *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions (1964), 26.7.5
  *  Check   ν 3, 10, 30, 120 → 3.182, 2.228, 2.042, 1.980   tests/reference/test-run.reference.ts */
 export function studentQuantile(freedom: number): number {
-	requireWithin("degrees of freedom", freedom, 3, Number.POSITIVE_INFINITY);
+	requireWithin("numeric.freedom", freedom, 3, Number.POSITIVE_INFINITY);
 	const z2 = Z * Z;
 	const g1 = (Z * (z2 + 1)) / 4;
 	const g2 = (Z * ((5 * z2 + 16) * z2 + 3)) / 96;

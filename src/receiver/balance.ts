@@ -51,8 +51,9 @@ export function receiverBalance(receiver: Receiver, operation: ReceiverOperation
 	if (hottest > HOTTEST && surplus(HOTTEST) < 0)
 		throw new DomainError(
 			"impossible",
+			"receiver.light",
 			"neither fluid nor losses carry off so much light: no wall is so hot",
-			{ name: "light on the absorber", absorbed, hottest: HOTTEST },
+			{ absorbed, hottest: HOTTEST },
 		);
 	const wallTemperature = bracketedRoot(surplus, coldest, Math.min(HOTTEST, hottest), ROOT_TOLERANCE);
 	const losses = receiverLosses(receiver, { ...operation, wallTemperature });

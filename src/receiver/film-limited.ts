@@ -34,11 +34,15 @@ export function filmLimitedReceiver(
 	let large = size * GROWTH;
 	while (excess(large) > 0) {
 		if (large > size * MOST_GROWTH)
-			throw new DomainError("impossible", "no receiver of this tube keeps the fluid's film below its limit", {
-				name: "film of the absorber's fluid",
-				filmLimit,
-				largest: large,
-			});
+			throw new DomainError(
+				"impossible",
+				"receiver.film",
+				"no receiver of this tube keeps the fluid's film below its limit",
+				{
+					filmLimit,
+					largest: large,
+				},
+			);
 		small = large;
 		large *= GROWTH;
 	}

@@ -45,7 +45,7 @@ export function glazedCoilLosses(
 	receiver: GlazedCoilReceiver,
 	conditions: ReceiverConditions,
 ): ReceiverLosses {
-	requireWithin("gap behind the cover", receiver.coverGap, 1e-3, 1);
+	requireWithin("receiver.coverGap", receiver.coverGap, 1e-3, 1);
 	const { wallTemperature, ambient, wind, pressure, altitude } = conditions;
 	const diameter = receiver.apertureDiameter;
 	const difference = wallTemperature - ambient;

@@ -10,9 +10,9 @@ import type { Receiver } from "./receiver.ts";
  *  An efficiency line loses lossCoefficient·(wallTemperature − ambient), its `wallTemperature` being the leaving fluid's.
  *  Range   wall 1–10 000 K, wind 0–100 m/s, altitude 0 to π/2, else DomainError out_of_range */
 export function receiverLosses(receiver: Receiver, conditions: ReceiverConditions): ReceiverLosses {
-	requireWithin("temperature of the absorber", conditions.wallTemperature, 1, 10_000);
-	requireWithin("sun's altitude at the receiver", conditions.altitude, 0, Math.PI / 2);
-	requireWithin("wind at the receiver", conditions.wind, 0, 100);
+	requireWithin("receiver.wallTemperature", conditions.wallTemperature, 1, 10_000);
+	requireWithin("receiver.altitude", conditions.altitude, 0, Math.PI / 2);
+	requireWithin("receiver.wind", conditions.wind, 0, 100);
 	switch (receiver.kind) {
 		case "cavity":
 			return cavityLosses(receiver, conditions);

@@ -10,7 +10,7 @@ import { power } from "../numeric/power.ts";
  *  Source  Kasten & Young, Applied Optics 28 (1989) 4735–4738, doi:10.1364/AO.28.004735
  *  Check   the formula by hand: 60° from the zenith → 1.9943   tests/reference/sky.reference.ts */
 export function relativeAirMass(apparentAltitude: number): number {
-	requireWithin("apparentAltitude", apparentAltitude, 0, Math.PI / 2);
+	requireWithin("sky.sunAltitude", apparentAltitude, 0, Math.PI / 2);
 	const degrees = (apparentAltitude * 180) / Math.PI;
 	return 1 / (Math.sin(apparentAltitude) + 0.50572 * power(degrees + 6.07995, -1.6364));
 }

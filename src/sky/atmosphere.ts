@@ -18,7 +18,7 @@ const TROPOPAUSE = 11_000; // [m] geopotential, where the constant lapse rate en
  *  Source  ISO 2533:1975
  *  Check   the standard's own table   tests/reference/boiling.reference.ts */
 export function standardPressure(elevation: number): number {
-	requireWithin("elevation", elevation, LOWEST_SHORE, TROPOPAUSE);
+	requireWithin("site.elevation", elevation, LOWEST_SHORE, TROPOPAUSE);
 	return STANDARD_PRESSURE * power(1 - (LAPSE_RATE * elevation) / SEA_LEVEL_TEMPERATURE, EXPONENT);
 }
 
@@ -31,7 +31,7 @@ const GREATEST_PRESSURE = standardPressure(LOWEST_SHORE); // 1066 hPa
  *  Error   exact inverse; but weather of 1 hPa is about 11 m at 3000 m, so a measured pressure or boiling point gives
  *          an elevation to some ±150 m */
 export function elevationAtPressure(pressure: number): number {
-	requireWithin("pressure", pressure, LEAST_PRESSURE, GREATEST_PRESSURE);
+	requireWithin("sky.pressure", pressure, LEAST_PRESSURE, GREATEST_PRESSURE);
 	const ratio = power(pressure / STANDARD_PRESSURE, 1 / EXPONENT);
 	return (SEA_LEVEL_TEMPERATURE / LAPSE_RATE) * (1 - ratio);
 }

@@ -36,7 +36,7 @@ const GOLDEN_RATIO = (Math.sqrt(5) - 1) / 2;
  *  Error   mean on a plane within 0.3 % + 0.01 W/m² of a sum over every two minutes (measured, see its test) */
 export function clearSamples(site: Site, turbidity: number, period: Period): ClearSamples {
 	const span = period.to - period.from;
-	requireWithin("period", span, DAY / 2, 400 * DAY);
+	requireWithin("sky.period", span, DAY / 2, 400 * DAY);
 	const count = Math.ceil((Math.floor((MOST_SAMPLES * DAY) / span) + GOLDEN_RATIO) * (span / DAY));
 	const pressure = standardPressure(site.elevation);
 	const column = () => new Float64Array(count);

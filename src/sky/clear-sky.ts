@@ -40,9 +40,9 @@ export function clearSky(
 	absoluteAirMass: number,
 	extraterrestrial: number,
 ): ClearIrradiance {
-	requireWithin("turbidity", turbidity, 1, 12);
-	requireWithin("elevation", elevation, -500, 9000);
-	requireWithin("apparentAltitude", apparentAltitude, -Math.PI / 2, Math.PI / 2);
+	requireWithin("sky.turbidity", turbidity, 1, 12);
+	requireWithin("site.elevation", elevation, -500, 9000);
+	requireWithin("sky.sunAltitude", apparentAltitude, -Math.PI / 2, Math.PI / 2);
 	if (apparentAltitude <= 0) return DARK;
 	const fh1 = Math.exp(-elevation / 8000);
 	const fh2 = Math.exp(-elevation / 1250);

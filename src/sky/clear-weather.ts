@@ -19,9 +19,9 @@ export interface ClearSky {
  *  @param times  unix times [N] [s]
  *  Error   that of `clearSky`: mostly how well the turbidity is known */
 export function clearWeather(site: Site, sky: ClearSky, times: Float64Array): Weather {
-	requireWithin("ambientMinimum", sky.ambientMinimum, 150, sky.ambientMaximum);
-	requireWithin("ambientMaximum", sky.ambientMaximum, sky.ambientMinimum, 350);
-	requireWithin("wind", sky.wind, 0, 100);
+	requireWithin("sky.ambientMinimum", sky.ambientMinimum, 150, sky.ambientMaximum);
+	requireWithin("sky.ambientMaximum", sky.ambientMaximum, sky.ambientMinimum, 350);
+	requireWithin("sky.wind", sky.wind, 0, 100);
 	const pressure = standardPressure(site.elevation);
 	const count = times.length;
 	const weather = {

@@ -25,7 +25,7 @@ const WIDEST = 5; // [K] a thermometer this far off tells nothing of a place
  *          10 g of salt in a litre 0.17 K, some 50 m
  *  Source  IAPWS R7-97(2012), region 4; ISO 2533:1975 */
 export function measuredBoiling(boilingPoint: number, thermometerUncertainty: number): MeasuredBoiling {
-	requireWithin("uncertainty of the thermometer", thermometerUncertainty, 0, WIDEST);
+	requireWithin("sky.thermometer", thermometerUncertainty, 0, WIDEST);
 	const pressure = saturationPressure(boilingPoint);
 	const elevation = elevationAtPressure(pressure);
 	const step = boilingPoint > MIDDLE ? -STEP : STEP; // towards the middle of the range, so that neither end is passed

@@ -74,7 +74,7 @@ function irradianceReadings({ time: rows, beam, diffuse, global }: MeasuredSky):
 		};
 	if (global)
 		return (time, sunAltitude) => splitGlobal(at(global, time), extraterrestrialNormal(time), sunAltitude);
-	throw new DomainError("contradictory", "give global irradiance, or beam and diffuse", {
+	throw new DomainError("contradictory", "sky.irradiance", "give global irradiance, or beam and diffuse", {
 		missing: beam ? "diffuse or global" : "global",
 	});
 }
@@ -82,10 +82,10 @@ function irradianceReadings({ time: rows, beam, diffuse, global }: MeasuredSky):
 function requireSound(sky: MeasuredSky): void {
 	const rows = sky.time.length;
 	if (!(rows >= 2))
-		throw new DomainError("contradictory", "measured weather needs at least two rows", { rows });
+		throw new DomainError("contradictory", "sky.rows", "measured weather needs at least two rows", { rows });
 	for (let i = 1; i < rows; i++)
 		if (!(sky.time[i]! > sky.time[i - 1]!))
-			throw new DomainError("contradictory", "times must increase from row to row", { row: i });
+			throw new DomainError("contradictory", "sky.rows", "times must increase from row to row", { row: i });
 	requireColumn("beam", sky.beam, rows, 0, MOST_IRRADIANCE);
 	requireColumn("diffuse", sky.diffuse, rows, 0, MOST_IRRADIANCE);
 	requireColumn("global", sky.global, rows, 0, MOST_IRRADIANCE);
@@ -94,7 +94,7 @@ function requireSound(sky: MeasuredSky): void {
 }
 
 function requireColumn(
-	name: string,
+	name: "beam" | "diffuse" | "global" | "ambient" | "wind",
 	column: Column | undefined,
 	rows: number,
 	low: number,
@@ -102,10 +102,10 @@ function requireColumn(
 ): void {
 	if (column === undefined) return;
 	if (column.length !== rows)
-		throw new DomainError("contradictory", `${name} must have as many rows as time`, {
+		throw new DomainError("contradictory", `sky.${name}`, `${name} must have as many rows as time`, {
 			name,
 			rows: column.length,
 			expected: rows,
 		});
-	for (let i = 0; i < rows; i++) requireWithin(name, column[i]!, low, high);
+	for (let i = 0; i < rows; i++) requireWithin(`sky.${name}`, column[i]!, low, high);
 }

@@ -16,7 +16,7 @@ const LOWEST_ALTITUDE = (3 * Math.PI) / 180; // below it a beam taken from the h
  *  Source  Erbs, Klein & Duffie, Solar Energy 28 (1982) 293–302, doi:10.1016/0038-092X(82)90302-4
  *  Check   k 0.445 → 0.766   tests/reference/sky.reference.ts */
 export function diffuseFraction(clearness: number): number {
-	requireWithin("clearness", clearness, 0, Number.MAX_VALUE);
+	requireWithin("sky.clearness", clearness, 0, Number.MAX_VALUE);
 	const k = clearness;
 	if (k <= 0.22) return 1 - 0.09 * k;
 	if (k <= 0.8) return 0.9511 + k * (-0.1604 + k * (4.388 + k * (-16.638 + k * 12.336)));
@@ -33,7 +33,7 @@ export function splitGlobal(
 	extraterrestrial: number,
 	apparentAltitude: number,
 ): BeamAndDiffuse {
-	requireWithin("global", global, 0, Number.MAX_VALUE);
+	requireWithin("sky.global", global, 0, Number.MAX_VALUE);
 	if (!(apparentAltitude > LOWEST_ALTITUDE)) return { beam: 0, diffuse: global };
 	const sine = Math.sin(apparentAltitude);
 	const clearness = Math.min(1, global / (extraterrestrial * sine));

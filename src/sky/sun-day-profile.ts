@@ -51,7 +51,7 @@ const DAY = 86_400; // [s]
 /** One clear day at a site: sun and irradiance through it, its sum on a tracked aperture and on a fixed plane, best tilts.
  *  Sums run over samples 2.5 minutes apart, whatever the step of the columns. */
 export function sunDayProfile(site: Site, task: SunDayTask): SunDayProfile {
-	requireWithin("step", task.step, 10, DAY / 4);
+	requireWithin("sky.step", task.step, 10, DAY / 4);
 	const day = sunDay(task.time, site.latitude, site.longitude);
 	const samples = clearSamples(site, task.turbidity, { from: day.noon - DAY / 2, to: day.noon + DAY / 2 });
 	return {

@@ -31,8 +31,8 @@ const NEWTON_STEPS = 8; // three are enough for 1e-12 rad
  *  Check   Reda & Andreas, NREL/TP-560-34302 (2008), the example of 2003-10-17   tests/reference/sun.reference.ts */
 export function sunPosition(time: number, latitude: number, longitude: number): SunPosition {
 	requireWithin("time", time, EARLIEST, LATEST);
-	requireWithin("latitude", latitude, -Math.PI / 2, Math.PI / 2);
-	requireWithin("longitude", longitude, -2 * Math.PI, 2 * Math.PI);
+	requireWithin("site.latitude", latitude, -Math.PI / 2, Math.PI / 2);
+	requireWithin("site.longitude", longitude, -2 * Math.PI, 2 * Math.PI);
 	const seen = getPosition(new Date(time * 1000), latitude / RADIAN, longitude / RADIAN);
 	const apparentAltitude = seen.altitude * RADIAN;
 	return {

@@ -73,8 +73,8 @@ const AT_LIMIT = 1e-9; // [K] a tank that starts at a limit is under it at once,
  *  Error   first order in the step: 0.05 % of the loss, more on a tank that cools within two days; that of the shell's coefficient, about ± 10 %, rules
  *  Check   exponential cooling, tests/reference/tank.reference.ts */
 export function tankCooling(tank: Tank, conditions: StandingConditions, task: StandingTask): TankCooling {
-	requireWithin("cooling time", task.duration, 1, MOST_STEPS * SHORT_STEP);
-	requireWithin("step of the cooling curve", task.rowStep, task.duration / MOST_STEPS, task.duration);
+	requireWithin("tank.coolingTime", task.duration, 1, MOST_STEPS * SHORT_STEP);
+	requireWithin("tank.coolingStep", task.rowStep, task.duration / MOST_STEPS, task.duration);
 	const { ambient } = airAround(tank.surroundings, conditions.ambient, conditions.wind);
 	const air = { ...conditions, ambient };
 	const model = tankModel(tank);

@@ -38,7 +38,7 @@ export function drawOff(
 	mass: number,
 	inletTemperature: number,
 ): DrawOff {
-	requireWithin("mass drawn", mass, 0, Number.MAX_VALUE);
+	requireWithin("tank.drawnMass", mass, 0, Number.MAX_VALUE);
 	const outlet = before.temperatures[model.outletLayer]!;
 	if (mass === 0) return { state: before, drawn: 0, outletEnthalpy: water.enthalpy(outlet) };
 	const draining = drain(model, before, inletTemperature);

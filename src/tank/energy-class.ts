@@ -21,7 +21,7 @@ const LITRES_PER_CUBIC_METRE = 1000;
  *  Source  Regulation (EU) 812/2013, Annex II, table 2
  *  Check   six volumes × seven classes, tests/reference/tank.reference.ts */
 export function standingLossLimit(energyClass: Exclude<EnergyClass, "G">, volume: number): number {
-	requireWithin("storage volume", volume, 0, Number.MAX_VALUE);
+	requireWithin("tank.volume", volume, 0, Number.MAX_VALUE);
 	const [, a, b] = LIMITS.find(([name]) => name === energyClass)!;
 	return a + b * power(volume * LITRES_PER_CUBIC_METRE, 0.4);
 }
@@ -38,7 +38,7 @@ export function energyClassLimits(
  *  Range   the label is for tanks to 0.5 m³; beyond, the class is the formula's word only
  *  Source  Regulation (EU) 812/2013, Annex II, table 2 */
 export function energyClass(standingLoss: number, volume: number): EnergyClass {
-	requireWithin("standing loss", standingLoss, 0, Number.MAX_VALUE);
+	requireWithin("tank.standingLoss", standingLoss, 0, Number.MAX_VALUE);
 	for (const [name] of LIMITS) if (standingLoss < standingLossLimit(name, volume)) return name;
 	return "G";
 }

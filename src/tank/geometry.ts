@@ -22,18 +22,23 @@ const ROUNDING = 1.001; // [-] a fill this much above the vessel's volume is tak
  *  Error   the edge's factor was measured on plane walls thicker than a fifth of their sides; an edge carries about 5 % of the loss
  *  Source  Langmuir, Adams & Meikle, Trans. Am. Electrochem. Soc. 24 (1913) 53–76, as Incropera 6e, table 4.1 gives it */
 export function shellGeometry(tank: Tank): ShellGeometry {
-	requireWithin("tank diameter", tank.diameter, 1e-3, 1e3);
-	requireWithin("tank height", tank.height, 1e-3, 1e3);
-	requireWithin("tank wall thickness", tank.wallThickness, 0, tank.diameter);
-	requireWithin("tank insulation thickness", tank.insulation.thickness, 0, 10);
+	requireWithin("tank.diameter", tank.diameter, 1e-3, 1e3);
+	requireWithin("tank.height", tank.height, 1e-3, 1e3);
+	requireWithin("tank.wallThickness", tank.wallThickness, 0, tank.diameter);
+	requireWithin("tank.insulationThickness", tank.insulation.thickness, 0, 10);
 	const inner = tank.diameter / 2;
 	const crossSection = Math.PI * inner * inner;
 	const filledHeight = tank.fill / crossSection;
 	if (!(filledHeight > 0 && filledHeight <= tank.height * ROUNDING))
-		throw new DomainError("contradictory", "the water does not fit the tank's height and diameter", {
-			fill: tank.fill,
-			vessel: crossSection * tank.height,
-		});
+		throw new DomainError(
+			"contradictory",
+			"tank.fill",
+			"the water does not fit the tank's height and diameter",
+			{
+				fill: tank.fill,
+				vessel: crossSection * tank.height,
+			},
+		);
 	const thickness = tank.insulation.thickness;
 	const wall = inner + tank.wallThickness;
 	const outer = wall + thickness;
@@ -57,7 +62,7 @@ export function shellGeometry(tank: Tank): ShellGeometry {
 
 /** The layer, top first, that a height lies in; at a boundary the lower one. Heights are shares of the filled height. */
 export function layerAtHeight(height: number, layers: number): number {
-	requireWithin("height in the tank", height, 0, 1);
+	requireWithin("tank.portHeight", height, 0, 1);
 	return Math.min(layers - 1, Math.floor((1 - height) * layers + 1e-9)); // 1e-9 puts a rounded boundary below itself
 }
 

@@ -30,10 +30,10 @@ const CLOSE = 1e-6; // [K] last Newton step; the error left is its square
  *  Source  multi-node store: Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 8; EN 12977-3 identifies the same parameters */
 export function tankModel(tank: Tank): TankModel {
 	const layers = tank.startTemperatures.length;
-	requireWithin("number of layers", layers, 1, MOST_LAYERS);
+	requireWithin("tank.layers", layers, 1, MOST_LAYERS);
 	let sum = 0;
 	for (const temperature of tank.startTemperatures) {
-		requireWithin("start temperature of the tank", temperature, water.range[0], water.range[1]);
+		requireWithin("tank.startTemperature", temperature, water.range[0], water.range[1]);
 		sum += temperature;
 	}
 	const mean = sum / layers;
@@ -69,16 +69,26 @@ export function layerTemperature(model: TankModel, energy: number, guess: number
 		temperature += step;
 		if (Math.abs(step) < CLOSE) return temperature;
 	}
-	throw new DomainError("no_convergence", "no temperature found for the heat in a layer", { energy, guess });
+	throw new DomainError(
+		"no_convergence",
+		"tank.layerTemperature",
+		"no temperature found for the heat in a layer",
+		{ energy, guess },
+	);
 }
 
 /** State of the layers at given temperatures [N], top first [K]. */
 export function tankState(model: TankModel, temperatures: Float64Array): TankState {
 	if (temperatures.length !== model.layers)
-		throw new DomainError("contradictory", "a tank's state needs one temperature for each layer", {
-			layers: model.layers,
-			temperatures: temperatures.length,
-		});
+		throw new DomainError(
+			"contradictory",
+			"tank.layers",
+			"a tank's state needs one temperature for each layer",
+			{
+				layers: model.layers,
+				temperatures: temperatures.length,
+			},
+		);
 	return { temperatures, energies: temperatures.map((t) => layerEnergy(model, t)) };
 }
 

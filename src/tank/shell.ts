@@ -70,8 +70,13 @@ export function settledShellLoss(
 		if (Math.abs(pass.surfaceTemperature - surface) < CLOSE) return pass;
 		surface = pass.surfaceTemperature;
 	}
-	throw new DomainError("no_convergence", "the skin temperature of the tank does not settle", {
-		waterTemperature,
-		ambient,
-	});
+	throw new DomainError(
+		"no_convergence",
+		"tank.surfaceTemperature",
+		"the skin temperature of the tank does not settle",
+		{
+			waterTemperature,
+			ambient,
+		},
+	);
 }

@@ -15,7 +15,7 @@ export function drawMass(draw: Draw, mains: number): number {
 	const { demand } = draw;
 	switch (demand.kind) {
 		case "volume":
-			requireWithin("volume drawn", demand.volume, 0, Number.MAX_VALUE);
+			requireWithin("tap.volume", demand.volume, 0, Number.MAX_VALUE);
 			return demand.volume * water.density(draw.temperature);
 		case "energy":
 			return massOfHeat(demand.energy, draw, mains);
@@ -25,19 +25,24 @@ export function drawMass(draw: Draw, mains: number): number {
 }
 
 function massOfHeat(energy: number, draw: Draw, mains: number): number {
-	requireWithin("heat drawn", energy, 0, Number.MAX_VALUE);
+	requireWithin("tap.heat", energy, 0, Number.MAX_VALUE);
 	const rise = water.enthalpy(draw.temperature) - water.enthalpy(mains);
 	if (!(rise > 0))
-		throw new DomainError("contradictory", "heat is asked at a temperature that the mains already has", {
-			temperature: draw.temperature,
-			mains,
-		});
+		throw new DomainError(
+			"contradictory",
+			"tap.temperature",
+			"heat is asked at a temperature that the mains already has",
+			{
+				temperature: draw.temperature,
+				mains,
+			},
+		);
 	return energy / rise;
 }
 
 /** Time that a draw takes at its flow [s]. */
 export function drawDuration(draw: Draw, mains: number): number {
-	requireWithin("flow at the tap", draw.flow, Number.MIN_VALUE, Number.MAX_VALUE);
+	requireWithin("tap.flow", draw.flow, Number.MIN_VALUE, Number.MAX_VALUE);
 	return drawMass(draw, mains) / (draw.flow * water.density(draw.temperature));
 }
 

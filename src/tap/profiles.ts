@@ -25,7 +25,9 @@ export const TAPPING_PROFILE_IDS = Object.keys(PUBLISHED_PROFILES) as readonly T
  *  Check   daily sums Q_ref, tests/reference/tap.reference.ts */
 export function tappingProfile(id: string): readonly ProfileDraw[] {
 	if (!Object.hasOwn(PUBLISHED_PROFILES, id))
-		throw new DomainError("contradictory", "this tapping profile is not in the table", { profile: id });
+		throw new DomainError("contradictory", "tap.profile", "this tapping profile is not in the table", {
+			profile: id,
+		});
 	return PUBLISHED_PROFILES[id as TappingProfileId].map(profileDraw);
 }
 

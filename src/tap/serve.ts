@@ -23,7 +23,7 @@ const MOST_SUBSTEPS = 100_000;
  *  Assumes an ideal mixing valve and no pipe between tank and tap, so that what the tank gives is what the tap gets;
  *  a tank colder than the mains takes heat from it: drawn and delivered are negative, and unmet is more than asked */
 export function serveTap(model: TankModel, before: TankState, demand: TapDemand, mains: number): ServedTap {
-	requireWithin("mass at the tap", demand.mass, 0, Number.MAX_VALUE);
+	requireWithin("tap.mass", demand.mass, 0, Number.MAX_VALUE);
 	const cold = water.enthalpy(mains);
 	const wanted = water.enthalpy(demand.temperature);
 	let delivered = 0;
@@ -34,7 +34,7 @@ export function serveTap(model: TankModel, before: TankState, demand: TapDemand,
 	let left = demand.mass;
 	for (let i = 0; left > CLOSE * demand.mass; i++) {
 		if (i === MOST_SUBSTEPS)
-			throw new DomainError("too_large", "the tap draws more tanks full than one call serves", {
+			throw new DomainError("too_large", "tap.mass", "the tap draws more tanks full than one call serves", {
 				mass: demand.mass,
 			});
 		const share = hotShare(warmestNext(model, tank), cold, wanted);

@@ -20,10 +20,15 @@ export function usableVolume(
 	const cold = water.enthalpy(mains);
 	const rise = water.enthalpy(wanted) - cold;
 	if (!(rise > 0))
-		throw new DomainError("contradictory", "usable water is counted above a mains that is as warm already", {
-			wanted,
-			mains,
-		});
+		throw new DomainError(
+			"contradictory",
+			"tap.temperature",
+			"usable water is counted above a mains that is as warm already",
+			{
+				wanted,
+				mains,
+			},
+		);
 	const towardsInlet = model.inletLayer < model.outletLayer ? -1 : 1;
 	const cells = Math.abs(model.inletLayer - model.outletLayer) + 1;
 	const along = Array.from(

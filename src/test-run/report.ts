@@ -60,14 +60,18 @@ export function testRunReport(run: TestRun, drawing: Drawing | undefined, elevat
 
 function requireSound(run: TestRun, elevation: number): void {
 	if (!(run.time.length >= 2))
-		throw new DomainError("contradictory", "a run has at least two rows", { rows: run.time.length });
+		throw new DomainError("contradictory", "run.rows", "a run has at least two rows", {
+			rows: run.time.length,
+		});
 	const rows = run.time.length;
 	for (const column of [...run.thermometers, run.beam, run.ambient, run.wind, run.oilIn, run.oilOut])
 		if (column && !(column.length === rows && Array.from(column).every(Number.isFinite)))
-			throw new DomainError("contradictory", "each column of a run has one number for each row", { rows });
+			throw new DomainError("contradictory", "run.rows", "each column of a run has one number for each row", {
+				rows,
+			});
 	const [fault] = rowFaults(run, boilingPoint(standardPressure(elevation) + run.tank.reliefPressure));
 	if (fault)
-		throw new DomainError("contradictory", `row ${fault.row} of the run is bad: ${fault.kind}`, {
+		throw new DomainError("contradictory", "run.rows", `row ${fault.row} of the run is bad: ${fault.kind}`, {
 			row: fault.row,
 			kind: fault.kind,
 		});

@@ -230,7 +230,7 @@ describe("a plant within the spreads that the models refuse", () => {
 	const refusing = (of: DayCase) => {
 		const { coil } = of.plant;
 		if (coil.length > 12.1 && of.factors.coilFilm > 1)
-			throw new DomainError("impossible", "no such coil", {});
+			throw new DomainError("impossible", "coil.diameterRatio", "no such coil", {});
 		return dayOf(of);
 	};
 

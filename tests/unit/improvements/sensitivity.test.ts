@@ -164,7 +164,7 @@ describe("an improved plant that the models refuse", () => {
 	const stated = ofPlain.all;
 	const found = daySensitivity(plain, base, steps, "timeToTarget", (of) => {
 		if (of.plant.loop.pump.flow > plain.plant.loop.pump.flow)
-			throw new DomainError("out_of_range", "no pump is so fast", {});
+			throw new DomainError("out_of_range", "loop.flow", "no pump is so fast", {});
 		return dayOf(of);
 	});
 
