@@ -33,7 +33,7 @@ export { type Insulation, insulationConductivity } from "./heat/insulation.ts";
 export { INSULATION_MATERIALS, type InsulationId } from "./heat/insulation-materials.ts";
 export { WALL_MATERIALS, type WallMaterialId } from "./heat/wall-materials.ts";
 export type { Idle } from "./improvements/changed.ts";
-export { type Ahead, type GainRange, rangedGains } from "./improvements/ranged-gains.ts";
+export { type Ahead, type GainRange, type RangedGains, rangedGains } from "./improvements/ranged-gains.ts";
 export { daySensitivity, type Gain, type Improvement, worthOrder } from "./improvements/sensitivity.ts";
 export { IMPROVEMENTS, type ImprovementId, type Steps } from "./improvements/steps.ts";
 export type { Conditions } from "./instant/conditions.ts";

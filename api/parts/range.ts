@@ -5,7 +5,6 @@ import {
 	type DayOutcome,
 	type DaySpreads,
 	DomainError,
-	dayOf,
 	type Method,
 	type RangedDay,
 	type RangeReport,
@@ -105,13 +104,17 @@ export interface AnsweredDay {
 /** Works out a day, and its range with it where that is asked for.
  *  @param given  the request as it came */
 export function answeredDay(asked: RangeAsked, given: unknown, day: DayAsked): AnsweredDay {
-	if (!asked.withRange)
-		return { outcome: day.outcome(), range: undefined, ranged: undefined, methods: [], assumed: [] };
+	const outcome = day.outcome();
+	if (!asked.withRange) return { outcome, range: undefined, ranged: undefined, methods: [], assumed: [] };
+	day.requireSpare(outcome.steps);
 	const spreads = asked.spreads ?? Spreads.parse({});
 	const mine = (given as { readonly spreads?: unknown }).spreads ?? {};
 	const taken = defaultsTaken(Spreads, mine, spreads);
-	const ranged = { day: rangedOrRefused(day, coreSpreads(spreads)), spreads: coreSpreads(spreads) };
-	const { outcome, range } = ranged.day;
+	const ranged = {
+		day: rangedOrRefused(day.stated, outcome, coreSpreads(spreads)),
+		spreads: coreSpreads(spreads),
+	};
+	const { range } = ranged.day;
 	const varied = range.effects.map(({ input }) => `/${spreadName(input)}`);
 	const unsaid = asked.spreads ? [] : taken.filter(({ pointer }) => varied.includes(pointer));
 	return {
@@ -124,18 +127,11 @@ export function answeredDay(asked: RangeAsked, given: unknown, day: DayAsked): A
 }
 
 /** The day with its range. Where the day itself is sound but one within its spreads is not, the range is what is refused. */
-function rangedOrRefused({ stated, outcome, requireSpare }: DayAsked, spreads: DaySpreads): RangedDay {
-	let days = 0;
-	const march = (of: DayCase) => {
-		const day = dayOf(of);
-		if (++days === 1) requireSpare(day.steps); // the day as stated comes first
-		return day;
-	};
+function rangedOrRefused(stated: DayCase, outcome: DayOutcome, spreads: DaySpreads): RangedDay {
 	try {
-		return rangedDay(stated, spreads, march);
+		return rangedDay(stated, outcome, spreads);
 	} catch (error) {
 		if (!(error instanceof DomainError)) throw error;
-		outcome(); // a day that is refused itself says so
 		const { message } = fromDomainError(error, "body");
 		const why = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
 		throw refused(error.code, why, "body", "/withRange");

@@ -1,6 +1,6 @@
 import { type Bend, logarithmic } from "../numeric/moments.ts";
 import { type DayAnswer, type DayAnswers, dayValues } from "../uncertainty/day-answers.ts";
-import type { DayCase, dayOf } from "../uncertainty/day-case.ts";
+import type { DayCase } from "../uncertainty/day-case.ts";
 import { dayInputs } from "../uncertainty/day-inputs.ts";
 import type { DaySpreads } from "../uncertainty/day-spreads.ts";
 import type { Question, Values } from "../uncertainty/question.ts";
@@ -19,45 +19,61 @@ import { type Response, response } from "../uncertainty/response.ts";
 import { columnsOf, scoreCount } from "./gain-inputs.ts";
 import { type Gain, type Worth, worthBetween } from "./sensitivity.ts";
 
-/** What gains are held against: the plant as it stands, in the same draws. */
+/** The plant as it stands in a sample, to hold gains against. */
 export interface Basis {
-	readonly study: Study<DayCase>;
-	readonly scores: readonly Float64Array[]; // of the sample, with what improvements renew [rows][scores]
-	readonly rows: () => readonly Values[]; // the plant as it stands in that sample
+	readonly scores: readonly Float64Array[]; // with those of what improvements renew [rows][scores]
+	readonly rows: readonly Values[]; // the plant as it stands in it
 }
+
+type NamedRange = AnswerRange & { readonly name: DayAnswer };
 
 /** What was found of one improvement's gains. */
 export interface GainStudy {
 	readonly gain: Gain;
-	readonly ranges: readonly (AnswerRange & { readonly name: DayAnswer })[];
+	readonly ranges: readonly NamedRange[];
 	readonly bends: Readonly<Record<DayAnswer, readonly Bend[]>> | undefined; // by score, where it was propagated
 	readonly rows: readonly Worth[]; // in the sample, where one was needed
+	readonly days: number; // worked out for it
 }
+
+/** Gains by propagation, or what of them it leaves to a sample. */
+export type PropagatedGains =
+	| { readonly outcome: "answered"; readonly study: GainStudy }
+	| {
+			readonly outcome: "open";
+			readonly gain: Gain;
+			readonly question: Question<DayCase>;
+			readonly ranges: readonly (NamedRange | undefined)[]; // those found already
+			readonly days: number;
+	  };
 
 const NAMES = ["timeToTarget", "endTemperature", "usableVolume", "toWater"] as const;
 
 /** Between what an improvement's gains lie. Plant and improved plant err alike, so their bends are taken from each other before they
- *  are summed, and a sample holds them against each other draw by draw.
+ *  are summed, and a sample (`sampledGains`) holds them against each other draw by draw.
  *  Cost  at most 12 marches by propagation; a sample takes as many as the plant's own, some 28, and stands in for the propagation
- *        wherever the plant itself needed one */
-export function gainStudy(basis: Basis, gain: Gain, spreads: DaySpreads, dayOfCase: typeof dayOf): GainStudy {
+ *        wherever the plant itself needed one
+ *  @param study  of the plant as it stands */
+export function propagatedGains(study: Study<DayCase>, gain: Gain, spreads: DaySpreads): PropagatedGains {
 	const question: Question<DayCase> = {
-		...basis.study.question,
+		...study.question,
 		stated: gain.of,
+		central: dayValues(gain.of.plant, gain.of.task, gain.day),
 		inputs: dayInputs(gain.of, spreads),
-		values: (of) => dayValues(of.plant, of.task, of === gain.of ? gain.day : dayOfCase(of)),
 	};
-	if (basis.study.rows.length > 0) return sampledGains(basis, gain, question, undefined);
-	const found = response(question, { channels: basis.study.found.bent });
-	const bends = bendsOfGains(basis, gain, question, found);
-	const ranges = NAMES.map((name) => propagatedGain(basis, gain, found, name, bends[name]));
+	if (study.rows.length > 0)
+		return { outcome: "open", gain, question, ranges: NAMES.map(() => undefined), days: 0 };
+	const found = response(question, { channels: study.found.bent });
+	const days = found.marched.length - 1; // the improved day itself is known
+	const bends = bendsOfGains(study, gain, question, found);
+	const ranges = NAMES.map((name) => propagatedGain(study, gain, found, name, bends[name]));
 	return ranges.every((range) => range !== undefined)
-		? { gain, ranges, bends, rows: [] }
-		: sampledGains(basis, gain, question, ranges);
+		? { outcome: "answered", study: { gain, ranges, bends, rows: [], days } }
+		: { outcome: "open", gain, question, ranges, days };
 }
 
 function bendsOfGains(
-	{ study }: Basis,
+	study: Study<DayCase>,
 	{ id, how }: Gain,
 	{ inputs }: Question<DayCase>,
 	found: Response,
@@ -86,11 +102,9 @@ function bendsOfGains(
 	};
 }
 
-type NamedRange = GainStudy["ranges"][number];
-
 /** The range of a gain by propagation; undefined where either plant comes near a sharp bend. */
 function propagatedGain(
-	{ study }: Basis,
+	study: Study<DayCase>,
 	{ gains }: Gain,
 	found: Response,
 	name: DayAnswer,
@@ -115,28 +129,26 @@ function multiplied(name: DayAnswer, central: number, bends: readonly Bend[]): A
 	return { ...range, low: Math.min(...ends), central, high: Math.max(...ends) };
 }
 
-/** @param ranges  those that propagation gave already */
-function sampledGains(
+/** What propagation left open, by a sample. */
+export function sampledGains(
 	basis: Basis,
-	gain: Gain,
-	question: Question<DayCase>,
-	ranges: readonly (NamedRange | undefined)[] | undefined,
+	{ gain, question, ranges, days }: Extract<PropagatedGains, { outcome: "open" }>,
 ): GainStudy {
 	const columns = columnsOf(gain.id, question.inputs);
-	const without = basis.rows();
 	const withIt = sampled(
 		question,
 		basis.scores.map((scores) => columns.map((column) => scores[column]!)),
 	);
-	const rows = without.map((values, i) => {
+	const rows = basis.rows.map((values, i) => {
 		const [as, changed] = [answersIn(values), answersIn(withIt[i]!)];
 		return gain.how === "made" ? worthBetween(as, changed) : worthBetween(changed, as);
 	});
 	return {
 		gain,
-		ranges: NAMES.map((name, i) => ranges?.[i] ?? sampleRange(gain, rows, name)),
+		ranges: NAMES.map((name, i) => ranges[i] ?? sampleRange(gain, rows, name)),
 		bends: undefined,
 		rows,
+		days: days + withIt.length,
 	};
 }
 

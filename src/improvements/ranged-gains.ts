@@ -1,14 +1,14 @@
 import { DomainError } from "../errors.ts";
 import { latinHypercube } from "../numeric/latin-hypercube.ts";
 import type { DayAnswer } from "../uncertainty/day-answers.ts";
-import type { DayCase, dayOf } from "../uncertainty/day-case.ts";
+import type { DayCase } from "../uncertainty/day-case.ts";
 import type { RangedDay } from "../uncertainty/day-range.ts";
 import type { DaySpreads } from "../uncertainty/day-spreads.ts";
 import type { Values } from "../uncertainty/question.ts";
 import { type AnswerRange, SEED, type Study, sampled, TAIL } from "../uncertainty/range.ts";
 import { renewedBy, scoreCount, withRenewed } from "./gain-inputs.ts";
 import { shareAhead } from "./gain-order.ts";
-import { type Basis, type GainStudy, gainStudy } from "./gain-range.ts";
+import { type GainStudy, propagatedGains, sampledGains } from "./gain-range.ts";
 import type { Gain, Improvement, Worth } from "./sensitivity.ts";
 import type { ImprovementId } from "./steps.ts";
 
@@ -29,37 +29,64 @@ export interface Ahead {
 	readonly order: "certain" | "uncertain"; // certain where no more plants say otherwise than a range leaves out at one end
 }
 
+/** The ranges of all gains, and what they took. */
+export interface RangedGains {
+	readonly ranges: ReadonlyMap<ImprovementId, GainRange>;
+	readonly days: number; // worked out for those that were found
+}
+
 const MANY = 400; // plants that two sums of bends are compared in
 
 /** Ranges of the gains of ranked improvements, plant and improved plant drawn together.
  *  Cost    12 marches an improvement where all is propagated, some 28 where the plant as it stands needed a sample, 40 where only
  *          the improved one does
  *  Error   against a Latin hypercube of 500: each end within 15 % of the width   tests/unit/improvements/ranged-gains.test.ts
- *  @param found      as `daySensitivity` ranked them     @param rankedBy  the answer that they were ranked by
- *  @param dayOfCase  one march, `dayOf` */
+ *  @param found     as `daySensitivity` ranked them     @param rankedBy  the answer that they were ranked by */
 export function rangedGains(
 	{ study }: RangedDay,
 	found: readonly Improvement[],
 	spreads: DaySpreads,
 	rankedBy: DayAnswer,
-	dayOfCase: typeof dayOf,
-): ReadonlyMap<ImprovementId, GainRange> {
-	const basis: Basis = { study, scores: withRenewed(study.scores), rows: sampledOnce(study) };
-	const many = latinHypercube(SEED, MANY, scoreCount(study.question.inputs));
+): RangedGains {
 	const gains = found.filter((one): one is Gain => one.outcome === "gains");
-	const studies = gains.map((gain) => refusable(() => gainStudy(basis, gain, spreads, dayOfCase)));
-	return new Map(
-		studies.map((one, i): [ImprovementId, GainRange] => {
-			const { id } = gains[i]!;
-			if (one instanceof DomainError) return [id, { outcome: "refused", error: one }];
-			const next = studies[i + 1];
-			const share =
-				next === undefined || next instanceof DomainError
-					? undefined
-					: shareAhead(one, next, rankedBy, basis.scores, many);
-			return [id, rangeOf(one, share)];
-		}),
-	);
+	const scores = withRenewed(study.scores);
+	const { studies, days } = gainStudies(study, gains, spreads, scores);
+	const many = latinHypercube(SEED, MANY, scoreCount(study.question.inputs));
+	const ranges = studies.map((one, i): [ImprovementId, GainRange] => {
+		const { id } = gains[i]!;
+		if (one instanceof DomainError) return [id, { outcome: "refused", error: one }];
+		const next = studies[i + 1];
+		const share =
+			next === undefined || next instanceof DomainError
+				? undefined
+				: shareAhead(one, next, rankedBy, scores, many);
+		return [id, rangeOf(one, share)];
+	});
+	return { ranges: new Map(ranges), days };
+}
+
+/** Each gain propagated, and those that leave something open sampled; the plant's own sample is worked out once, if any does. */
+function gainStudies(
+	study: Study<DayCase>,
+	gains: readonly Gain[],
+	spreads: DaySpreads,
+	scores: readonly Float64Array[],
+): { readonly studies: readonly (GainStudy | DomainError)[]; readonly days: number } {
+	const propagated = gains.map((gain) => ifCovered(() => propagatedGains(study, gain, spreads)));
+	const anyOpen = propagated.some((one) => !(one instanceof DomainError) && one.outcome === "open");
+	const own = anyOpen ? ifCovered(() => ownSample(study)) : [];
+	const studies = propagated.map((one) => {
+		if (one instanceof DomainError) return one;
+		if (one.outcome === "answered") return one.study;
+		return own instanceof DomainError ? own : ifCovered(() => sampledGains({ scores, rows: own }, one));
+	});
+	const ownDays = own === study.rows || own instanceof DomainError ? 0 : own.length;
+	const days = studies.reduce((sum, one) => sum + (one instanceof DomainError ? 0 : one.days), ownDays);
+	return { studies, days };
+}
+
+function ownSample({ question, scores, rows }: Study<DayCase>): readonly Values[] {
+	return rows.length > 0 ? rows : sampled(question, scores);
 }
 
 function rangeOf(study: GainStudy, share: number | undefined): GainRange {
@@ -80,18 +107,10 @@ function rangeOf(study: GainStudy, share: number | undefined): GainRange {
 	};
 }
 
-/** The plant's own sample, worked out when it is first wanted. */
-function sampledOnce({ question, scores, rows }: Study<DayCase>): () => readonly Values[] {
-	let found = rows;
-	return () => {
-		if (found.length === 0) found = sampled(question, scores);
-		return found;
-	};
-}
-
-function refusable(study: () => GainStudy): GainStudy | DomainError {
+/** What the models find, or their refusal. */
+function ifCovered<T>(found: () => T): T | DomainError {
 	try {
-		return study();
+		return found();
 	} catch (error) {
 		if (error instanceof DomainError) return error;
 		throw error;

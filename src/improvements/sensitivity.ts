@@ -2,7 +2,7 @@ import { DomainError } from "../errors.ts";
 import type { DayOutcome } from "../plant/outcome.ts";
 import type { Task } from "../plant/plant.ts";
 import { type DayAnswer, type DayAnswers, dayAnswers } from "../uncertainty/day-answers.ts";
-import type { DayCase, dayOf } from "../uncertainty/day-case.ts";
+import { type DayCase, dayOf } from "../uncertainty/day-case.ts";
 import type { Idle } from "./changed.ts";
 import { improved, neglected } from "./improvements.ts";
 import { IMPROVEMENTS, type ImprovementId, type Steps } from "./steps.ts";
@@ -36,27 +36,19 @@ export type Improvement =
 /** What each improvement that a builder can make is worth on a day, the most worth first.
  *  Each is made alone and by one step; small steps add up, large ones overlap. One that the models refuse takes no other with it.
  *  Cost  one march each beside the day as it stands: at most 16
- *  @param base       the day as it stands
- *  @param rankedBy   the answer that ranks them; time falls back on heat where the target is not reached both with and without
- *  @param dayOfCase  one march, `dayOf` */
+ *  @param base      the day as it stands
+ *  @param rankedBy  the answer that ranks them; time falls back on heat where the target is not reached both with and without */
 export function daySensitivity(
 	stated: DayCase,
 	base: DayOutcome,
 	steps: Steps,
 	rankedBy: DayAnswer,
-	dayOfCase: typeof dayOf,
 ): readonly Improvement[] {
-	const found = IMPROVEMENTS.map((id) => improvement(stated, base, id, steps, dayOfCase));
+	const found = IMPROVEMENTS.map((id) => improvement(stated, base, id, steps));
 	return found.sort((a, b) => worthOrder(a, b, rankedBy));
 }
 
-function improvement(
-	stated: DayCase,
-	base: DayOutcome,
-	id: ImprovementId,
-	steps: Steps,
-	dayOfCase: typeof dayOf,
-): Improvement {
+function improvement(stated: DayCase, base: DayOutcome, id: ImprovementId, steps: Steps): Improvement {
 	let of: DayCase | undefined;
 	try {
 		of = neglected(stated, id, steps);
@@ -66,7 +58,7 @@ function improvement(
 			if (typeof changed === "string") return { outcome: "idle", id, why: changed };
 			of = changed;
 		}
-		const day = dayOfCase(of);
+		const day = dayOf(of);
 		const worth = how === "made" ? worthOf(base, day, stated.task) : worthOf(day, base, stated.task);
 		return { outcome: "gains", id, how, ...worth, of, day };
 	} catch (error) {

@@ -12,6 +12,7 @@ export function rangedInstant(stated: InstantCase, spreads: InstantSpreads): Ran
 		stated.wantedFlow === undefined ? [] : [{ name: "neededAperture", margins: ["found"] }];
 	return answerRanges({
 		stated,
+		central: instantValues(stated),
 		inputs: instantInputs(stated, spreads),
 		values: instantValues,
 		answers: [{ name: "flow", margins: steady }, { name: "power", margins: steady }, ...needed],

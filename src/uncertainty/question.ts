@@ -12,6 +12,7 @@ export type Values = Readonly<Record<string, number>>;
 /** What is asked about: answers of a case, each of them smooth as long as its margins keep their sign. */
 export interface Question<Case> {
 	readonly stated: Case;
+	readonly central: Values; // of the case as stated
 	readonly inputs: readonly UncertainInput<Case>[];
 	readonly values: (of: Case) => Values; // answers and margins; this is what costs
 	readonly answers: readonly Answer[];

@@ -22,8 +22,7 @@ interface Channel<Case> {
 
 /** Works out the values one channel at a time: each once a standard deviation up, and some once down as well, which gives their bend. */
 export function response<Case>(question: Question<Case>, down: Down): Response {
-	const { stated, values } = question;
-	const central = values(stated);
+	const { stated, central, values } = question;
 	const names = Object.keys(central);
 	const channels = channelsOf(question);
 	const ups = channels.map(({ strongest }) => values(strongest.at(stated, 1)));

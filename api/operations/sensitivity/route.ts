@@ -1,7 +1,5 @@
 import {
 	cautionsOf,
-	type DayCase,
-	dayOf,
 	daySensitivity,
 	type GainRange,
 	type ImprovementId,
@@ -105,13 +103,20 @@ export const sensitivity = operation({
 			outcome: () => warmUpDay(plan.plant, weather, task),
 			requireSpare: (steps) => rangeWithin(settings.computingTime, "rankImprovements", steps),
 		});
-		const marched = counting();
 		const by = ANSWERS[request.rankedBy];
 		const steps = coreSteps(request.steps, request.loop.pump);
-		const found = daySensitivity(stated, outcome, steps, by, marched.dayOf);
-		const ranges = ranged && rangedGains(ranged.day, found, ranged.spreads, by, marched.dayOf);
+		const found = daySensitivity(stated, outcome, steps, by);
+		const gains = ranged && rangedGains(ranged.day, found, ranged.spreads, by);
+		const improved = found.filter((one) => one.outcome === "gains").length;
 		const advice = rankingAdvice(outcome, request.rankedBy);
-		const list = wireImprovements(found, { plan, build, air, outcome, prices: request.prices, ranges });
+		const list = wireImprovements(found, {
+			plan,
+			build,
+			air,
+			outcome,
+			prices: request.prices,
+			ranges: gains?.ranges,
+		});
 		return {
 			timeZone: run.zone,
 			startTime: isoText(run.start, run.zone),
@@ -124,7 +129,7 @@ export const sensitivity = operation({
 			...(advice && { advice }),
 			...list,
 			...(request.prices && { currency: request.prices.currency }),
-			days: (range?.days ?? 1) + marched.days(),
+			days: (range?.days ?? 1) + improved + (gains?.days ?? 0),
 			...(range && { range }),
 			design: wireDesign(plan.plant, task),
 			cautions: cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(wireCaution),
@@ -132,24 +137,11 @@ export const sensitivity = operation({
 			methods: [
 				...skyMethods(request.sky, plan.plant.site),
 				...outcome.methods,
-				...methodsOfRanges(ranged?.day, ranges),
+				...methodsOfRanges(ranged?.day, gains?.ranges),
 			].map((method) => ({ ...method })),
 		};
 	},
 });
-
-/** A march, and how many days it has worked out. */
-function counting() {
-	let days = 0;
-	return {
-		days: () => days,
-		dayOf: (of: DayCase) => {
-			const day = dayOf(of);
-			days++;
-			return day;
-		},
-	};
-}
 
 function methodsOfRanges(
 	day: RangedDay | undefined,

@@ -61,7 +61,7 @@ export interface Coverage {
 
 /** @param plants  drawn for each seed */
 export function coverageOf({ name, stated, answers }: Day, plants: number): readonly Coverage[] {
-	const { range } = rangedDay(stated, spreads, dayOf);
+	const { range } = rangedDay(stated, dayOf(stated), spreads);
 	const samples = SEEDS.map((seed) => drawn(stated, plants, seed));
 	return answers.map((answer) => {
 		const found = range.ranges.find((candidate) => candidate.name === answer)!;

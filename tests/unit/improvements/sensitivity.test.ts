@@ -1,17 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { DomainError } from "../../../src/errors.ts";
 import { improved } from "../../../src/improvements/improvements.ts";
 import { daySensitivity, type Improvement } from "../../../src/improvements/sensitivity.ts";
 import { IMPROVEMENTS, type ImprovementId, type Steps } from "../../../src/improvements/steps.ts";
 import type { DayCase } from "../../../src/uncertainty/day-case.ts";
 import { dayOf } from "../../../src/uncertainty/day-case.ts";
 import { cavity, glazedCoil, measuredDish, openCoil } from "../plant/plants.ts";
-import { dayCase, reduced, steps } from "../uncertainty/day-cases.ts";
+import { dayCase, FAULTY, reduced, steps } from "../uncertainty/day-cases.ts";
 
 const plain = reduced(dayCase(cavity, 0.3, 323.15));
 
 function found(stated: DayCase, by: Steps = steps) {
-	const all = daySensitivity(stated, dayOf(stated), by, "timeToTarget", dayOf);
+	const all = daySensitivity(stated, dayOf(stated), by, "timeToTarget");
 	const of = (id: ImprovementId) => all.find((one) => one.id === id)!;
 	const gains = (id: ImprovementId) => {
 		const one = of(id);
@@ -32,16 +31,10 @@ describe.each([
 	["measured dish", measuredDish],
 ])("a plant with a %s", (_name, receiver) => {
 	const stated = dayCase(receiver, 0.3, 318.15);
-	let marches = 1;
-	const all = daySensitivity(stated, dayOf(stated), steps, "timeToTarget", (of) => {
-		marches++;
-		return dayOf(of);
-	});
+	const all = daySensitivity(stated, dayOf(stated), steps, "timeToTarget");
 
-	it("is answered for every improvement once, in at most 17 marches, counted", () => {
+	it("is answered for every improvement once", () => {
 		expect(all.map(({ id }) => id).sort()).toEqual([...IMPROVEMENTS].sort());
-		expect(marches).toBe(1 + all.filter(({ outcome }) => outcome === "gains").length);
-		expect(marches).toBeLessThanOrEqual(17);
 	});
 
 	it("never gets worse by better optics, lagging, coating or shorter pipes", () => {
@@ -57,7 +50,7 @@ describe.each([
 
 describe("the order", () => {
 	it.each(["timeToTarget", "endTemperature", "usableVolume", "toWater"] as const)("falls by %s", (by) => {
-		const all = daySensitivity(plain, dayOf(plain), steps, by, dayOf);
+		const all = daySensitivity(plain, dayOf(plain), steps, by);
 		const gains = all.flatMap((one) => (one.outcome === "gains" ? [one.gains[by]] : []));
 		expect(gains).toEqual([...gains].sort((a, b) => b - a));
 		expect(all.slice(gains.length).every(({ outcome }) => outcome === "idle")).toBe(true);
@@ -67,7 +60,7 @@ describe("the order", () => {
 		const short = reduced(dayCase(cavity, 0.3, 338.15));
 		const base = dayOf(short);
 		expect(base.reached).toBe(false);
-		const all = daySensitivity(short, base, steps, "timeToTarget", dayOf);
+		const all = daySensitivity(short, base, steps, "timeToTarget");
 		const reaches = all.map((one) => (one.outcome === "gains" ? one.reaches : "idle"));
 		expect(reaches[0]).toBe("onlyWith");
 		expect(all[0]!.id).toBe("aperture");
@@ -160,34 +153,34 @@ describe("what is useless", () => {
 });
 
 describe("an improved plant that the models refuse", () => {
-	const base = dayOf(plain);
-	const stated = ofPlain.all;
-	const found = daySensitivity(plain, base, steps, "timeToTarget", (of) => {
-		if (of.plant.loop.pump.flow > plain.plant.loop.pump.flow)
-			throw new DomainError("out_of_range", "loop.flow", "no pump is so fast", {});
-		return dayOf(of);
-	});
+	/** A pump without limit: a thousand times its flow heats the fluid by friction beyond what any model covers. */
+	const { pump } = plain.plant.loop;
+	const unlimited = { ...pump, maximumPressure: 1e30, electricPower: 1e30, efficiency: 1 };
+	const strong: DayCase = {
+		...plain,
+		plant: { ...plain.plant, loop: { ...plain.plant.loop, pump: unlimited } },
+	};
+	const base = dayOf(strong);
+	const found = daySensitivity(strong, base, { ...steps, flow: 1000 }, "timeToTarget");
 
 	it("is told last, with its reason and with the plant that was tried", () => {
 		const last = found.at(-1)!;
 		if (last.outcome !== "refused") throw new Error("not refused");
 		expect(last).toMatchObject({
 			id: "flow",
-			error: { code: "out_of_range", message: "no pump is so fast" },
+			error: { code: "out_of_range", subject: "receiver.wallTemperature" },
 		});
-		expect(last.of!.plant.loop.pump.flow).toBeCloseTo(1.25 * plain.plant.loop.pump.flow, 12);
+		expect(last.of!.plant.loop.pump.flow).toBeCloseTo(1001 * pump.flow, 12);
 	});
 
 	it("takes no other with it", () => {
 		const others = (all: readonly Improvement[]) => all.filter(({ id }) => id !== "flow");
-		expect(others(found)).toEqual(others(stated));
+		expect(others(found)).toEqual(others(daySensitivity(strong, base, steps, "timeToTarget")));
 	});
 
 	it("is told from a fault of the service", () => {
-		const faulty = () => {
-			throw new TypeError("a fault");
-		};
-		expect(() => daySensitivity(plain, base, steps, "timeToTarget", faulty)).toThrow(TypeError);
+		const faulty = { ...plain, plant: { ...plain.plant, loop: { ...plain.plant.loop, fluid: FAULTY } } };
+		expect(() => daySensitivity(faulty, base, steps, "timeToTarget")).toThrow(TypeError);
 	});
 });
 

@@ -1,3 +1,5 @@
+import type { Fluid } from "../../../src/fluids/fluid.ts";
+import { water } from "../../../src/fluids/water.ts";
 import type { Steps } from "../../../src/improvements/steps.ts";
 import { AS_CORRELATED } from "../../../src/plant/factors.ts";
 import type { Receiver } from "../../../src/receiver/receiver.ts";
@@ -69,3 +71,11 @@ export function dayCase(receiver: Receiver, fill: number, target: number): DayCa
 		task: { ...task, step: 240, target: { temperature: target, at: "mean" } },
 	};
 }
+
+/** A fluid that stands for a fault in the code: it throws what no model does. */
+export const FAULTY: Fluid = {
+	...water,
+	density: () => {
+		throw new TypeError("a fault");
+	},
+};
