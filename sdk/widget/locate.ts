@@ -1,5 +1,5 @@
 import { type Choice, darkestMonth } from "./choice.ts";
-import type { Texts } from "./texts/texts.ts";
+import type { Texts } from "./texts/words.ts";
 
 type Place = Pick<Choice, "latitude" | "longitude" | "elevationM" | "month">;
 

@@ -1,5 +1,6 @@
 import { usUnits } from "../us-units.ts";
-import { TEXTS, type Texts } from "./texts/texts.ts";
+import { TEXTS } from "./texts/texts.ts";
+import type { Texts } from "./texts/words.ts";
 
 export type Units = "metric" | "us";
 type Suffix = keyof typeof usUnits;

@@ -10,8 +10,8 @@ import { afterAll, beforeAll, expect } from "vitest";
 import { createApp } from "../../api/app.ts";
 import type { AppOptions } from "../../api/http/app-options.ts";
 import { createNodeServer } from "../../api/http/node-server.ts";
-import { buildPages } from "../../api/pages/build.ts";
 import { readPages } from "../../api/pages/read.ts";
+import { buildPages } from "../../api/scripts/build-pages.ts";
 
 const OWN = "/usr/bin/chromium"; // where Debian puts it
 const QUIET = ["--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"];

@@ -5,9 +5,9 @@ import { pathToFileURL } from "node:url";
 import { gunzipSync } from "node:zlib";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { createApp } from "../../api/app.ts";
-import { buildPages } from "../../api/pages/build.ts";
 import { FILES } from "../../api/pages/files.ts";
 import { readPages } from "../../api/pages/read.ts";
+import { buildPages } from "../../api/scripts/build-pages.ts";
 import { problemIn } from "./service.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "assets-"));

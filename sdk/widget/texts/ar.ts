@@ -1,4 +1,4 @@
-import type { Texts } from "./texts.ts";
+import type { Texts } from "./words.ts";
 
 export const ar: Texts = {
 	title: "متى يسخن الماء؟",

@@ -1,4 +1,4 @@
-import type { Texts } from "./texts.ts";
+import type { Texts } from "./words.ts";
 
 export const es: Texts = {
 	title: "¿Cuándo está caliente el agua?",

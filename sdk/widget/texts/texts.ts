@@ -1,18 +1,7 @@
 import { ar } from "./ar.ts";
 import { en } from "./en.ts";
 import { es } from "./es.ts";
-
-type Plural = Readonly<Partial<Record<Intl.LDMLPluralRule, string>> & { other: string }>;
-type Words<T> = {
-	readonly [K in keyof T]: T[K] extends string
-		? string
-		: T[K] extends { one: string; other: string }
-			? Plural
-			: Words<T[K]>;
-};
-
-/** Everything the widget says, in one language. */
-export type Texts = Words<typeof en>;
+import type { Texts } from "./words.ts";
 
 /** The one dictionary. */
 export const TEXTS: Readonly<Record<string, Texts>> = { en, es, ar };

@@ -6,9 +6,9 @@ import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { widgetBundle } from "../../sdk/widget/bundle.ts";
 import { createApp } from "../app.ts";
-import { FILES } from "./files.ts";
+import { FILES } from "../pages/files.ts";
 
-const here = fileURLToPath(new URL(".", import.meta.url));
+const here = fileURLToPath(new URL("../pages/", import.meta.url));
 const swagger = dirname(createRequire(import.meta.url).resolve("swagger-ui-dist/package.json"));
 
 const DAY = "/v1/sun/day?latitude=31.2&longitude=-7.9&elevationM=2350&date=2026-01-15&linkeTurbidity=2.5";
