@@ -1,10 +1,13 @@
+import { z } from "@hono/zod-openapi";
 import { admitting } from "./access/admit.ts";
 import { keysFrom } from "./access/keys.ts";
 import { createApp } from "./app.ts";
-import { type Environment, reader } from "./config/environment.ts";
-import { settingsFrom } from "./config/settings.ts";
+import { type Environment, KEYS_REQUIRED, variablesIn } from "./config/environment.ts";
+import { SETTING_VARIABLES, settingsFrom } from "./config/settings.ts";
 import type { EdgeContext } from "./http/reply.ts";
 import { failureLine } from "./observe/failure.ts";
+
+const Variables = z.object({ KEYS_REQUIRED, ...SETTING_VARIABLES });
 
 type App = ReturnType<typeof createApp>;
 
@@ -21,17 +24,15 @@ export default {
 
 /** The app as its bindings describe it. Throws one sentence that names every fault, for the platform's log. */
 function appFor(bindings: Environment): App {
-	const read = reader(bindings);
-	const settings = settingsFrom(read);
-	const keysRequired = read.keysRequired("KEYS");
-	read.end();
+	const variables = variablesIn(Variables, bindings, "KEYS");
+	const settings = settingsFrom(variables);
 	return createApp({
 		indexPage: undefined,
 		settings,
 		admit: admitting({
 			settings,
 			keys: bindings.KEYS === undefined ? [] : keysFrom(bindings.KEYS),
-			keysRequired,
+			keysRequired: variables.KEYS_REQUIRED === "true",
 			addressOf,
 		}),
 		onFailure: (error, requestId) => console.error(JSON.stringify({ requestId, ...failureLine(error) })),

@@ -1,5 +1,6 @@
-import { type Environment, reader } from "./environment.ts";
-import { type Settings, settingsFrom } from "./settings.ts";
+import { z } from "@hono/zod-openapi";
+import { type Environment, KEYS_REQUIRED, oneOf, textLike, variablesIn, wholeNumber } from "./environment.ts";
+import { SETTING_VARIABLES, type Settings, settingsFrom } from "./settings.ts";
 
 export const LOG_LEVELS = ["silent", "fatal", "error", "warn", "info", "debug"] as const;
 
@@ -15,25 +16,30 @@ export interface Deployment {
 	readonly settings: Settings;
 }
 
-const PORT = { least: 0, most: 65_535 };
+const port = wholeNumber(0, 65_535);
+
+const Variables = z.object({
+	HOST: textLike(/^[\w.:%-]+$/, "a host name or an IP address"),
+	PORT: port,
+	METRICS_PORT: port,
+	POOL_THREADS: wholeNumber(0, 64),
+	LOG_LEVEL: oneOf(LOG_LEVELS),
+	KEYS_FILE: textLike(/./, "the path of a file"),
+	KEYS_REQUIRED,
+	...SETTING_VARIABLES,
+});
 
 /** A deployment as the environment describes it. Throws one sentence that names every fault. */
 export function deploymentFrom(environment: Environment): Deployment {
-	const read = reader(environment);
-	const deployment: Deployment = {
-		host: read.text("HOST", /^[\w.:%-]+$/, "a host name or an IP address") ?? "127.0.0.1",
-		port: read.wholeNumber({ variable: "PORT", ...PORT }) ?? 8787,
-		metricsPort: read.wholeNumber({ variable: "METRICS_PORT", ...PORT }),
-		threads: read.wholeNumber({ variable: "POOL_THREADS", least: 0, most: 64 }),
-		logLevel: (read.text(
-			"LOG_LEVEL",
-			new RegExp(`^(?:${LOG_LEVELS.join("|")})$`),
-			`one of ${LOG_LEVELS.join(", ")}`,
-		) ?? "info") as Deployment["logLevel"],
-		keysFile: read.text("KEYS_FILE", /./, "the path of a file"),
-		keysRequired: read.keysRequired("KEYS_FILE"),
-		settings: settingsFrom(read),
+	const variables = variablesIn(Variables, environment, "KEYS_FILE");
+	return {
+		host: variables.HOST ?? "127.0.0.1",
+		port: variables.PORT ?? 8787,
+		metricsPort: variables.METRICS_PORT,
+		threads: variables.POOL_THREADS,
+		logLevel: variables.LOG_LEVEL ?? "info",
+		keysFile: variables.KEYS_FILE,
+		keysRequired: variables.KEYS_REQUIRED === "true",
+		settings: settingsFrom(variables),
 	};
-	read.end();
-	return deployment;
 }

@@ -1,49 +1,44 @@
+import { z } from "@hono/zod-openapi";
+
 export type Environment = Readonly<Record<string, string | undefined>>;
 
-interface WholeNumber {
-	readonly variable: string;
-	readonly least: number;
-	readonly most: number;
+const refusing = (words: string) => ({
+	error: ({ input }: { readonly input?: unknown }) => `must be ${words}, not "${input}"`,
+});
+
+/** A variable that holds a whole number. */
+export function wholeNumber(least: number, most: number) {
+	const refused = refusing(`a whole number from ${least} to ${most}`);
+	return z
+		.string()
+		.regex(/^\d{1,9}$/, refused)
+		.transform(Number)
+		.pipe(z.number().min(least, refused).max(most, refused))
+		.optional();
 }
 
-/** Reads variables out of an environment and remembers what is wrong with them; undefined is one that is not set. */
-export interface Reader {
-	wholeNumber(asked: WholeNumber): number | undefined;
-	/** @param fits   what a value must look like
-	 *  @param words  the same in words: `HOST must be …` */
-	text(variable: string, fits: RegExp, words: string): string | undefined;
-	/** Whether KEYS_REQUIRED is set, which makes no sense without the keys that another variable brings. */
-	keysRequired(keys: string): boolean;
-	/** Throws one sentence that names every fault found. */
-	end(): void;
-}
+/** A variable that holds a text of a form.
+ *  @param words  the form in words: `HOST must be …` */
+export const textLike = (form: RegExp, words: string) => z.string().regex(form, refusing(words)).optional();
 
-export function reader(environment: Environment): Reader {
-	const faults: string[] = [];
-	const text: Reader["text"] = (variable, fits, words) => {
-		const value = environment[variable];
-		if (value === undefined || fits.test(value)) return value;
-		faults.push(`${variable} must be ${words}, not "${value}"`);
-		return undefined;
-	};
-	return {
-		text,
-		keysRequired(keys) {
-			const required = text("KEYS_REQUIRED", /^(?:true|false)$/, "true or false") === "true";
-			if (required && environment[keys] === undefined)
-				faults.push(`KEYS_REQUIRED needs ${keys}, which says who may ask`);
-			return required;
-		},
-		end() {
-			if (faults.length > 0) throw new Error(faults.join("; "));
-		},
-		wholeNumber: ({ variable, least, most }) => {
-			const value = environment[variable];
-			if (value === undefined) return undefined;
-			const number = /^\d{1,9}$/.test(value) ? Number(value) : Number.NaN;
-			if (number >= least && number <= most) return number;
-			faults.push(`${variable} must be a whole number from ${least} to ${most}, not "${value}"`);
-			return undefined;
-		},
-	};
+/** A variable that holds one of a few words. */
+export const oneOf = <const Words extends readonly [string, ...string[]]>(words: Words) =>
+	z.enum(words, refusing(`one of ${words.join(", ")}`)).optional();
+
+/** Whether requests without a key are refused. */
+export const KEYS_REQUIRED = z.enum(["true", "false"], refusing("true or false")).optional();
+
+/** An environment's variables as a schema reads them. Throws one sentence that names every fault.
+ *  @param keys  the variable that brings the keys, without which KEYS_REQUIRED makes no sense */
+export function variablesIn<Shape extends z.ZodRawShape>(
+	schema: z.ZodObject<Shape>,
+	environment: Environment,
+	keys: string,
+): z.output<z.ZodObject<Shape>> {
+	const read = schema.safeParse(environment);
+	const faults = (read.error?.issues ?? []).map(({ path, message }) => `${String(path[0])} ${message}`);
+	if (environment.KEYS_REQUIRED === "true" && environment[keys] === undefined)
+		faults.push(`KEYS_REQUIRED needs ${keys}, which says who may ask`);
+	if (read.success && faults.length === 0) return read.data;
+	throw new Error(faults.join("; "));
 }

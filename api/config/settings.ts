@@ -1,4 +1,4 @@
-import { type Reader, reader } from "./environment.ts";
+import { wholeNumber } from "./environment.ts";
 
 /** A number that a deployment may choose. */
 interface Setting {
@@ -123,14 +123,21 @@ export const SETTINGS = {
 
 export type Settings = Readonly<Record<keyof typeof SETTINGS, number>>;
 
-/** The settings that an environment chooses, the usual ones for the rest. */
-export function settingsFrom({ wholeNumber }: Reader): Settings {
-	const chosen = Object.entries(SETTINGS).map(([name, setting]) => [
+type Variable = (typeof SETTINGS)[keyof typeof SETTINGS]["variable"];
+
+/** The variables that choose settings, as an environment is read. */
+export const SETTING_VARIABLES = Object.fromEntries(
+	Object.values(SETTINGS).map(({ variable, least, most }) => [variable, wholeNumber(least, most)]),
+) as Record<Variable, ReturnType<typeof wholeNumber>>;
+
+/** The settings that variables choose, the usual ones for the rest. */
+export function settingsFrom(variables: Readonly<Partial<Record<Variable, number | undefined>>>): Settings {
+	const chosen = Object.entries(SETTINGS).map(([name, { variable, usual }]) => [
 		name,
-		wholeNumber(setting) ?? setting.usual,
+		variables[variable] ?? usual,
 	]);
 	return Object.fromEntries(chosen) as Settings;
 }
 
 /** The settings of a deployment that chooses none. */
-export const USUAL_SETTINGS = settingsFrom(reader({}));
+export const USUAL_SETTINGS = settingsFrom({});
