@@ -1,13 +1,13 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
-import { type Room, shedding } from "./access/concurrency-limit.ts";
+import { type ConcurrencyLimit, concurrencyLimit } from "./access/concurrency-limit.ts";
 import { twoGenerations } from "./compute/two-generation-cache.ts";
 import { USUAL_SETTINGS } from "./config/settings.ts";
 import type { AppOptions } from "./http/app-options.ts";
-import { arrivals } from "./http/arriving-bodies.ts";
+import { arrivingBodies } from "./http/arriving-bodies.ts";
 import { PREFLIGHT_HEADERS, requestIdFrom } from "./http/headers.ts";
-import { type Edge, type EdgeContext, reply, sayProblem } from "./http/reply.ts";
-import { answering, type Shared } from "./http/respond.ts";
+import { type Edge, type EdgeContext, reply, sendProblem } from "./http/reply.ts";
+import { responder, type SharedState } from "./http/respond.ts";
 import type { Tagged } from "./http/send.ts";
 import { assetHandler } from "./http/static-file.ts";
 import { type Backlog, backlogOf } from "./operations/backlog.ts";
@@ -25,26 +25,26 @@ type Handler = (c: EdgeContext) => Maybe<Response>;
 /** The service as a function from Request to Response, on web standards alone: the same on Node and on an edge runtime. */
 export function createApp(config: AppOptions): Hono<Edge> {
 	const app = new Hono<Edge>();
-	const handled = handling(config);
+	const handled = requestHandler(config);
 	const { settings = USUAL_SETTINGS } = config;
 	const backlog = config.backlog ?? backlogOf(settings.unreadMemory * 2 ** 20);
-	const taken = unlessFull(backlog);
-	const room = shedding(settings.requestsInFlight);
-	const guarded = guarding(config, room);
-	const shared: Shared = {
+	const taken = refuseWhenFull(backlog);
+	const room = concurrencyLimit(settings.requestsInFlight);
+	const guarded = guard(config, room);
+	const shared: SharedState = {
 		memory: twoGenerations<Tagged>({
 			room: MEMORY,
 			weightOf: (name, { text }) => 2 * (name.length + text.length),
 		}),
-		arriving: arrivals(Math.max(ARRIVING, 4 * settings.bodyBytes)),
+		arriving: arrivingBodies(Math.max(ARRIVING, 4 * settings.bodyBytes)),
 		backlog,
 	};
 	const allowed = new Map<string, string>();
 	for (const operation of operations) {
 		const path = routerPath(operation.path);
 		const handler = path.startsWith("/v1/")
-			? handled(operation.operationId, guarded(taken(answering(operation, config, shared, room.hold))))
-			: handled(operation.operationId, answering(operation, config, shared, atOnce), 400); // a probe is always let in, and told of only when it fails
+			? handled(operation.operationId, guarded(taken(responder(operation, config, shared, room.hold))))
+			: handled(operation.operationId, responder(operation, config, shared, atOnce), 400); // a probe is always let in, and told of only when it fails
 		app.on(operation.method, [path], handler);
 		allowed.set(path, operation.method === "get" ? "GET, HEAD, OPTIONS" : "POST, OPTIONS");
 	}
@@ -80,7 +80,7 @@ export function createApp(config: AppOptions): Hono<Edge> {
 /** Puts round a handler what every request needs: its id, a problem for whatever is thrown, and word to the operator.
  *  @param label  what the operator reads for the operation
  *  @param from   the least status that the operator is told of */
-function handling(config: AppOptions) {
+function requestHandler(config: AppOptions) {
 	const { observe, onFailure } = config;
 	const problemOf = (error: unknown, c: EdgeContext): ProblemError => {
 		const problem = problemFrom(error, c.req.method === "POST" ? "body" : "query");
@@ -95,7 +95,7 @@ function handling(config: AppOptions) {
 			const begun = performance.now();
 			const requestId = requestIdFrom(c.req.header("x-request-id"));
 			c.set("requestId", requestId);
-			const failed = (error: unknown) => sayProblem(c, problemOf(error, c));
+			const failed = (error: unknown) => sendProblem(c, problemOf(error, c));
 			const seen = (response: Response) => {
 				const { status } = response;
 				if (!observe || status < from) return response;
@@ -115,7 +115,7 @@ function handling(config: AppOptions) {
 }
 
 /** Puts before a handler what keeps strangers and floods out: a bound on what is in flight, keys and the rate limit. */
-function guarding({ admit }: AppOptions, room: Room): (handler: Handler) => Handler {
+function guard({ admit }: AppOptions, room: ConcurrencyLimit): (handler: Handler) => Handler {
 	return (handler) => (c) => {
 		room.check();
 		if (!admit) return handler(c);
@@ -127,7 +127,7 @@ function guarding({ admit }: AppOptions, room: Room): (handler: Handler) => Hand
 }
 
 /** Puts before a handler that nothing is begun while too much is held for callers who do not take it. */
-function unlessFull(backlog: Backlog): (handler: Handler) => Handler {
+function refuseWhenFull(backlog: Backlog): (handler: Handler) => Handler {
 	return (handler) => (c) => {
 		if (backlog.isFull()) throw overloaded("Too many answers wait for their callers to take them");
 		return handler(c);
@@ -135,7 +135,7 @@ function unlessFull(backlog: Backlog): (handler: Handler) => Handler {
 }
 
 /** The place of a request that needs none. */
-const atOnce: Room["hold"] = (work) => work();
+const atOnce: ConcurrencyLimit["hold"] = (work) => work();
 
 function preflight(c: EdgeContext, allow: string): Response {
 	const methods = { Allow: allow, "Access-Control-Allow-Methods": allow };

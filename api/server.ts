@@ -5,27 +5,27 @@ import { availableParallelism } from "node:os";
 import { promisify } from "node:util";
 import { gzip } from "node:zlib";
 import type { HttpBindings } from "@hono/node-server";
-import { admitting } from "./access/admit.ts";
-import { callerAddress } from "./access/client-address.ts";
+import { accessControl } from "./access/access-control.ts";
+import { clientAddress } from "./access/client-address.ts";
 import { type Key, keysFrom } from "./access/keys.ts";
 import { createApp } from "./app.ts";
-import { remembering } from "./compute/answer-cache.ts";
+import { answerCache } from "./compute/answer-cache.ts";
 import { pool } from "./compute/pool/pool.ts";
 import { type Deployment, deploymentFrom } from "./config/deployment.ts";
 import { createNodeServer } from "./http/node-server.ts";
 import type { EdgeContext } from "./http/reply.ts";
 import { watchUnread } from "./http/unread-answers.ts";
-import { gathering } from "./observe/batcher.ts";
+import { batcher } from "./observe/batcher.ts";
 import { logOf } from "./observe/log.ts";
 import { type Metrics, metricsOf } from "./observe/metrics.ts";
-import type { Seen } from "./observe/seen.ts";
+import type { RequestRecord } from "./observe/request-record.ts";
 import { backlogOf } from "./operations/backlog.ts";
 import { readPages } from "./pages/read.ts";
 
 const SETTLING = 300; // [ms] after the start before threads start by themselves, so that they take no time from the first answers
 
 /** Ends the process at once, with a sentence for whoever started it. */
-function give(reason: string): never {
+function exitWith(reason: string): never {
 	console.error(`Raykettle cannot start: ${reason}`);
 	process.exit(1);
 }
@@ -37,7 +37,7 @@ function deployment(): Deployment & { readonly keys: readonly Key[] } {
 		const { keysFile } = chosen;
 		return { ...chosen, keys: keysFile === undefined ? [] : keysFrom(readFileSync(keysFile, "utf8")) };
 	} catch (error) {
-		return give((error as Error).message);
+		return exitWith((error as Error).message);
 	}
 }
 
@@ -57,7 +57,7 @@ const thread = new URL(
 );
 const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failed }) : undefined;
 let metrics: Metrics | undefined; // begun once callers are served
-const seen = gathering<Seen>((batch) => {
+const seen = batcher<RequestRecord>((batch) => {
 	log.seen(batch);
 	metrics?.seen(batch);
 });
@@ -68,8 +68,8 @@ const app = createApp({
 	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
 	settings,
 	backlog,
-	...(threadPool && { compute: remembering(threadPool.compute, settings.answerMemory * 2 ** 20) }),
-	admit: admitting({ ...door, settings, addressOf }),
+	...(threadPool && { compute: answerCache(threadPool.compute, settings.answerMemory * 2 ** 20) }),
+	admit: accessControl({ ...door, settings, addressOf }),
 	pack: async (text) => new Uint8Array(await pack(text)),
 	observe: seen.take,
 	onFailure: log.failed,
@@ -81,13 +81,13 @@ watchUnread(server, backlog, settings.unreadTime * 1000);
 function addressOf(c: EdgeContext): string {
 	const { incoming } = c.env as HttpBindings;
 	const forwarded = c.req.header("x-forwarded-for");
-	return callerAddress(incoming.socket.remoteAddress ?? "", forwarded, settings.trustedProxies);
+	return clientAddress(incoming.socket.remoteAddress ?? "", forwarded, settings.trustedProxies);
 }
 
 /** Listens, and says where. */
 function listen(on: Server, at: number, then: (where: string) => void): void {
 	on.on("error", (error: NodeJS.ErrnoException) =>
-		give(error.code === "EADDRINUSE" ? `${host}:${at} is taken; choose another port` : error.message),
+		exitWith(error.code === "EADDRINUSE" ? `${host}:${at} is taken; choose another port` : error.message),
 	);
 	on.listen(at, host, () => {
 		const { address, port: bound, family } = on.address() as AddressInfo;

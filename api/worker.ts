@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { admitting } from "./access/admit.ts";
+import { accessControl } from "./access/access-control.ts";
 import { keysFrom } from "./access/keys.ts";
 import { createApp } from "./app.ts";
 import { type Environment, KEYS_REQUIRED, variablesIn } from "./config/environment.ts";
@@ -29,7 +29,7 @@ function appFor(bindings: Environment): App {
 	return createApp({
 		indexPage: undefined,
 		settings,
-		admit: admitting({
+		admit: accessControl({
 			settings,
 			keys: bindings.KEYS === undefined ? [] : keysFrom(bindings.KEYS),
 			keysRequired: variables.KEYS_REQUIRED === "true",

@@ -2,7 +2,7 @@ import { once } from "node:events";
 import { get } from "node:http";
 import { type AddressInfo, connect, type Socket } from "node:net";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
-import { admitting } from "../api/access/admit.ts";
+import { accessControl } from "../api/access/access-control.ts";
 import { hexOf } from "../api/access/keys.ts";
 import { createApp } from "../api/app.ts";
 import { USUAL_SETTINGS } from "../api/config/settings.ts";
@@ -108,7 +108,7 @@ describe.each(Object.entries(HALVES))("callers who send %s", (_what, text) => {
 
 it("a key is asked for before any of a body is waited for", async () => {
 	const keys = [{ id: "a", kind: "secret" as const, sha256: hexOf(new Uint8Array(32)), origins: [] }];
-	const admit = admitting({ settings, keys, keysRequired: true, addressOf: () => "127.0.0.1" });
+	const admit = accessControl({ settings, keys, keysRequired: true, addressOf: () => "127.0.0.1" });
 	const closed = createNodeServer(
 		createApp({ indexPage: undefined, settings, admit, onFailure: (error) => failures.push(error) }),
 	);

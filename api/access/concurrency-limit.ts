@@ -2,7 +2,7 @@ import { type Maybe, settled } from "../operations/maybe.ts";
 import { overloaded } from "../problem/problem.ts";
 
 /** Places for requests in flight. Who finds none hears so at once. */
-export interface Room {
+export interface ConcurrencyLimit {
 	/** Refuses while there is no place: before anything of a request is read. */
 	check(): void;
 	/** Does what a request asks for in a place of its own, once the request is there whole: who sends half of one and waits
@@ -11,7 +11,7 @@ export interface Room {
 }
 
 /** @param most  requests in flight at most */
-export function shedding(most: number): Room {
+export function concurrencyLimit(most: number): ConcurrencyLimit {
 	let inFlight = 0;
 	const check = () => {
 		if (inFlight >= most) throw overloaded(`${most} requests are in flight already`);

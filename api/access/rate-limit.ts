@@ -9,7 +9,7 @@ export interface RatePolicy {
 	readonly callers: number; // addresses remembered at most, and as many again of those that have nothing left
 }
 
-export interface Caller {
+export interface Client {
 	readonly address: string; // see `addressBlock`
 	readonly key: Key | undefined;
 }
@@ -36,7 +36,7 @@ export function rateLimit({ requests, windowS, callers }: RatePolicy) {
 	const addresses = addressWindows(windowS * 1000, callers);
 	const keys = keyWindows(windowS * 1000);
 
-	function countsOf({ address, key }: Caller, now: number): readonly Count[] {
+	function countsOf({ address, key }: Client, now: number): readonly Count[] {
 		const byKey = (policy: Count["policy"], { id }: Key, requests: number): Count => {
 			return { policy, holder: "key", id, requests, windows: keys, window: keys.at(id, now) };
 		};
@@ -47,7 +47,7 @@ export function rateLimit({ requests, windowS, callers }: RatePolicy) {
 		own.push({ policy: "default", holder: "address", id: address, requests, windows: addresses, window });
 		return own;
 	}
-	return (caller: Caller, now: number): Fields => {
+	return (caller: Client, now: number): Fields => {
 		const counts = countsOf(caller, now);
 		if (counts.some(isSpent)) throw refusal(counts, windowS, now);
 		for (const { windows, id, window, requests } of counts) windows.use(id, window, requests, now);

@@ -16,7 +16,7 @@ interface Shared {
  *  Only the very same request, letter for letter, is given it: so it tells nobody more than computing it would.
  *  @param compute  works out what is not remembered
  *  @param most     what may be kept [bytes, two a letter] */
-export function remembering(compute: Compute, most: number): Compute {
+export function answerCache(compute: Compute, most: number): Compute {
 	const answers = twoGenerations<string>({
 		room: most,
 		weightOf: (key, text) => 2 * (key.length + text.length),

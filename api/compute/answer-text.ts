@@ -23,12 +23,12 @@ export const IN_PLACE: Means = {
 export function textOf({ operation, type, input, given }: Job, means: Means): Maybe<string> {
 	if (operation.composite) return operation.composite(given, means);
 	return after(operation.answer(input, given, means), (answer) => {
-		const text = toldAs(operation, type, wireValue(operation.output, answer), input);
+		const text = inForm(operation, type, wireValue(operation.output, answer), input);
 		return sizeWithin(means.settings.answerBytes, text, operation, input);
 	});
 }
 
-function toldAs({ forms }: Operation, type: MediaType, value: unknown, input: unknown): string {
+function inForm({ forms }: Operation, type: MediaType, value: unknown, input: unknown): string {
 	if (type === "image/svg+xml" && forms) return forms.chart(value, input);
 	if (type === "text/csv" && forms) return forms.table(value, input);
 	return JSON.stringify(value);

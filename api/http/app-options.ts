@@ -1,6 +1,6 @@
 import type { Compute } from "../compute/answer-text.ts";
 import type { Settings } from "../config/settings.ts";
-import type { Seen } from "../observe/seen.ts";
+import type { RequestRecord } from "../observe/request-record.ts";
 import type { Backlog } from "../operations/backlog.ts";
 import type { Maybe } from "../operations/maybe.ts";
 import type { Headers } from "./headers.ts";
@@ -31,7 +31,7 @@ export interface AppOptions {
 	/** Packs a long answer for callers who take gzip, where nothing in front does. */
 	readonly pack?: Pack;
 	/** Told of each request once its answer is ready, but for probes that go well. */
-	readonly observe?: (seen: Seen) => void;
+	readonly observe?: (seen: RequestRecord) => void;
 	/** Told of each failure of the service itself, whose inside a caller never sees. */
 	readonly onFailure: (error: unknown, requestId: string) => void;
 }

@@ -1,6 +1,6 @@
 import type { HonoRequest } from "hono";
 import { overloaded, ProblemError } from "../problem/problem.ts";
-import type { Arrivals } from "./arriving-bodies.ts";
+import type { ArrivingBodies } from "./arriving-bodies.ts";
 
 const LONGEST = 200; // [characters] of a Content-Type
 const JSON_TYPE = /^application\/(?:[\w.-]+\+)?json$/;
@@ -47,7 +47,7 @@ function lengthStated(request: HonoRequest, limit: number): number {
 }
 
 /** A body counted as it comes in, beside all others that are coming. */
-async function countedText(request: HonoRequest, limit: number, arriving: Arrivals): Promise<string> {
+async function countedText(request: HonoRequest, limit: number, arriving: ArrivingBodies): Promise<string> {
 	const reader = request.raw.body?.getReader();
 	const decoder = new TextDecoder();
 	let text = "";
@@ -80,7 +80,7 @@ const SMALL = 16_384; // [bytes] of a body that takes no more room than the conn
 /** The JSON body of a request. Of a key given twice the last counts, as JSON.parse has it.
  *  @param limit     bytes that it may have
  *  @param arriving  bounds what all bodies that are coming take together */
-export function jsonBody(request: HonoRequest, limit: number, arriving: Arrivals): Promise<unknown> {
+export function jsonBody(request: HonoRequest, limit: number, arriving: ArrivingBodies): Promise<unknown> {
 	const length = lengthStated(request, limit);
 	return (length <= SMALL ? request.raw.text() : countedText(request, limit, arriving)).then(
 		parsed,

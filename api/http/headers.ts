@@ -50,7 +50,7 @@ export function entityTag(content: string | Uint8Array): string {
 }
 
 /** Whether an If-None-Match header names a tag (weakly compared, as RFC 9110 has it). */
-export function matches(ifNoneMatch: string | undefined, tag: string): boolean {
+export function etagMatches(ifNoneMatch: string | undefined, tag: string): boolean {
 	if (ifNoneMatch === undefined) return false;
 	return ifNoneMatch.split(",").some((entry) => ["*", tag].includes(entry.trim().replace(/^W\//, "")));
 }

@@ -1,7 +1,7 @@
 import { ProblemError } from "../problem/problem.ts";
 
 /** How much a caller wants a media type, by the most exact range of its Accept header that covers it: 0 to 1. */
-function wish(accept: string, type: string): number {
+function qualityOf(accept: string, type: string): number {
 	let quality = 0;
 	let exactness = -1;
 	for (const range of accept.split(",")) {
@@ -18,7 +18,7 @@ function wish(accept: string, type: string): number {
 const LONGEST = 1000; // [characters] of an Accept header; browsers send some 150
 
 /** The media type on offer that an Accept header wants most, the first of equals; undefined when it rules out all. */
-export function acceptable<Type extends string>(
+export function preferredType<Type extends string>(
 	accept: string | undefined,
 	offered: readonly Type[],
 ): Type | undefined {
@@ -31,7 +31,7 @@ export function acceptable<Type extends string>(
 	let best: Type | undefined;
 	let most = 0;
 	for (const type of offered) {
-		const quality = wish(accept, type);
+		const quality = qualityOf(accept, type);
 		if (quality > most) [best, most] = [type, quality];
 	}
 	return best;

@@ -29,14 +29,14 @@ const NO_STORE = "no-store";
 
 /** How long an answer may be kept unasked: in seconds, 0 for never.
  *  @param whose  what may keep it: any cache on the way, or a caller's own alone */
-export const keeping = (maxAge: number, whose: "public" | "private"): string =>
+export const cacheControl = (maxAge: number, whose: "public" | "private"): string =>
 	maxAge > 0 ? `${whose}, max-age=${maxAge}` : NO_STORE;
 
 /** Whether the caller takes gzip. */
-export const takesGzip = (c: EdgeContext): boolean =>
+export const acceptsGzip = (c: EdgeContext): boolean =>
 	/\bgzip\b(?!\s*;\s*q=0(?:\.0*)?(?:,|$))/.test(c.req.header("accept-encoding") ?? "");
 
-export function sayProblem(c: EdgeContext, error: ProblemError): Response {
+export function sendProblem(c: EdgeContext, error: ProblemError): Response {
 	const body = problem(error.kind, error.message, c.get("requestId"), error.errors);
 	return reply(c, JSON.stringify(body), body.status, {
 		...error.headers,

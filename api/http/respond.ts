@@ -12,17 +12,17 @@ import { pathNames } from "../operations/path.ts";
 import { ProblemError } from "../problem/problem.ts";
 import { queryOf } from "../wire/query.ts";
 import type { AppOptions } from "./app-options.ts";
-import type { Arrivals } from "./arriving-bodies.ts";
+import type { ArrivingBodies } from "./arriving-bodies.ts";
 import { jsonBody } from "./body.ts";
 import { EMBEDDED, type Headers } from "./headers.ts";
-import { acceptable } from "./negotiate.ts";
-import { type EdgeContext, keeping } from "./reply.ts";
-import { type Tagged, taggedText, told } from "./send.ts";
+import { preferredType } from "./negotiate.ts";
+import { cacheControl, type EdgeContext } from "./reply.ts";
+import { sendText, type Tagged, taggedText } from "./send.ts";
 
 /** What all operations share. */
-export interface Shared {
+export interface SharedState {
 	readonly memory: TwoGenerations<Tagged>; // of what a GET was answered that does not change: the same address gives the same bytes
-	readonly arriving: Arrivals;
+	readonly arriving: ArrivingBodies;
 	readonly backlog: Backlog; // of what is held for callers
 }
 
@@ -31,14 +31,14 @@ export type Hold = <T>(work: () => Maybe<T>) => Maybe<T>;
 
 /** Answers the requests for one operation, from query or body to bytes.
  *  @param hold  gives a request its place once all of it is there */
-export function answering(
+export function responder(
 	operation: Operation,
 	config: AppOptions,
-	{ memory, arriving, backlog }: Shared,
+	{ memory, arriving, backlog }: SharedState,
 	hold: Hold,
 ): (c: EdgeContext) => Maybe<Response> {
 	const { maxAge } = operation;
-	const kept = keeping(maxAge, config.admit?.keysRequired ? "private" : "public"); // else a cache would answer who has no key
+	const kept = cacheControl(maxAge, config.admit?.keysRequired ? "private" : "public"); // else a cache would answer who has no key
 	const remembered = maxAge > 0 || operation.constant === true;
 	const settings = config.settings ?? USUAL_SETTINGS;
 	const offered = mediaTypes(operation);
@@ -46,18 +46,18 @@ export function answering(
 	const names = pathNames(operation.path);
 	const isQuery = operation.method === "get";
 	return (c) => {
-		const type = acceptable<MediaType>(c.req.header("accept"), offered);
+		const type = preferredType<MediaType>(c.req.header("accept"), offered);
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", `This operation answers in ${offered.join(", ")}`);
-		const name = remembered ? nameOf(c, type) : undefined;
+		const name = remembered ? cacheName(c, type) : undefined;
 		const known = name && memory.get(name);
-		if (known) return hold(() => told(c, known, kept, headers[type], config.pack));
+		if (known) return hold(() => sendText(c, known, kept, headers[type], config.pack));
 		const answered = (sent: unknown) => {
 			const asked = jobFor(operation, type, sent, c.req.path, settings.computingBudget);
-			return after(worked(asked, c, config, { settings, backlog }), (text) => {
+			return after(answerText(asked, c, config, { settings, backlog }), (text) => {
 				const answer = maxAge > 0 ? taggedText(text) : { text, tag: undefined };
 				if (name) memory.put(name, answer);
-				return told(c, answer, kept, headers[type], config.pack);
+				return sendText(c, answer, kept, headers[type], config.pack);
 			});
 		};
 		if (isQuery) return hold(() => answered(parametersOf(c, names)));
@@ -68,7 +68,7 @@ export function answering(
 const LONGEST = 512; // [characters] of an address whose answer is remembered
 
 /** What the same bytes are kept under: the address job, letter for letter, and the form wanted. */
-function nameOf(c: EdgeContext, type: MediaType): string | undefined {
+function cacheName(c: EdgeContext, type: MediaType): string | undefined {
 	const { url } = c.req;
 	return url.length <= LONGEST ? `${type} ${url.slice(url.indexOf("/", 8))}` : undefined;
 }
@@ -94,7 +94,7 @@ function parametersOf(c: EdgeContext, names: readonly string[]): Readonly<Record
 
 /** Works an answer out: in place where it is light, else wherever the deployment has costly work done, until it is done,
  *  takes too long, or the caller goes away. */
-function worked(
+function answerText(
 	job: Job,
 	c: EdgeContext,
 	config: AppOptions,

@@ -1,11 +1,11 @@
 import { EMBEDDED, type Headers } from "./headers.ts";
-import { type Fixed, fixed } from "./send.ts";
+import { type StaticContent, staticResponder } from "./send.ts";
 
 /** A file for browsers: a page, a script, a style sheet. */
 export interface Asset {
 	readonly path: string;
 	readonly type: string;
-	readonly read: () => Fixed;
+	readonly read: () => StaticContent;
 	readonly maxAge: number; // how long it may be kept unasked [s]
 }
 
@@ -22,10 +22,11 @@ export const PAGE_POLICY = [
 ].join("; ");
 
 /** Answers with a file, packed for whoever takes it so; 304 to a caller who holds it already. */
-export const assetHandler = ({ read, maxAge, type }: Asset) => fixed(read, maxAge, typed(type));
+export const assetHandler = ({ read, maxAge, type }: Asset) =>
+	staticResponder(read, maxAge, fileHeaders(type));
 
 /** The headers of a type: a page of ours may do more than what stands alone. */
-export const typed = (type: string): Headers => ({
+export const fileHeaders = (type: string): Headers => ({
 	...EMBEDDED,
 	...(type.startsWith("text/html") && { "Content-Security-Policy": PAGE_POLICY }),
 	"Content-Type": type,

@@ -3,7 +3,7 @@ const PAUSE = 200; // [ms] after which they are handed on in any case
 
 /** Gathers what happens and hands it on in batches: telling many at once costs far less than telling each.
  *  @returns  what takes one, and what hands on all that is gathered */
-export function gathering<T>(handOn: (batch: readonly T[]) => void) {
+export function batcher<T>(handOn: (batch: readonly T[]) => void) {
 	let batch: T[] = [];
 	let timer: ReturnType<typeof setTimeout> | undefined;
 	const flush = (): void => {

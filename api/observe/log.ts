@@ -1,10 +1,10 @@
 import pino from "pino";
 import type { Deployment } from "../config/deployment.ts";
 import { failureLine } from "./failure.ts";
-import type { Seen } from "./seen.ts";
+import type { RequestRecord } from "./request-record.ts";
 
 export interface Log {
-	readonly seen: (seen: readonly Seen[]) => void;
+	readonly seen: (seen: readonly RequestRecord[]) => void;
 	readonly failed: (error: unknown, requestId?: string) => void;
 	/** Writes what is still in memory. */
 	readonly flush: () => void;

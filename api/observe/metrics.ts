@@ -1,11 +1,11 @@
 import { createServer, type Server } from "node:http";
 import type { Pool } from "../compute/pool/pool.ts";
-import type { Seen } from "./seen.ts";
+import type { RequestRecord } from "./request-record.ts";
 
 const BUCKETS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10]; // [s]
 
 export interface Metrics {
-	readonly seen: (seen: readonly Seen[]) => void;
+	readonly seen: (seen: readonly RequestRecord[]) => void;
 	/** The server of GET /metrics: for a port that no stranger reaches. */
 	readonly server: Server;
 }

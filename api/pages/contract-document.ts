@@ -1,6 +1,6 @@
 import type { Document } from "../http/document.ts";
-import { keeping } from "../http/reply.ts";
-import { type Tagged, taggedText, told } from "../http/send.ts";
+import { cacheControl } from "../http/reply.ts";
+import { sendText, type Tagged, taggedText } from "../http/send.ts";
 
 let text: Promise<Tagged> | undefined; // read when it is first asked for: it is longer than all the rest of the service
 
@@ -18,6 +18,12 @@ export const contract: Document = {
 	mediaTypes: ["application/json"],
 	say: async (c, { pack }) => {
 		text ??= committed();
-		return told(c, await text, keeping(3600, "public"), { "Content-Type": "application/json" }, pack);
+		return sendText(
+			c,
+			await text,
+			cacheControl(3600, "public"),
+			{ "Content-Type": "application/json" },
+			pack,
+		);
 	},
 };

@@ -1,10 +1,10 @@
 import { VERSIONS } from "../config/limits.ts";
 import type { AppOptions } from "../http/app-options.ts";
 import type { Document } from "../http/document.ts";
-import { acceptable } from "../http/negotiate.ts";
-import { keeping } from "../http/reply.ts";
-import { taggedText, told } from "../http/send.ts";
-import { typed } from "../http/static-file.ts";
+import { preferredType } from "../http/negotiate.ts";
+import { cacheControl } from "../http/reply.ts";
+import { sendText, taggedText } from "../http/send.ts";
+import { fileHeaders } from "../http/static-file.ts";
 import { ProblemError } from "../problem/problem.ts";
 
 const LINKS = {
@@ -38,22 +38,22 @@ export const home: Document = {
 			indexPage === undefined
 				? (["application/json"] as const)
 				: (["application/json", "text/html"] as const);
-		const type = acceptable(c.req.header("accept"), offered);
+		const type = preferredType(c.req.header("accept"), offered);
 		if (type === undefined)
 			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
 		return type === "application/json"
-			? told(
+			? sendText(
 					c,
 					taggedText(index(config)),
-					keeping(3600, "public"),
+					cacheControl(3600, "public"),
 					{ Vary: "Accept", "Content-Type": type },
 					pack,
 				)
-			: told(
+			: sendText(
 					c,
 					taggedText(indexPage ?? ""),
-					keeping(300, "public"),
-					{ Vary: "Accept", ...typed("text/html; charset=utf-8") },
+					cacheControl(300, "public"),
+					{ Vary: "Accept", ...fileHeaders("text/html; charset=utf-8") },
 					pack,
 				);
 	},

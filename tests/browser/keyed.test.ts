@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { admitting } from "../../api/access/admit.ts";
+import { accessControl } from "../../api/access/access-control.ts";
 import { digestOf, hexOf, newKey } from "../../api/access/keys.ts";
 import { barriers, overflow, type Scene, stage } from "./stage.ts";
 
@@ -10,7 +10,7 @@ const REFUSED = /Failed to load resource.*40[13]/; // the browser's own note of 
 /** A visit to a deployment that answers no one without a key, and a publishable key for its own pages. */
 async function keyed(play: (scene: Scene & { key: string }) => Promise<void>, width = 1280): Promise<void> {
 	const [key, origins] = [newKey("publishable"), [] as string[]];
-	const door = admitting({
+	const door = accessControl({
 		settings: { rateRequests: 600, rateWindow: 60 },
 		keys: [{ id: "own-pages", kind: "publishable", sha256: hexOf(await digestOf(key)), origins }],
 		keysRequired: true,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { admitting, type Door } from "../../api/access/admit.ts";
+import { type AccessOptions, accessControl } from "../../api/access/access-control.ts";
 import { digestOf, hexOf, type Key, newKey } from "../../api/access/keys.ts";
 import { createApp } from "../../api/app.ts";
 import { failures, problemIn } from "./service.ts";
@@ -15,14 +15,14 @@ const bytes = new Uint8Array();
 const URL = "/v1/boiling-point?elevationM=2350";
 
 /** The app behind a door: three requests a minute each, addresses as the test names them. */
-function behind(door: Partial<Door>) {
+function behind(door: Partial<AccessOptions>) {
 	const app = createApp({
 		indexPage: undefined,
 		assets: [
 			{ path: "/widget.js", type: "text/javascript", maxAge: 60, read: () => ({ bytes, gzipped: bytes }) },
 		],
 		onFailure: (error) => failures.push(error),
-		admit: admitting({
+		admit: accessControl({
 			settings: { rateRequests: 3, rateWindow: 60 },
 			keys: [],
 			keysRequired: false,
@@ -89,7 +89,7 @@ describe("keys", () => {
 	});
 
 	it("where one is required, caches on the way keep no answer, but what needs none", async () => {
-		const kept = async (door: Partial<Door>, url: string, headers: Record<string, string> = {}) => {
+		const kept = async (door: Partial<AccessOptions>, url: string, headers: Record<string, string> = {}) => {
 			const response = await behind(door)({ "x-api-key": secret, ...headers }, url);
 			return `${response.status} ${response.headers.get("cache-control")}`;
 		};

@@ -3,7 +3,7 @@ import type { MediaType } from "../../operations/operation.ts";
 import type { FieldFault, ProblemKind } from "../../problem/problem.ts";
 
 /** What a thread is asked: plain data that can be copied between threads. */
-export interface Errand {
+export interface Task {
 	readonly operationId: string;
 	readonly type: MediaType;
 	readonly input: unknown;
@@ -12,7 +12,7 @@ export interface Errand {
 }
 
 /** What comes back: the text of the answer, the problem that the request met, or a failure of the service itself. */
-export type Done =
+export type TaskResult =
 	| { readonly text: string }
 	| { readonly failure: unknown }
 	| {

@@ -5,7 +5,7 @@ import { overloaded, ProblemError } from "../../problem/problem.ts";
 import { isTimeout, problemOf, tooLong } from "../abandoned.ts";
 import type { Compute } from "../answer-text.ts";
 import { admission } from "./admission.ts";
-import type { Done, Errand } from "./message.ts";
+import type { Task, TaskResult } from "./message.ts";
 
 /** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run for as long as that where it
  *  should end sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
@@ -30,36 +30,36 @@ export interface Pool {
 	close(): Promise<void>;
 }
 
-interface Waiting {
+interface Queued {
 	readonly job: Job;
 	readonly signal: AbortSignal;
 	readonly resolve: (text: string) => void;
 	readonly reject: (error: unknown) => void;
 }
 
-/** Threads that work out costly answers, a bounded line of those who wait, and a way out for each of them. */
+/** Threads that work out costly answers, a bounded queue, and a way out for each of them. */
 export function pool(options: PoolOptions): Pool {
 	const { threads } = options;
 	const gate = admission(threads);
-	const line: Waiting[] = [];
+	const queue: Queued[] = [];
 	let running = 0;
-	let started: Promise<Piscina<Errand, Done>> | undefined;
+	let started: Promise<Piscina<Task, TaskResult>> | undefined;
 	const piscina = () => {
 		started ??= startedThreads(options);
 		return started;
 	};
 
-	function leave(waiting: Waiting): void {
-		const place = line.indexOf(waiting);
+	function leave(waiting: Queued): void {
+		const place = queue.indexOf(waiting);
 		if (place < 0) return; // it runs already
-		line.splice(place, 1);
+		queue.splice(place, 1);
 		waiting.reject(problemOf(waiting.signal));
 	}
 
 	function next(): void {
-		while (running < threads && line.length > 0) {
+		while (running < threads && queue.length > 0) {
 			running += 1;
-			void carriedOut(piscina(), line.shift()!, options.settings).then(() => {
+			void runTask(piscina(), queue.shift()!, options.settings).then(() => {
 				running -= 1;
 				next();
 				gate.threadsTaken(running, performance.now());
@@ -70,13 +70,13 @@ export function pool(options: PoolOptions): Pool {
 
 	const compute: Compute = (job, signalOf) =>
 		new Promise((resolve, reject) => {
-			const before = line.reduce((sum, other) => sum + other.job.cost, 0);
+			const before = queue.reduce((sum, other) => sum + other.job.cost, 0);
 			if (!gate.admits(job.cost, before, performance.now()))
 				return reject(overloaded("More is asked than can be worked out now"));
 			const signal = signalOf();
 			if (signal.aborted) return reject(problemOf(signal));
 			const waiting = { job, signal, resolve, reject };
-			line.push(waiting);
+			queue.push(waiting);
 			signal.addEventListener("abort", () => leave(waiting), { once: true });
 			next();
 		});
@@ -84,16 +84,16 @@ export function pool(options: PoolOptions): Pool {
 	return {
 		compute,
 		start: () => void piscina(),
-		depth: () => ({ running, waiting: line.length }),
+		depth: () => ({ running, waiting: queue.length }),
 		close: async () => (await started)?.destroy(),
 	};
 }
 
 /** The package is read when the threads are: after the first light answers, which need neither. */
-async function startedThreads(options: PoolOptions): Promise<Piscina<Errand, Done>> {
+async function startedThreads(options: PoolOptions): Promise<Piscina<Task, TaskResult>> {
 	const { threads, thread, execArgv, onLoss } = options;
 	const { Piscina } = await import("piscina");
-	const piscina: Piscina<Errand, Done> = new Piscina({
+	const piscina: Piscina<Task, TaskResult> = new Piscina({
 		filename: thread.href,
 		minThreads: threads,
 		maxThreads: threads,
@@ -105,9 +105,9 @@ async function startedThreads(options: PoolOptions): Promise<Piscina<Errand, Don
 }
 
 /** Runs one piece of work to its end, whatever that is, and tells whoever waits for it. Never rejects. */
-async function carriedOut(
-	piscina: Promise<Piscina<Errand, Done>>,
-	work: Waiting,
+async function runTask(
+	piscina: Promise<Piscina<Task, TaskResult>>,
+	work: Queued,
 	settings: Settings,
 ): Promise<void> {
 	const { job, signal, resolve, reject } = work;

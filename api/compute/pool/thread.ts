@@ -3,7 +3,7 @@ import { BOUNDLESS } from "../../operations/backlog.ts";
 import { operations } from "../../operations/index.ts";
 import { problemFrom } from "../../problem/problem.ts";
 import { textOf } from "../answer-text.ts";
-import type { Done, Errand } from "./message.ts";
+import type { Task, TaskResult } from "./message.ts";
 
 const NICE = 10; // gives way to the thread that answers callers
 
@@ -11,7 +11,7 @@ const NICE = 10; // gives way to the thread that answers callers
 if (process.platform === "linux") setPriority(0, NICE);
 
 /** Works out one answer. Whatever goes wrong is told, not thrown: a rejection means that the thread is gone. */
-export default async function work({ operationId, settings, ...asked }: Errand): Promise<Done> {
+export default async function work({ operationId, settings, ...asked }: Task): Promise<TaskResult> {
 	const operation = operations.find((candidate) => candidate.operationId === operationId)!;
 	const means = { settings, backlog: BOUNDLESS, compute: refuse, failed: refuse };
 	try {

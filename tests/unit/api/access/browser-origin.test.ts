@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { pageOrigins } from "../../../../api/access/browser-origin.ts";
+import { browserOrigins } from "../../../../api/access/browser-origin.ts";
 
-const asked = (headers: Readonly<Record<string, string>>) => pageOrigins((name) => headers[name]);
+const asked = (headers: Readonly<Record<string, string>>) => browserOrigins((name) => headers[name]);
 
 describe("what origin a page may have", () => {
 	it("is what its browser names", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { shedding } from "../../../../api/access/concurrency-limit.ts";
+import { concurrencyLimit } from "../../../../api/access/concurrency-limit.ts";
 
 const gate = () => {
 	let open = () => {};
@@ -10,7 +10,7 @@ const gate = () => {
 };
 
 it("refuses what comes while the limit is in flight, without running it", async () => {
-	const { check, hold: admit } = shedding(2);
+	const { check, hold: admit } = concurrencyLimit(2);
 	const { open, opened } = gate();
 	const running = [admit(() => opened), admit(() => opened)];
 	let ran = false;
@@ -28,14 +28,14 @@ it("refuses what comes while the limit is in flight, without running it", async 
 });
 
 it("gives a place back when work fails", async () => {
-	const { hold: admit } = shedding(1);
+	const { hold: admit } = concurrencyLimit(1);
 	const failing = () => admit(() => Promise.reject(new Error("broken")));
 	await expect(failing()).rejects.toThrow("broken");
 	await expect(failing()).rejects.toThrow("broken");
 });
 
 it("takes no place for what is done at once", () => {
-	const { hold: admit } = shedding(1);
+	const { hold: admit } = concurrencyLimit(1);
 	expect([1, 2, 3].map((n) => admit(() => n))).toEqual([1, 2, 3]);
 	expect(() =>
 		admit(() => {

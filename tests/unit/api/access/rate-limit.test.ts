@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Key } from "../../../../api/access/keys.ts";
-import { type Caller, rateLimit } from "../../../../api/access/rate-limit.ts";
+import { type Client, rateLimit } from "../../../../api/access/rate-limit.ts";
 import { ProblemError } from "../../../../api/problem/problem.ts";
 
 const POLICY = { requests: 3, windowS: 10, callers: 100 };
-const from = (address: string, key?: Key): Caller => ({ address, key });
+const from = (address: string, key?: Key): Client => ({ address, key });
 const key = (kind: Key["kind"], requests?: number): Key => ({
 	...{ id: `the-${kind}`, kind, sha256: "", origins: [] },
 	...(requests !== undefined && { requests }),
@@ -21,7 +21,7 @@ function refused(count: () => unknown): ProblemError {
 }
 
 /** How many of so many requests at one time are let through. */
-function letThrough(count: ReturnType<typeof rateLimit>, caller: Caller, asked: number, now: number): number {
+function letThrough(count: ReturnType<typeof rateLimit>, caller: Client, asked: number, now: number): number {
 	let passed = 0;
 	for (let i = 0; i < asked; i++)
 		try {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { remembering } from "../../../../api/compute/answer-cache.ts";
+import { answerCache } from "../../../../api/compute/answer-cache.ts";
 import type { Compute } from "../../../../api/compute/answer-text.ts";
 import { boilingPoint } from "../../../../api/operations/boiling-point.ts";
 import type { Job } from "../../../../api/operations/operation.ts";
@@ -29,7 +29,7 @@ function counted(answers: (call: number, job: Job) => string | ProblemKind) {
 describe("remembering", () => {
 	it("works out the same request once, one after the other or at the same time", async () => {
 		const { calls, compute } = counted((call) => `answer ${call}`);
-		const ask = remembering(compute, 1e6);
+		const ask = answerCache(compute, 1e6);
 		const together = await Promise.all([1, 2, 3].map(() => ask(asked({ a: 1 }), never)));
 		expect([...together, await ask(asked({ a: 1 }), never)]).toEqual(Array(4).fill("answer 1"));
 		expect(calls).toHaveLength(1);
@@ -37,7 +37,7 @@ describe("remembering", () => {
 
 	it("takes nothing else for the same", async () => {
 		const { calls, compute } = counted((call) => `answer ${call}`);
-		const ask = remembering(compute, 1e6);
+		const ask = answerCache(compute, 1e6);
 		const others = [
 			asked({ a: 1 }),
 			asked({ a: 2 }),
@@ -52,7 +52,7 @@ describe("remembering", () => {
 
 	it("remembers no problem, and tells it to all who waited", async () => {
 		const { calls, compute } = counted((call) => ["!impossible", "!overloaded"][call - 1] ?? "later");
-		const ask = remembering(compute, 1e6);
+		const ask = answerCache(compute, 1e6);
 		for (const kind of ["impossible", "overloaded"]) {
 			const both = await Promise.allSettled([1, 2].map(() => ask(asked("y"), never)));
 			for (const one of both) expect(one).toMatchObject({ reason: { kind } });
@@ -63,7 +63,7 @@ describe("remembering", () => {
 
 	it("goes on with shared work until the last who waits has left, and stops it then", async () => {
 		const signals: AbortSignal[] = [];
-		const ask = remembering((_asked, signal) => {
+		const ask = answerCache((_asked, signal) => {
 			signals.push(signal());
 			return new Promise(() => {});
 		}, 1e6);
@@ -84,14 +84,14 @@ describe("remembering", () => {
 
 	it("works out nothing for one who has left", async () => {
 		const { calls, compute } = counted(() => "text");
-		const gone = remembering(compute, 1e6)(asked("w"), () => AbortSignal.abort());
+		const gone = answerCache(compute, 1e6)(asked("w"), () => AbortSignal.abort());
 		await expect(gone).rejects.toMatchObject({ kind: "abandoned" });
 		expect(calls).toHaveLength(0);
 	});
 
 	it("keeps within its room: what was used last stays", async () => {
 		const { calls, compute } = counted(() => "x".repeat(400));
-		const ask = remembering(compute, 10_000); // about eleven answers
+		const ask = answerCache(compute, 10_000); // about eleven answers
 		for (let i = 0; i < 100; i += 1) {
 			await ask(asked("often"), never);
 			await ask(asked(i), never);
@@ -104,11 +104,11 @@ describe("remembering", () => {
 
 	it("does not let one answer push out all others, and keeps nothing where there is no room", async () => {
 		const { calls, compute } = counted((_call, { given }) => (given === "huge" ? "x".repeat(5000) : "small"));
-		const ask = remembering(compute, 10_000);
+		const ask = answerCache(compute, 10_000);
 		for (const given of ["small", "huge", "huge", "small"]) await ask(asked(given), never);
 		expect(calls.map(({ given }) => given)).toEqual(["small", "huge", "huge"]);
 		const none = counted(() => "text");
-		const forgetful = remembering(none.compute, 0);
+		const forgetful = answerCache(none.compute, 0);
 		for (let i = 0; i < 2; i += 1) await forgetful(asked(1), never);
 		expect(none.calls).toHaveLength(2);
 	});

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { admitting } from "../../../../api/access/admit.ts";
-import { callerAddress } from "../../../../api/access/client-address.ts";
+import { accessControl } from "../../../../api/access/access-control.ts";
+import { clientAddress } from "../../../../api/access/client-address.ts";
 import { hexOf } from "../../../../api/access/keys.ts";
 import { createApp } from "../../../../api/app.ts";
 
@@ -12,11 +12,11 @@ const sha256 = hexOf(new Uint8Array(32));
 const app = createApp({
 	indexPage: "<!doctype html><title>Raykettle</title>",
 	onFailure: (error) => failures.push(error),
-	admit: admitting({
+	admit: accessControl({
 		settings: { rateRequests: 0, rateWindow: 60 },
 		keys: [{ id: "shop", kind: "publishable", sha256, origins: ["https://shop.example"] }],
 		keysRequired: false,
-		addressOf: (c) => callerAddress("::1", c.req.header("x-forwarded-for"), 1),
+		addressOf: (c) => clientAddress("::1", c.req.header("x-forwarded-for"), 1),
 	}),
 });
 

@@ -2,15 +2,15 @@ import type { Settings } from "../config/settings.ts";
 import type { Admit } from "../http/app-options.ts";
 import type { EdgeContext } from "../http/reply.ts";
 import { after, type Maybe } from "../operations/maybe.ts";
-import { addressBlock } from "./address-block.ts";
-import { pageOrigins } from "./browser-origin.ts";
+import { browserOrigins } from "./browser-origin.ts";
+import { addressBlock } from "./client-address.ts";
 import { keyMissing, keyring } from "./keyring.ts";
 import type { Key } from "./keys.ts";
 import { rateLimit } from "./rate-limit.ts";
 
 const CALLERS = 100_000; // remembered at most: some ten megabytes
 
-export interface Door {
+export interface AccessOptions {
 	readonly settings: Pick<Settings, "rateRequests" | "rateWindow">;
 	readonly keys: readonly Key[];
 	readonly keysRequired: boolean;
@@ -18,7 +18,7 @@ export interface Door {
 }
 
 /** Lets requests in: whom a key names or, unless keys are required, anyone; each within the rate limit. */
-export function admitting({ settings, keys, keysRequired, addressOf }: Door): Admit {
+export function accessControl({ settings, keys, keysRequired, addressOf }: AccessOptions): Admit {
 	const find = keyring(keys);
 	const { rateRequests: requests, rateWindow: windowS } = settings;
 	const count = rateLimit({ requests, windowS, callers: CALLERS });
@@ -28,7 +28,7 @@ export function admitting({ settings, keys, keysRequired, addressOf }: Door): Ad
 		if (presented !== undefined && keys.length > 0)
 			return find(
 				presented,
-				pageOrigins((name) => c.req.header(name)),
+				browserOrigins((name) => c.req.header(name)),
 			).catch((problem: unknown) => {
 				count({ address, key: undefined }, performance.now());
 				throw problem;

@@ -1,5 +1,5 @@
 /** What an operator may know of a request: nothing that the caller sent but the request id. */
-export interface Seen {
+export interface RequestRecord {
 	readonly requestId: string;
 	readonly operation: string; // its operationId; `document`, `asset` or `none` for what is no operation
 	readonly method: string;
