@@ -37,11 +37,11 @@ export { type Ahead, type GainRange, type RangedGains, rangedGains } from "./imp
 export { daySensitivity, type Gain, type Improvement, worthOrder } from "./improvements/sensitivity.ts";
 export { IMPROVEMENTS, type ImprovementId, type Steps } from "./improvements/steps.ts";
 export type { Conditions } from "./instant/conditions.ts";
-export { type InstantOutcome, instantFeasibility, type LevelRow } from "./instant/feasibility.ts";
 export { type Heater, heaterOf } from "./instant/heater.ts";
 export type { InstantHours } from "./instant/hours.ts";
 export type { NeededAperture } from "./instant/needed-aperture.ts";
 export type { OilVessel } from "./instant/oil-vessel.ts";
+export { type InstantOutcome, instantOutcome, type LevelRow } from "./instant/outcome.ts";
 export type { InstantRow } from "./instant/row.ts";
 export type { ServedUse } from "./instant/served-uses.ts";
 export type { Arrangement, InstantDay, InstantTask } from "./instant/task.ts";

@@ -1,7 +1,7 @@
 import type { Dish } from "../dish/dish.ts";
 import type { WallMaterialId } from "../heat/wall-materials.ts";
-import type { InstantOutcome } from "../instant/feasibility.ts";
 import type { Heater } from "../instant/heater.ts";
+import type { InstantOutcome } from "../instant/outcome.ts";
 import type { InstantTask } from "../instant/task.ts";
 import type { DayAir } from "./caution.ts";
 

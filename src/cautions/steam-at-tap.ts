@@ -1,4 +1,4 @@
-import { drawnFlow } from "../instant/outlet-story.ts";
+import { drawnFlow } from "../instant/outlet-outcome.ts";
 import { outletPipe } from "../instant/task.ts";
 import { boilingPoint } from "../sky/atmosphere.ts";
 import { type CautionRule, temperature } from "./caution.ts";

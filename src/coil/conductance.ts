@@ -21,7 +21,7 @@ const PASSES = 2; // of the outside film; each leaves a fifth of the error
  *  Assumes turns far enough apart to draw fresh water. Outside convection is the same for a wall colder than the water.
  *  Error   inside as `nusseltHelical`; outside as `nusseltHorizontalCylinder`, the passes within 1 %
  *  Source  Incropera & DeWitt 6e, ch. 3 and 11 (series resistances)
- *  Check   limits and a settled solution, tests/unit/coil/conductance.test.ts */
+ *  Check   limits and a converged solution, tests/unit/coil/conductance.test.ts */
 export function coilConductances(
 	coil: Coil,
 	filmFactor: number,

@@ -38,7 +38,7 @@ export function coilFlow(vessel: OilVessel, oilTemperature: number, duty: Duty):
 		return power * (inside(power) + wall) + (oilTemperature - outside) - drive;
 	};
 	const power = powerAt(bracketedRoot(excess, oilTemperature - drive, oilTemperature, TOLERANCE));
-	return given(vessel, oilTemperature, power, duty);
+	return flowOfPower(vessel, oilTemperature, power, duty);
 }
 
 /** The oil's temperature at which the coil brings so much heat to water at the wanted temperature: inverse of `coilFlow` [K].
@@ -59,7 +59,7 @@ export function oilTemperatureFor(
 }
 
 /** What the coil does that passes a power from oil of a temperature. */
-export function given(vessel: OilVessel, oilTemperature: number, power: number, duty: Duty): CoilFlow {
+export function flowOfPower(vessel: OilVessel, oilTemperature: number, power: number, duty: Duty): CoilFlow {
 	const drive = drivingDifference(oilTemperature, duty);
 	const share = drive > 0 ? (power * waterFilm(vessel, duty)(power)) / drive : 0; // of the drop, in the water's film
 	return {

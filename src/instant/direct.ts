@@ -1,12 +1,12 @@
 import type { Pipe } from "../loop/loop.ts";
 import { boundedMaximum } from "../numeric/minimize.ts";
 import { bracketedRoot } from "../numeric/root.ts";
+import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { absorbedLight, type Conditions } from "./conditions.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import type { Heater } from "./heater.ts";
 import { leavingForFlow, leavingForPower, type PipeAir, pipeConductance } from "./outlet-pipe.ts";
-import { type ReceiverFlow, receiverFlow, settledFlow } from "./receiver-flow.ts";
-import { settled } from "./settled.ts";
+import { convergedFlow, type ReceiverFlow, receiverFlow } from "./receiver-flow.ts";
 import type { Steady } from "./steady.ts";
 
 const TOLERANCE = 1e-3; // [-] of what the pipe loses
@@ -27,22 +27,20 @@ export function directFlow(heater: Heater, outlet: Pipe, duty: Duty, conditions:
 		const drawn = receiverFlow(heater, duty, conditions);
 		return drawn ? arriving(drawn, rise) : { kind: "none" };
 	}
-	let found: ReceiverFlow | undefined;
 	const first = pipeConductance(outlet, absorbedLight(heater, conditions) / rise, duty.wanted, conditions);
-	const conductance = settled(
+	const converged = secantFixedPoint(
 		(guess) => {
 			const leavingAt = (power: number) => {
 				const leaving = leavingForPower(guess, power, duty, conditions.ambient) ?? Number.NaN;
 				return leaving < duty.boiling ? leaving : Number.NaN; // no pipe brings steam
 			};
-			found = settledFlow(heater, duty, conditions, leavingAt);
-			return found ? conductanceAt(outlet, found, duty, conditions) : Number.NaN;
+			const flow = convergedFlow(heater, duty, conditions, leavingAt);
+			return flow && { next: conductanceAt(outlet, flow, duty, conditions), flow };
 		},
 		first,
 		TOLERANCE * first,
 	);
-	if (conductance === undefined || found === undefined) return searched(heater, outlet, duty, conditions);
-	return arriving(found, rise);
+	return converged ? arriving(converged.flow, rise) : searched(heater, outlet, duty, conditions);
 }
 
 /** The same where the quick way fails: no flow at all, or one at the edge where the pipe takes all but everything. */

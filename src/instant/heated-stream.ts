@@ -1,10 +1,10 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { bracketedRoot } from "../numeric/root.ts";
+import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { type EfficiencyLineReceiver, hasTube, type TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
 import type { Heater } from "./heater.ts";
-import { settled } from "./settled.ts";
 
 /** A fluid on its way into the receiver. */
 export interface Stream {
@@ -75,7 +75,8 @@ function byTube(
 		return { power, outlet, conductance, wall: mean + power / conductance };
 	};
 	const wall =
-		settled((guess) => (isWall(guess) ? at(guess).wall : Number.NaN), inlet, TOLERANCE) ??
+		secantFixedPoint((guess) => (isWall(guess) ? { next: at(guess).wall } : undefined), inlet, TOLERANCE)
+			?.next ??
 		bracketedRoot(
 			(guess) => guess - at(guess).wall,
 			inlet,

@@ -1,11 +1,11 @@
 import { water } from "../fluids/water.ts";
 import { bracketedRoot } from "../numeric/root.ts";
+import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { type EfficiencyLineReceiver, hasTube, type TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
-import { settled } from "./settled.ts";
 
 const TOLERANCE = 1e-4; // [K] of the outlet
 const FIRST_RISE = 0.01; // [K] the bracket's lower end: a flow no tube would pass
@@ -58,11 +58,11 @@ function byTube(
 	};
 	if (!(at(boiling).power > 0)) return 0;
 	const first = Math.min(cold + FIRST_RISE, (cold + boiling) / 2);
-	const quick = settled(
-		(outlet) => (outlet > first && outlet < boiling ? at(outlet).outlet : Number.NaN),
+	const quick = secantFixedPoint(
+		(outlet) => (outlet > first && outlet < boiling ? { next: at(outlet).outlet } : undefined),
 		Math.max(boiling - USUAL_SUPERHEAT, (first + boiling) / 2),
 		TOLERANCE,
 	);
-	const outlet = quick ?? bracketedRoot((guess) => at(guess).missing, first, boiling, TOLERANCE);
+	const outlet = quick?.next ?? bracketedRoot((guess) => at(guess).missing, first, boiling, TOLERANCE);
 	return at(outlet).massFlow;
 }

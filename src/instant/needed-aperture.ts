@@ -1,6 +1,7 @@
 import { DomainError } from "../errors.ts";
 import type { Pipe } from "../loop/loop.ts";
 import { bracketedRoot } from "../numeric/root.ts";
+import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
@@ -8,7 +9,6 @@ import { type Heater, scaledHeater } from "./heater.ts";
 import { type OilVessel, vesselModel } from "./oil-vessel.ts";
 import { leavingAlong, pipeConductance } from "./outlet-pipe.ts";
 import { receiverFlow } from "./receiver-flow.ts";
-import { settled } from "./settled.ts";
 import type { Arrangement } from "./task.ts";
 import { collected } from "./vessel-flow.ts";
 
@@ -96,11 +96,11 @@ function smallest(
 	const found = (factor: number): NeededAperture =>
 		factor > bound ? { kind: "beyondBound" } : { kind: "found", area: factor * heater.apertureArea };
 	const guess = wanted / power(1);
-	const factor = settled(
-		(size) => (size > 0 && size <= FAR_BEYOND * bound ? (size * wanted) / power(size) : Number.NaN),
+	const factor = secantFixedPoint(
+		(size) => (size > 0 && size <= FAR_BEYOND * bound ? { next: (size * wanted) / power(size) } : undefined),
 		guess,
 		TOLERANCE * guess,
-	);
+	)?.next;
 	if (factor !== undefined && factor > 0) return found(factor);
 	if (!(power(bound) >= wanted)) return { kind: "beyondBound" };
 	return found(bracketedRoot((size) => (size === 0 ? 0 : power(size)) - wanted, 0, bound, TOLERANCE * bound));

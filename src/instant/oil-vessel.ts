@@ -35,7 +35,7 @@ const COLD_FILL = 293.15; // [K] the oil is measured out at 20 °C
 
 /** @param ambient [K]     @param wind [m/s]     @param pressure  of the air [Pa]
  *  The loss coefficient is found at two temperatures, a third of the way up and at the limit, and taken as a straight line
- *  through them: within 1 % of the settled loss (tests/unit/instant/vessel.test.ts) */
+ *  through them: within 1 % of the converged loss (tests/unit/instant/vessel.test.ts) */
 export function vesselModel(vessel: OilVessel, ambient: number, wind: number, pressure: number): VesselModel {
 	const shell = shellOf(vessel);
 	const hot = vessel.limit;

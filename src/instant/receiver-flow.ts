@@ -1,11 +1,11 @@
 import { water } from "../fluids/water.ts";
 import { bracketedRoot } from "../numeric/root.ts";
+import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { hasTube, type TubeReceiver } from "../receiver/receiver.ts";
 import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
-import { settled } from "./settled.ts";
 
 /** Water that the receiver heats steadily. */
 export interface ReceiverFlow {
@@ -25,7 +25,7 @@ const LINE_TOLERANCE = 1e-7; // [-] of the power
  *  Error    that of the receiver's losses */
 export function receiverFlow(heater: Heater, duty: Duty, conditions: Conditions): ReceiverFlow | undefined {
 	const asWanted = () => duty.wanted;
-	const quick = settledFlow(heater, duty, conditions, asWanted);
+	const quick = convergedFlow(heater, duty, conditions, asWanted);
 	const { receiver } = heater;
 	if (quick || !hasTube(receiver)) return quick;
 	const absorbed = absorbedLight(heater, conditions);
@@ -43,8 +43,8 @@ export function receiverFlow(heater: Heater, duty: Duty, conditions: Conditions)
 
 /** The same, leaving at a temperature that hangs on the power, for as much as a quick search finds.
  *  @param leavingAt  by the power that the water takes up [W], which grows with the flow; NaN where there is none [K]
- *  @returns  undefined where nothing flows, and where the search does not settle */
-export function settledFlow(
+ *  @returns  undefined where nothing flows, and where the search does not converge */
+export function convergedFlow(
 	heater: Heater,
 	duty: Duty,
 	conditions: Conditions,
@@ -57,22 +57,24 @@ export function settledFlow(
 		const line = (power: number) =>
 			absorbed - receiver.lossCoefficient * (leavingAt(power) - conditions.ambient);
 		const first = absorbed - receiver.lossCoefficient * (duty.wanted - conditions.ambient);
-		const power = first > 0 ? settled(line, first, LINE_TOLERANCE * first) : undefined;
+		const power =
+			first > 0
+				? secantFixedPoint((guess) => ({ next: line(guess) }), first, LINE_TOLERANCE * first)?.next
+				: undefined;
 		return power === undefined || !(power > 0)
 			? undefined
 			: { ...flowing(duty.cold, leavingAt(power), power), hottestWall: undefined };
 	}
 	const stateAt = states(receiver, convection, absorbed, duty, conditions, leavingAt);
-	let found: WallState | undefined;
-	const wall = settled(
+	const found = secantFixedPoint(
 		(guess) => {
-			found = isWall(guess) ? stateAt(guess) : undefined;
-			return found?.wall ?? Number.NaN;
+			const state = isWall(guess) ? stateAt(guess) : undefined;
+			return state && { next: state.wall, state };
 		},
 		(duty.cold + duty.wanted) / 2,
 		TOLERANCE,
 	);
-	return wall !== undefined && found && found.power > 0 ? found : undefined;
+	return found && found.state.power > 0 ? found.state : undefined;
 }
 
 /** The receiver's flow with its wall at some temperature, and the wall that this flow would leave. */

@@ -16,7 +16,7 @@ export interface ServedUse {
 	readonly modestPower: number; // [W]
 	readonly lavishFlow: number; // [kg/s]
 	readonly lavishPower: number; // [W]
-	readonly given: Steady; // at the modest temperature
+	readonly steady: Steady; // at the modest temperature
 	readonly needed: NeededAperture; // for the modest end
 	readonly fromCharge: ChargedDraw | undefined; // the modest end, from a charged vessel
 }
@@ -44,7 +44,7 @@ export function servedUses(
 			modestPower: modestFlow * enthalpyRise(modest),
 			lavishFlow,
 			lavishPower: lavishFlow * enthalpyRise({ cold, wanted: use.lavish.temperature }),
-			given: steadyFlow(arrangement, heater, modest, conditions),
+			steady: steadyFlow(arrangement, heater, modest, conditions),
 			needed: neededAperture(arrangement, heater, modest, modestFlow, task.largestAperture, conditions),
 			fromCharge: between
 				? chargedDraw(

@@ -62,7 +62,7 @@ export function reasons(heater: Heater, task: InstantTask, findings: Findings): 
 		const short = needed && whyNoDish(needed);
 		if (short) found.push(short);
 	}
-	if (charge && !charge.reachesAsked) found.push("chargeNotReached");
+	if (charge && !charge.reachesCharge) found.push("chargeNotReached");
 	if (draw && !isPassed(draw)) found.push("coilTooSmall");
 	return found;
 }

@@ -10,8 +10,8 @@ import { collected } from "./vessel-flow.ts";
 
 /** How a vessel charges under a steady sun, with no water drawn. */
 export interface VesselCharge {
-	readonly charge: number; // temperature at which it counts as charged: the asked one, or just under where it levels off [K]
-	readonly reachesAsked: boolean;
+	readonly charge: number; // temperature at which it counts as charged: the wanted one, or just under where it levels off [K]
+	readonly reachesCharge: boolean;
 	readonly levelsOff: number | undefined; // [K]; undefined where it would pass the limit
 	readonly warmUp: number | undefined; // from the start to the charge [s]; undefined where the sun does not even warm it
 	readonly toLimit: number | undefined; // from the charge to the oil's limit [s]; undefined where it levels off below
@@ -29,17 +29,17 @@ export function vesselCharge(
 	start: number,
 	conditions: Conditions,
 ): VesselCharge {
-	const { limit, charge: asked } = model.vessel;
+	const { limit, charge: wanted } = model.vessel;
 	const net = (oil: number) => collected(heater, model, oil, conditions).power - model.loss(oil);
 	const rises = net(start) > 0;
 	const passes = rises && net(limit) > 0;
 	const levelsOff = passes ? undefined : rises ? bracketedRoot(net, start, limit, TOLERANCE) : start;
-	const reachesAsked = levelsOff === undefined || asked <= levelsOff - SHORT_OF_LEVEL;
-	const charge = reachesAsked ? asked : Math.max(start, levelsOff - SHORT_OF_LEVEL);
+	const reachesCharge = levelsOff === undefined || wanted <= levelsOff - SHORT_OF_LEVEL;
+	const charge = reachesCharge ? wanted : Math.max(start, levelsOff - SHORT_OF_LEVEL);
 	const time = (from: number, to: number) => timeAlong({ heater, model, from, to }, sampled(from, to, net));
 	return {
 		charge,
-		reachesAsked,
+		reachesCharge,
 		levelsOff,
 		warmUp: rises ? time(start, charge) : undefined,
 		toLimit: passes ? time(charge, limit) : undefined,

@@ -1,11 +1,11 @@
 import { bracketedRoot } from "../numeric/root.ts";
-import { coilFlow, given, oilTemperatureFor } from "./coil-in-oil.ts";
+import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
+import { coilFlow, flowOfPower, oilTemperatureFor } from "./coil-in-oil.ts";
 import type { Conditions } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import { heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
 import type { OilVessel, VesselModel } from "./oil-vessel.ts";
-import { settled } from "./settled.ts";
 import type { Steady } from "./steady.ts";
 
 /** What the dish puts into the vessel's oil. */
@@ -42,19 +42,19 @@ export function vesselFlow(heater: Heater, model: VesselModel, duty: Duty, condi
 		const { power, film } = collected(heater, model, oil, conditions);
 		return { oil, film, net: power - model.loss(oil) };
 	};
-	let balance = balanceAt(duty.wanted);
-	if (!(balance.net > 0)) return { kind: "none" };
-	const net = settled(
+	const { net } = balanceAt(duty.wanted);
+	if (!(net > 0)) return { kind: "none" };
+	const converged = secantFixedPoint(
 		(guess) => {
 			const oil = guess > 0 ? oilTemperatureFor(vessel, guess, duty, vessel.limit) : undefined;
-			if (oil === undefined) return Number.NaN; // beyond the limit, or nothing left: does not settle
-			balance = balanceAt(oil);
-			return balance.net;
+			if (oil === undefined) return undefined; // beyond the limit, or nothing left
+			const balance = balanceAt(oil);
+			return { next: balance.net, balance };
 		},
-		balance.net,
-		TOLERANCE * balance.net,
+		net,
+		TOLERANCE * net,
 	);
-	if (net !== undefined) return flowing(vessel, duty, balance, net, false);
+	if (converged) return flowing(vessel, duty, converged.balance, converged.next, false);
 	const left = (oil: number) => balanceAt(oil).net - coilFlow(vessel, oil, duty).power;
 	const atLimit = left(vessel.limit) >= 0;
 	const oil = atLimit ? vessel.limit : bracketedRoot(left, duty.wanted, vessel.limit, OIL_TOLERANCE);
@@ -68,7 +68,7 @@ function flowing(
 	power: number,
 	atLimit: boolean,
 ): Steady {
-	const { massFlow, hottestWall } = given(vessel, oil, power, duty);
+	const { massFlow, hottestWall } = flowOfPower(vessel, oil, power, duty);
 	return {
 		kind: "flows",
 		massFlow,

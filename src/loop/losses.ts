@@ -32,13 +32,18 @@ export interface LoopLosses {
 	readonly netHeatLoss: number; // less what the pump puts in [W]
 }
 
-function runLosses(pipe: Pipe, loop: Loop, conditions: RunConditions, asked: LaggingQuestions): RunLosses {
+function runLosses(
+	pipe: Pipe,
+	loop: Loop,
+	conditions: RunConditions,
+	questions: LaggingQuestions,
+): RunLosses {
 	const run = pipeRun(pipe, loop.fluid, conditions);
 	const held = pipeHeldHeat(pipe, loop.fluid, run.meanTemperature);
 	const lossWith = (laid: Pipe): number => pipeRun(laid, loop.fluid, conditions).heatLoss;
 	return {
 		...run,
-		...laggingAnswers(pipe, run, conditions, asked, lossWith),
+		...laggingAnswers(pipe, run, conditions, questions, lossWith),
 		heldHeatCapacity: (held.fluid + held.metal) * pipe.length,
 	};
 }
@@ -49,7 +54,7 @@ function runLosses(pipe: Pipe, loop: Loop, conditions: RunConditions, asked: Lag
  *  @param loop        as laid     @param conditions  temperatures, weather, and what else the pump drives
  *  @param asked       lagging changed by way of question
  *  Range   the pump gives some flow, else DomainError impossible */
-export function loopLosses(loop: Loop, conditions: LoopConditions, asked: LaggingQuestions): LoopLosses {
+export function loopLosses(loop: Loop, conditions: LoopConditions, questions: LaggingQuestions): LoopLosses {
 	const { supplyTemperature, returnTemperature, ambient, wind, pressure, others } = conditions;
 	const hot = pipeSegment(loop.supply, loop.fluid, supplyTemperature);
 	const cold = pipeSegment(loop.return, loop.fluid, returnTemperature);
@@ -58,8 +63,8 @@ export function loopLosses(loop: Loop, conditions: LoopConditions, asked: Laggin
 	if (!(duty.flow > 0))
 		throw new DomainError("impossible", "loop.flow", "the pump gives no flow", { flow: duty.flow });
 	const weather = { flow: duty.flow, ambient, wind, pressure };
-	const supply = runLosses(loop.supply, loop, { inletTemperature: supplyTemperature, ...weather }, asked);
-	const back = runLosses(loop.return, loop, { inletTemperature: returnTemperature, ...weather }, asked);
+	const supply = runLosses(loop.supply, loop, { inletTemperature: supplyTemperature, ...weather }, questions);
+	const back = runLosses(loop.return, loop, { inletTemperature: returnTemperature, ...weather }, questions);
 	const ends = supplyTemperature + supply.outletTemperature + returnTemperature + back.outletTemperature;
 	const fittings = loop.fittingsLossCoefficient * (ends / 4 - ambient);
 	const casingLoss = loop.pump.casingLossCoefficient * (back.outletTemperature - ambient);

@@ -75,18 +75,18 @@ export function laggingAnswers(
 	pipe: Pipe,
 	run: PipeRun,
 	conditions: RunConditions,
-	asked: LaggingQuestions,
+	questions: LaggingQuestions,
 	lossWith: (pipe: Pipe) => number,
 ): LaggingAnswers {
 	const { thickness } = pipe.insulation;
 	let before = run.heatLoss;
-	const thicker = asked.addedThicknesses.map((addedThickness) => {
+	const thicker = questions.addedThicknesses.map((addedThickness) => {
 		const heatLoss = lossWith(relagged(pipe, { thickness: thickness + addedThickness }));
 		const further = before - heatLoss;
 		before = heatLoss;
 		return { addedThickness, heatLoss, saved: run.heatLoss - heatLoss, further };
 	});
-	const wet = relagged(pipe, { moisture: asked.moisture });
+	const wet = relagged(pipe, { moisture: questions.moisture });
 	const metre = { ...conditions, fluidTemperature: run.meanTemperature, insideFilm: run.insideFilm };
 	const lossOfMetre = (lagging: number) =>
 		pipeHeatLoss(relagged(pipe, { thickness: lagging }), metre).perMetre;
@@ -94,7 +94,7 @@ export function laggingAnswers(
 		thicker,
 		dry: lossWith(relagged(pipe, { moisture: 0 })),
 		wet: lossWith(wet),
-		covered: lossWith(relagged(pipe, { moisture: 0, surfaceEmittance: asked.coverEmittance })),
+		covered: lossWith(relagged(pipe, { moisture: 0, surfaceEmittance: questions.coverEmittance })),
 		uncovered: washedHeatLoss(wet, run.insideFilm, run.meanTemperature, conditions.ambient) * pipe.length,
 		criticalRadius: criticalRadiusAsLaid(pipe, run),
 		firstMillimetre: lossOfMetre(0) - lossOfMetre(FIRST),

@@ -3,7 +3,7 @@ import { requireWithin } from "../errors.ts";
 import { type EnergyClass, energyClass } from "./energy-class.ts";
 import { shellGeometry } from "./geometry.ts";
 import { layerHeatCapacity, type TankModel, type TankState, tankModel, tankState } from "./model.ts";
-import { settledShellLoss, shellLossCoefficient } from "./shell.ts";
+import { convergedShellLoss, shellLossCoefficient } from "./shell.ts";
 import { tankStep } from "./stratified.ts";
 import { airAround, type Tank } from "./tank.ts";
 
@@ -60,7 +60,7 @@ const MOST_STEPS = 200_000;
  *  Source  Regulation (EU) 812/2013, Annex II */
 export function standingLoss(tank: Tank): StandingLoss {
 	const indoors: Tank = { ...tank, surroundings: { kind: "indoors", temperature: TEST_AIR } };
-	const { coefficient } = settledShellLoss(indoors, TEST_WATER, TEST_AIR, 0, STANDARD_PRESSURE);
+	const { coefficient } = convergedShellLoss(indoors, TEST_WATER, TEST_AIR, 0, STANDARD_PRESSURE);
 	const power = coefficient * (TEST_WATER - TEST_AIR);
 	const volume = shellGeometry(tank).crossSection * tank.height;
 	return { power, coefficient, volume, energyClass: energyClass(power, volume) };
@@ -79,7 +79,7 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 	const air = { ...conditions, ambient };
 	const model = tankModel(tank);
 	const state = tankState(model, tank.startTemperatures);
-	const shell = settledShellLoss(tank, mean(state), ambient, air.wind, air.pressure);
+	const shell = convergedShellLoss(tank, mean(state), ambient, air.wind, air.pressure);
 	const counts = { top, mean }[task.limitAt];
 	const belowAfter: (number | undefined)[] = task.limits.map((limit) =>
 		counts(state) <= limit + AT_LIMIT ? 0 : undefined,

@@ -5,9 +5,9 @@ import {
 	layerEnergy,
 	layerHeatCapacity,
 	layerTemperature,
-	settleTemperatures,
 	type TankModel,
 	type TankState,
+	updateTemperatures,
 } from "./model.ts";
 
 export interface DrawOff {
@@ -97,7 +97,7 @@ export function drain(model: TankModel, before: TankState, inletTemperature: num
 			return drawn;
 		},
 		state() {
-			settleTemperatures(model, energies, temperatures);
+			updateTemperatures(model, energies, temperatures);
 			return { temperatures, energies };
 		},
 	};

@@ -93,7 +93,7 @@ export function tankState(model: TankModel, temperatures: Float64Array): TankSta
 }
 
 /** Temperatures from energies; they come in as near guesses. A pooled layer takes its neighbour's. */
-export function settleTemperatures(
+export function updateTemperatures(
 	model: TankModel,
 	energies: Float64Array,
 	temperatures: Float64Array,

@@ -57,7 +57,7 @@ function laggingResistance(tank: Tank, shapeFactor: number, hot: number, cold: n
 }
 
 /** The same with the skin temperature found to 1e-6 K by repeating the pass; DomainError no_convergence if it does not settle. */
-export function settledShellLoss(
+export function convergedShellLoss(
 	tank: Tank,
 	waterTemperature: number,
 	ambient: number,

@@ -2,9 +2,9 @@ import { mixInversions } from "./inversion.ts";
 import {
 	layerEnergy,
 	layerHeatCapacity,
-	settleTemperatures,
 	type TankModel,
 	type TankState,
+	updateTemperatures,
 } from "./model.ts";
 
 /** What acts on a tank during one step. */
@@ -34,7 +34,7 @@ export function tankStep(model: TankModel, before: TankState, inputs: TankInputs
 	solveTemperatures(model, before.temperatures, inputs, dt, temperatures, energies);
 	const loss = applyFluxes(model, before.energies, inputs, dt, temperatures, energies);
 	mixInversions(energies);
-	settleTemperatures(model, energies, temperatures);
+	updateTemperatures(model, energies, temperatures);
 	const vented = vent(model, inputs.boilingPoint, temperatures, energies);
 	return { state: { temperatures, energies }, loss, vented };
 }

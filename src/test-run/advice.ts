@@ -1,8 +1,8 @@
+import type { Cause } from "./as-built-plant.ts";
 import { type BetterRun, betterRead, goingOn, hottestOf } from "./better-runs.ts";
-import type { Cause } from "./departed-plant.ts";
+import type { Rows } from "./extended-run.ts";
 import type { Factor } from "./factor.ts";
 import type { Factors } from "./factors.ts";
-import type { Rows } from "./gone-on.ts";
 import { leastErrors, type Noise } from "./lump-information.ts";
 import type { TestRunReport } from "./report.ts";
 import { type TestRun, waterTemperature } from "./run.ts";

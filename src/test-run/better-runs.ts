@@ -1,6 +1,6 @@
 import { linearInterpolation } from "../numeric/interpolate.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
-import { goneOn, type Lump, type Rows } from "./gone-on.ts";
+import { extendedRun, type Lump, type Rows } from "./extended-run.ts";
 import { storeHeatCapacity } from "./heat-content.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
 import { runningSpans } from "./running.ts";
@@ -40,9 +40,9 @@ export function goingOn(run: TestRun, lump: Lump, hottest: number): readonly Bet
 		found.push({ change: { kind, added: added(rows), end: rows.end }, rows, share: 1 });
 	const last = run.time[run.time.length - 1]!;
 	const added = ({ time }: Rows) => time[time.length - 1]! - last;
-	const longer = goneOn(run, lump, hottest, LONGER);
+	const longer = extendedRun(run, lump, hottest, LONGER);
 	if (added(longer) >= SHORTEST) add("longerRun", longer);
-	const hotter = goneOn(run, lump, hottest, LONGEST);
+	const hotter = extendedRun(run, lump, hottest, LONGEST);
 	if (hotter.end >= hottest && added(hotter) >= added(longer) + SHORTEST) add("hotterTank", hotter);
 	return found;
 }

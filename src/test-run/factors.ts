@@ -1,5 +1,5 @@
+import type { Lump } from "./extended-run.ts";
 import { type Factor, judged, type Need, unknown } from "./factor.ts";
-import type { Lump } from "./gone-on.ts";
 import { heatContents, heatNoise, storeHeatCapacity } from "./heat-content.ts";
 import { type Driver, oilDrivers, sunDrivers } from "./reduced-model.ts";
 import { type Column, type TestRun, waterTemperature } from "./run.ts";

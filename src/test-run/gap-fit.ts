@@ -1,5 +1,5 @@
 import type { Plant } from "../plant/plant.ts";
-import { AS_DRAWN, type Cause, type Departures } from "./departed-plant.ts";
+import { AS_DRAWN, type Cause, type Departures } from "./as-built-plant.ts";
 import { heatContents, heatNoise } from "./heat-content.ts";
 import type { Noise } from "./lump-information.ts";
 import { predictedRun, type RunSky } from "./predicted-run.ts";

@@ -1,6 +1,6 @@
 import type { Plant } from "../plant/plant.ts";
+import { AS_DRAWN, type Cause } from "./as-built-plant.ts";
 import { delivered } from "./delivered.ts";
-import { AS_DRAWN, type Cause } from "./departed-plant.ts";
 import { type Factor, judged, type Need, unknown } from "./factor.ts";
 import { type FitNoise, type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
 import { heatContents } from "./heat-content.ts";

@@ -6,7 +6,7 @@ import type { Plant, Task } from "../plant/plant.ts";
 import { marchTimes } from "../plant/times.ts";
 import { measuredWeather } from "../sky/measured-weather.ts";
 import type { Weather } from "../sky/weather.ts";
-import { type Departures, departedPlant } from "./departed-plant.ts";
+import { asBuiltPlant, type Departures } from "./as-built-plant.ts";
 import type { Column, TestRun } from "./run.ts";
 
 /** Sky of a run, all three columns. */
@@ -43,7 +43,7 @@ export function predictedRun(plant: Plant, departures: Departures, run: TestRun,
 	const beam = Float64Array.from(time, (_, row) => (run.pumpOn?.[row] === false ? 0 : sky.beam[row]!));
 	const rows = { ...sky, beam, time, diffuse: new Float64Array(time.length), global: undefined };
 	const weather = measuredWeather(plant.site, rows, marchTimes(task));
-	const departed = departedPlant(plant, departures);
+	const departed = asBuiltPlant(plant, departures);
 	const outcome = factoredDay(departed.plant, departed.factors, weather, task);
 	const { time: marched, tankMean } = outcome.series;
 	const mean = Float64Array.from(time, (instant) => linearInterpolation(marched, tankMean, instant));

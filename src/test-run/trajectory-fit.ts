@@ -54,12 +54,12 @@ export function trajectoryFit(
 	const logRatio = boundedMaximum(likelihood, WEAKEST, STRONGEST, CLOSE);
 	const evidence = Math.max(0, likelihood(logRatio) - still.likelihood);
 	const straying = evidence > 0 ? Math.exp(logRatio) / spacing : 0;
-	const fit = settled(solve, straying, freedom, leastNoise);
+	const fit = fitAboveNoise(solve, straying, freedom, leastNoise);
 	return fit.outcome === "fitted" ? { ...fit, evidence } : fit;
 }
 
 /** The fit at the ratio found, or at the one that leaves the readings no less noise than their resolution gives them. */
-function settled(
+function fitAboveNoise(
 	solve: (ratio: number) => Solution | undefined,
 	ratio: number,
 	freedom: number,

@@ -82,9 +82,9 @@ function wireDraw(draw: ChargedDraw, feed: FeedFlow) {
 }
 
 export function wireUse(served: ServedUse, plan: InstantPlan): InstantResponse["uses"][number] {
-	const { use, given, fromCharge } = served;
+	const { use, steady, fromCharge } = served;
 	const feed = feedFlow(plan);
-	const flow = given.kind === "flows" ? given.massFlow : 0;
+	const flow = steady.kind === "flows" ? steady.massFlow : 0;
 	const ask = (massFlow: number, power: number, temperature: number) => ({
 		flowLPerMin: feed(massFlow),
 		temperatureC: fromSi.celsius(temperature),

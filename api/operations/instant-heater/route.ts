@@ -3,7 +3,7 @@ import {
 	type InstantOutcome,
 	type InstantWalls,
 	instantCautions,
-	instantFeasibility,
+	instantOutcome,
 } from "../../../src/index.ts";
 import { wireCaution } from "../../parts/caution.ts";
 import { airAt, dayAir } from "../../parts/day-air.ts";
@@ -84,7 +84,7 @@ export const instant = operation({
 		const defaults = defaultsTaken(InstantRequest, given, request);
 		const { fill, filled } = filling();
 		const plan = instantPlan(request, fill);
-		const outcome = instantFeasibility(plan.heater, plan.task);
+		const outcome = instantOutcome(plan.heater, plan.task);
 		const range = instantRange(request, given, plan, outcome);
 		const answer = answerOf(request, plan, outcome, airOf(request, defaults));
 		return {

@@ -4,7 +4,7 @@ import { fromSi } from "../../../api/wire/units.ts";
 import type { DayAir } from "../../../src/cautions/caution.ts";
 import type { InstantWalls } from "../../../src/cautions/instant.ts";
 import { instantCautions } from "../../../src/cautions/instant-cautions.ts";
-import { instantFeasibility } from "../../../src/instant/feasibility.ts";
+import { instantOutcome } from "../../../src/instant/outcome.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
 import { duty, heater, outletPipe, task, vessel } from "../instant/heaters.ts";
 import { plant } from "../plant/plants.ts";
@@ -18,7 +18,7 @@ type Change = Partial<InstantTask> & { readonly air?: DayAir; readonly walls?: I
 
 function found({ air = stated(10), walls = metal, ...change }: Change) {
 	const asked = { ...task, ...change };
-	const outcome = instantFeasibility(heater, asked);
+	const outcome = instantOutcome(heater, asked);
 	return instantCautions({ dish: plant.dish, heater, task: asked, air, walls, outcome });
 }
 
@@ -82,7 +82,7 @@ it.each(HAZARDS.flatMap(([code, , , absent]) => (absent ? [[code, absent] as con
 it("tells how hot the wanted flow comes to the tap, by the heat of the sun over that flow", () => {
 	const wantedFlow = 0.3 / 60; // [kg/s]
 	const asked = { ...task, wantedFlow };
-	const outcome = instantFeasibility(heater, asked);
+	const outcome = instantOutcome(heater, asked);
 	const hot = wireCaution(found({ wantedFlow }).find(({ code }) => code === "steamAtTap")!);
 	const { steady } = outcome.best;
 	const power = steady.kind === "flows" ? steady.power : Number.NaN; // a hotter receiver gives a little less

@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { water } from "../../../src/fluids/water.ts";
 import { absorbedLight } from "../../../src/instant/conditions.ts";
 import { directFlow } from "../../../src/instant/direct.ts";
-import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import { heatedStream } from "../../../src/instant/heated-stream.ts";
 import { scaledHeater } from "../../../src/instant/heater.ts";
 import { neededAperture } from "../../../src/instant/needed-aperture.ts";
+import { instantOutcome } from "../../../src/instant/outcome.ts";
 import { massUntilHot } from "../../../src/instant/outlet-pipe.ts";
 import { receiverFlow } from "../../../src/instant/receiver-flow.ts";
 import { flowOf, type Steady } from "../../../src/instant/steady.ts";
@@ -185,7 +185,7 @@ describe("a pipe to the tap", () => {
 
 describe("feasibility behind a pipe", () => {
 	const asked = (outlet: Pipe, change = {}) =>
-		instantFeasibility(heater, { ...task, arrangement: { kind: "direct", outlet }, ...change });
+		instantOutcome(heater, { ...task, arrangement: { kind: "direct", outlet }, ...change });
 
 	it("names the pipe where the water is hot at the focus and never at the tap", () => {
 		const far = asked(outletPipe(150, 0));

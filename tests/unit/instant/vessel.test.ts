@@ -6,7 +6,7 @@ import { flowOf } from "../../../src/instant/steady.ts";
 import { steadyFlow } from "../../../src/instant/task.ts";
 import { chargedDraw, vesselCharge } from "../../../src/instant/vessel-charge.ts";
 import { collected, vesselFlow } from "../../../src/instant/vessel-flow.ts";
-import { settledShellLoss } from "../../../src/tank/shell.ts";
+import { convergedShellLoss } from "../../../src/tank/shell.ts";
 import { measuredDish } from "../plant/plants.ts";
 import { atFocus, duty, heater, heaterWith, receivers, sun, vessel } from "./heaters.ts";
 
@@ -24,7 +24,7 @@ describe("the shell", () => {
 			surroundings: { kind: "outdoors" as const },
 		};
 		for (const oil of [320, 350, 380, 410, 438]) {
-			const settled = settledShellLoss(shell, oil, 293.15, 2, sun(0).pressure).coefficient * (oil - 293.15);
+			const settled = convergedShellLoss(shell, oil, 293.15, 2, sun(0).pressure).coefficient * (oil - 293.15);
 			expect(Math.abs(model.loss(oil) / settled - 1)).toBeLessThan(0.01);
 		}
 		expect(model.loss(293.15)).toBeCloseTo(0, 9);
@@ -126,8 +126,8 @@ describe("charging", () => {
 	});
 
 	it("levels off under a weak sun, says where, and takes what it reaches for the charge", () => {
-		const { levelsOff, reachesAsked, charge, toLimit } = vesselCharge(own, line, 293.15, sun(200));
-		expect(reachesAsked).toBe(false);
+		const { levelsOff, reachesCharge, charge, toLimit } = vesselCharge(own, line, 293.15, sun(200));
+		expect(reachesCharge).toBe(false);
 		expect(charge).toBeCloseTo(levelsOff! - 5, 6);
 		expect(toLimit).toBeUndefined();
 		const rate = collected(own, line, levelsOff!, sun(200)).power - line.loss(levelsOff!);

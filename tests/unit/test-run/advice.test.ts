@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Advice, runAdvice } from "../../../src/test-run/advice.ts";
+import { AS_DRAWN } from "../../../src/test-run/as-built-plant.ts";
 import type { BetterRun } from "../../../src/test-run/better-runs.ts";
-import { AS_DRAWN } from "../../../src/test-run/departed-plant.ts";
 import { runFactors } from "../../../src/test-run/factors.ts";
 import { explainedGap, type Gap } from "../../../src/test-run/gap.ts";
 import { predictedRun } from "../../../src/test-run/predicted-run.ts";

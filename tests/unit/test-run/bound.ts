@@ -1,5 +1,5 @@
 import type { Plant } from "../../../src/plant/plant.ts";
-import type { Departures } from "../../../src/test-run/departed-plant.ts";
+import type { Departures } from "../../../src/test-run/as-built-plant.ts";
 import { predictedRun } from "../../../src/test-run/predicted-run.ts";
 import type { TestRun } from "../../../src/test-run/run.ts";
 import { skyOf } from "./runs.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Plant } from "../../../src/plant/plant.ts";
-import { AS_DRAWN, type Departures } from "../../../src/test-run/departed-plant.ts";
+import { AS_DRAWN, type Departures } from "../../../src/test-run/as-built-plant.ts";
 import { explainedGap, type Gap } from "../../../src/test-run/gap.ts";
 import { predictedRun } from "../../../src/test-run/predicted-run.ts";
 import type { TestRun } from "../../../src/test-run/run.ts";

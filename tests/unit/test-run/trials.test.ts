@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Plant as PlantOfRun } from "../../../src/plant/plant.ts";
-import { AS_DRAWN, type Departures } from "../../../src/test-run/departed-plant.ts";
+import { AS_DRAWN, type Departures } from "../../../src/test-run/as-built-plant.ts";
 import type { Factor } from "../../../src/test-run/factor.ts";
 import { runFactors } from "../../../src/test-run/factors.ts";
 import { type GapFit, gapFit, predictedHeat } from "../../../src/test-run/gap-fit.ts";

@@ -18,7 +18,7 @@ export interface DrawnFlow {
 }
 
 /** The pipe from receiver to tap under the best sun. */
-export interface OutletStory {
+export interface OutletOutcome {
 	readonly content: number; // [m³]
 	readonly untilHot: number; // water that runs before hot water comes [kg]
 	readonly skin: number; // its outside while water runs [K]
@@ -43,10 +43,10 @@ export function drawnFlow(
 }
 
 /** Where no water flows, the skin is as hot as water as hot as wanted makes it. */
-export function outletStory(
+export function outletOutcome(
 	{ arrangement, duty }: InstantTask,
 	{ steady, conditions }: InstantRow,
-): OutletStory | undefined {
+): OutletOutcome | undefined {
 	const pipe = outletPipe(arrangement);
 	if (!pipe) return undefined;
 	const mean = flows(steady) && steady.outlet ? (steady.outlet.leaving + duty.wanted) / 2 : duty.wanted;

@@ -7,7 +7,7 @@ import { type InstantHours, instantHours } from "./hours.ts";
 import { instantMethods } from "./methods.ts";
 import { type NeededAperture, neededAperture } from "./needed-aperture.ts";
 import { vesselModel } from "./oil-vessel.ts";
-import { type DrawnFlow, drawnFlow, type OutletStory, outletStory } from "./outlet-story.ts";
+import { type DrawnFlow, drawnFlow, type OutletOutcome, outletOutcome } from "./outlet-outcome.ts";
 import { type InstantRow, instantRow } from "./row.ts";
 import { type ServedUse, servedUses } from "./served-uses.ts";
 import { flowOf } from "./steady.ts";
@@ -22,7 +22,7 @@ export interface LevelRow extends InstantRow {
 }
 
 /** The vessel under the best sun. */
-export interface VesselStory {
+export interface VesselOutcome {
 	readonly charge: VesselCharge;
 	readonly draw: ChargedDraw | undefined; // of the wanted flow
 }
@@ -39,8 +39,8 @@ export interface InstantOutcome {
 	readonly weakest: InstantRow; // and that gives least
 	readonly needed: NeededAperture | undefined; // for the wanted flow throughout: under the weakest sun
 	readonly uses: readonly ServedUse[]; // under the best sun
-	readonly outlet: OutletStory | undefined; // of water straight through the focus
-	readonly vessel: VesselStory | undefined;
+	readonly outlet: OutletOutcome | undefined; // of water straight through the focus
+	readonly vessel: VesselOutcome | undefined;
 	readonly stagnation: number; // of the receiver without flow, under the reference sun [K]
 	readonly methods: readonly Method[];
 }
@@ -50,15 +50,15 @@ const STAGNATION_BEAM = 1000; // [W/m²]
 
 /** An instant heater held against what is asked of it: under steady suns, and through the hours of a day.
  *  Each row is steady: the minute or so in which heater and pipe warm up is left out, and told of the pipe apart. */
-export function instantFeasibility(heater: Heater, task: InstantTask): InstantOutcome {
+export function instantOutcome(heater: Heater, task: InstantTask): InstantOutcome {
 	const levels = task.levels.map((conditions) => levelRow(heater, task, conditions));
 	const { pressure } = task.levels[0]!;
 	const hours = task.day && instantHours(heater, task, task.day, pressure);
-	const ranked = [...(hours?.windowRows ?? levels)].sort(byGift);
+	const ranked = [...(hours?.windowRows ?? levels)].sort(byYield);
 	const best = ranked.at(-1)!;
 	const weakest = ranked[0]!;
 	const needed = neededFor(heater, task, weakest.conditions);
-	const vessel = vesselStory(heater, task, best.conditions);
+	const vessel = vesselOutcome(heater, task, best.conditions);
 	const findings: Findings = { levels, hours, best, needed, charge: vessel?.charge, draw: vessel?.draw };
 	const reference = { ...best.conditions, ...STAGNATION_SKY };
 	return {
@@ -72,7 +72,7 @@ export function instantFeasibility(heater: Heater, task: InstantTask): InstantOu
 		weakest,
 		needed,
 		uses: servedUses(heater, task, best.conditions, vessel?.charge.charge ?? task.duty.wanted),
-		outlet: outletStory(task, best),
+		outlet: outletOutcome(task, best),
 		vessel,
 		stagnation: stagnationTemperature(heater.receiver, STAGNATION_BEAM * heater.absorbingArea, reference),
 		methods: instantMethods(heater, task, [...levels, ...(hours?.rows ?? [])]),
@@ -80,7 +80,7 @@ export function instantFeasibility(heater: Heater, task: InstantTask): InstantOu
 }
 
 /** By flow, and where none flows by beam. */
-function byGift(a: InstantRow, b: InstantRow): number {
+function byYield(a: InstantRow, b: InstantRow): number {
 	return flowOf(a.steady) - flowOf(b.steady) || a.conditions.beam - b.conditions.beam;
 }
 
@@ -102,7 +102,7 @@ function neededFor(heater: Heater, task: InstantTask, conditions: Conditions): N
 	return neededAperture(arrangement, heater, duty, wantedFlow, largestAperture, conditions);
 }
 
-function vesselStory(heater: Heater, task: InstantTask, conditions: Conditions): VesselStory | undefined {
+function vesselOutcome(heater: Heater, task: InstantTask, conditions: Conditions): VesselOutcome | undefined {
 	const { arrangement, duty, wantedFlow } = task;
 	const between = vesselBetween(arrangement);
 	if (!between) return undefined;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { instantFeasibility } from "../../../src/instant/feasibility.ts";
 import { scaledHeater } from "../../../src/instant/heater.ts";
+import { instantOutcome } from "../../../src/instant/outcome.ts";
 import { flowOf } from "../../../src/instant/steady.ts";
 import type { InstantTask } from "../../../src/instant/task.ts";
 import { clearWeather } from "../../../src/sky/clear-weather.ts";
@@ -12,7 +12,7 @@ const NOON = Date.UTC(2026, 0, 15, 12, 41) / 1000;
 const times = Float64Array.from({ length: 45 }, (_, i) => SUNRISE + i * 900);
 const sky = { turbidity: 3, ambientMinimum: 273.15, ambientMaximum: 288.15, wind: 2 };
 const day = { weather: clearWeather(site, sky, times), from: NOON - 7200, to: NOON + 7200 };
-const asked = (changes: Partial<InstantTask>) => instantFeasibility(heater, { ...task, ...changes });
+const asked = (changes: Partial<InstantTask>) => instantOutcome(heater, { ...task, ...changes });
 
 describe("verdict by beam levels", () => {
 	it("is feasible where any flow will do", () => {
@@ -35,7 +35,7 @@ describe("verdict by beam levels", () => {
 		expect(outcome.reasons).toEqual(["tooLittleHeat"]);
 		if (outcome.needed?.kind !== "found") throw new Error("no dish found");
 		const larger = scaledHeater(heater, outcome.needed.area / heater.apertureArea);
-		expect(instantFeasibility(larger, { ...task, wantedFlow: 6 / 60 }).verdict).toBe("feasible");
+		expect(instantOutcome(larger, { ...task, wantedFlow: 6 / 60 }).verdict).toBe("feasible");
 	});
 
 	it("names the bound where no dish within it does", () => {
@@ -85,7 +85,7 @@ describe("through a day", () => {
 		expect(verdict).toBe("infeasible");
 		if (needed?.kind !== "found") throw new Error("no dish found");
 		const larger = scaledHeater(heater, needed.area / heater.apertureArea);
-		expect(instantFeasibility(larger, { ...task, wantedFlow, day }).verdict).toBe("feasible");
+		expect(instantOutcome(larger, { ...task, wantedFlow, day }).verdict).toBe("feasible");
 	});
 
 	it("finer rows move the time held by less than two minutes", () => {
@@ -105,8 +105,8 @@ describe("what taps ask for", () => {
 		expect(shower.modestPower).toBeGreaterThan(11_000);
 		expect(shower.lavishPower).toBeGreaterThan(19_000);
 		expect(shower.lavishPower).toBeLessThan(20_500);
-		expect(shower.given.kind === "flows" && shower.given.power).toBeLessThan(3000);
-		expect(shower.given.kind === "flows" && shower.given.massFlow).toBeLessThan(shower.modestFlow / 4);
+		expect(shower.steady.kind === "flows" && shower.steady.power).toBeLessThan(3000);
+		expect(shower.steady.kind === "flows" && shower.steady.massFlow).toBeLessThan(shower.modestFlow / 4);
 		expect(shower.fromCharge).toBeUndefined();
 	});
 

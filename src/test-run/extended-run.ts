@@ -23,7 +23,7 @@ const LAST = 3600; // [s] whose mean beam goes on
  *  A loss that noise brought below zero counts as none: what the water gains hangs little on it.
  *  @param hottest  water temperature at which it ends [K]
  *  @param longest  that it goes on [s] */
-export function goneOn(run: TestRun, { drivers, fit }: Lump, hottest: number, longest: number): Rows {
+export function extendedRun(run: TestRun, { drivers, fit }: Lump, hottest: number, longest: number): Rows {
 	const last = run.time.length - 1;
 	const beam = endBeam(run);
 	const air = run.ambient![last]!;
@@ -33,9 +33,9 @@ export function goneOn(run: TestRun, { drivers, fit }: Lump, hottest: number, lo
 	const step = (run.time[last]! - run.time[0]!) / last;
 	const [time, columns] = [Array.from(run.time), drivers.map(({ column }) => Array.from(column))];
 	let end = waterTemperature(run, last);
-	for (let gone = step; gone <= longest && end < hottest; gone += step) {
+	for (let elapsed = step; elapsed <= longest && end < hottest; elapsed += step) {
 		const excess = end - air;
-		time.push(run.time[last]! + gone);
+		time.push(run.time[last]! + elapsed);
 		for (const [k, { name }] of drivers.entries()) {
 			const rate = name === "aperture" ? beam : name === "lossRunning" ? -excess : 0;
 			columns[k]!.push(columns[k]!.at(-1)! + rate * step);

@@ -12,7 +12,7 @@ export const AS_DRAWN: Departures = { optics: 1, losses: 1, tankLoss: 1 };
 
 /** A plant with its light and its losses multiplied: what reaches the absorber, what receiver and loop lose in every way, what the
  *  tank's shell loses. The multiplied cleanliness and emittance are means to that end and may pass 1. */
-export function departedPlant(
+export function asBuiltPlant(
 	plant: Plant,
 	{ optics, losses, tankLoss }: Departures,
 ): { readonly plant: Plant; readonly factors: ModelFactors } {
@@ -22,14 +22,14 @@ export function departedPlant(
 		plant: {
 			...plant,
 			dish: { ...dish, cleanliness: dish.cleanliness * optics },
-			receiver: departedReceiver(plant.receiver, optics, losses),
+			receiver: asBuiltReceiver(plant.receiver, optics, losses),
 			loop: { ...loop, pump, fittingsLossCoefficient: loop.fittingsLossCoefficient * losses },
 		},
 		factors: { ...AS_CORRELATED, receiverConvection: losses, laggingLoss: losses, tankLoss },
 	};
 }
 
-function departedReceiver(receiver: Receiver, optics: number, losses: number): Receiver {
+function asBuiltReceiver(receiver: Receiver, optics: number, losses: number): Receiver {
 	if (!hasTube(receiver))
 		return {
 			...receiver,
