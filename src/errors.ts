@@ -24,7 +24,7 @@ export const SUBJECTS = {
 	"sky.global": "global",
 	"sky.ambient": "ambient",
 	"sky.wind": "wind",
-	"dish.focalLength": "radius of the fixed-focus mirror over its focal length",
+	"dish.focalLength": "radius of the off-axis mirror over its focal length",
 	"dish.lightShare": "share of the reflected light",
 	"receiver.coverGap": "gap behind the cover",
 	"receiver.wallTemperature": "temperature of the absorber",

@@ -17,10 +17,10 @@ export {
 	thermodynamicConcentrationLimit,
 } from "./dish/concentration-limit.ts";
 export type { Dish } from "./dish/dish.ts";
-export { fixedFocusAperture } from "./dish/fixed-focus.ts";
 export { focalPeakIrradiance, focalSpotCircles } from "./dish/focal-spot.ts";
 export { lightCone } from "./dish/light-cone.ts";
 export { apertureMethod, dishMethods } from "./dish/methods.ts";
+export { offsetPolarAperture } from "./dish/offset-polar.ts";
 export { apertureArea, type DishOptics, dishOptics, reflectedShare } from "./dish/optics.ts";
 export { depth, focalLengthAtRimAngle, rimAngle } from "./dish/paraboloid.ts";
 export { type DomainCode, DomainError, type Subject } from "./errors.ts";

@@ -37,7 +37,7 @@ const WIDEST_OFFSET = 0.9; // [-] radius over focal length up to which the off-a
 
 /** An off-axis mirror stays clear of its focus. */
 export const dishOffset: Rule<WithDish> = ({ dish }) => {
-	if (dish.kind !== "fixedFocusOffset" || dish.focalLengthM === undefined || !isSized(dish)) return [];
+	if (dish.kind !== "offsetPolar" || dish.focalLengthM === undefined || !isSized(dish)) return [];
 	const { mirrorArea, focalLength } = coreDish(dish, (_, value) => value) as {
 		mirrorArea: number;
 		focalLength: number;

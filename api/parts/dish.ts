@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { type Dish as CoreDish, fixedFocusAperture, focalLengthAtRimAngle } from "../../src/index.ts";
+import { type Dish as CoreDish, focalLengthAtRimAngle, offsetPolarAperture } from "../../src/index.ts";
 import { assume, type Fill } from "../wire/defaults.ts";
 import { degrees, metres, milliradians, ratio, squareMetres, toSi } from "../wire/units.ts";
 
@@ -62,9 +62,9 @@ const TwoAxisDish = z.strictObject({
 	...mirror,
 });
 
-const FixedFocusDish = z
+const OffsetPolarDish = z
 	.strictObject({
-		kind: z.literal("fixedFocusOffset").meta({
+		kind: z.literal("offsetPolar").meta({
 			description:
 				"An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.",
 		}),
@@ -78,9 +78,9 @@ const FixedFocusDish = z
 		focalLengthM: metres("From the middle of the mirror to the focus, at the equinox.", 0.05, 40).optional(),
 		...mirror,
 	})
-	.openapi("FixedFocusDish");
+	.openapi("OffsetPolarDish");
 
-export const Dish = z.discriminatedUnion("kind", [TwoAxisDish, FixedFocusDish]).openapi("Dish", {
+export const Dish = z.discriminatedUnion("kind", [TwoAxisDish, OffsetPolarDish]).openapi("Dish", {
 	description: "The mirror and its mount. Without `kind` a two-axis dish.",
 	example: { kind: "twoAxis", diameterM: 1.8, reflectance: 0.9, cleanliness: 0.95 },
 });
@@ -119,7 +119,7 @@ export function coreDish(dish: Dish, fill: Fill): CoreDish {
 			OFFSET_FOCUS * Math.sqrt(mirrorArea),
 			"the proportions of the 8 m² dish of Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490 (from memory)",
 		);
-	return { kind: "fixedFocusOffset", ...common, mirrorArea, focalLength };
+	return { kind: "offsetPolar", ...common, mirrorArea, focalLength };
 }
 
 function focus(dish: Extract<Dish, { kind: "twoAxis" }>, diameter: number, fill: Fill): number {
@@ -135,5 +135,5 @@ function focus(dish: Extract<Dish, { kind: "twoAxis" }>, diameter: number, fill:
 
 /** Area of mirror that shows an aperture at the equinox [m²]. */
 function mirrorAreaOf(equinoxAperture: number): number {
-	return equinoxAperture / fixedFocusAperture(1, 0, 0);
+	return equinoxAperture / offsetPolarAperture(1, 0, 0);
 }

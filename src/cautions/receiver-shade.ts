@@ -30,7 +30,7 @@ function shadedDiameter(dish: Dish): number | undefined {
 	switch (dish.kind) {
 		case "twoAxis":
 			return dish.diameter;
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return undefined;
 		default:
 			return dish satisfies never;

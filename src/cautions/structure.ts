@@ -23,7 +23,7 @@ function sailArea(dish: Dish): number {
 	switch (dish.kind) {
 		case "twoAxis":
 			return (Math.PI / 4) * dish.diameter ** 2;
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return dish.mirrorArea;
 		default:
 			return dish satisfies never;

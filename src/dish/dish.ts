@@ -16,10 +16,10 @@ export interface TwoAxisDish extends Mirror {
 }
 
 /** An off-axis paraboloid turning on one polar axis about a focus that stays where it is; reshaped through the year. */
-export interface FixedFocusDish extends Mirror {
-	readonly kind: "fixedFocusOffset";
+export interface OffsetPolarDish extends Mirror {
+	readonly kind: "offsetPolar";
 	readonly mirrorArea: number; // [m²]
 	readonly focalLength: number; // equinox distance from the middle of the mirror to the focus [m]
 }
 
-export type Dish = TwoAxisDish | FixedFocusDish;
+export type Dish = TwoAxisDish | OffsetPolarDish;

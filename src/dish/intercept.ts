@@ -1,8 +1,8 @@
 import { requireWithin } from "../errors.ts";
 import { gaussLegendre } from "../numeric/gauss-legendre.ts";
-import type { Dish, FixedFocusDish, TwoAxisDish } from "./dish.ts";
-import { fixedFocusAperture } from "./fixed-focus.ts";
+import type { Dish, OffsetPolarDish, TwoAxisDish } from "./dish.ts";
 import { spotShareWithin } from "./gaussian-spot.ts";
+import { offsetPolarAperture } from "./offset-polar.ts";
 
 const SUN_SPREAD = 2.73e-3; // [rad] ± 0.1e-3, rms of a clear sky's sun per axis, Bendt & Rabl, Solar Energy 27 (1981) (value from memory)
 const RINGS = gaussLegendre(12);
@@ -35,7 +35,7 @@ export function dishSpots(dish: Dish): DishSpots {
 	switch (dish.kind) {
 		case "twoAxis":
 			return paraboloidSpots(dish);
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return offAxisSpots(dish);
 		default:
 			return dish satisfies never;
@@ -81,8 +81,8 @@ function paraboloidSpots(dish: TwoAxisDish): DishSpots {
 /** The off-axis mirror as it stands at equinox, all year: seen along its parent's axis a circle, its middle two parent
  *  focal lengths aside, so that the light from there turns by 90° into the polar axis, which the receiver faces.
  *  The season's reshaping moves the angle at the middle by ±12° and keeps the distance: left out. */
-function offAxisSpots(dish: FixedFocusDish): DishSpots {
-	const radius = Math.sqrt(fixedFocusAperture(dish.mirrorArea, 0, 0) / Math.PI);
+function offAxisSpots(dish: OffsetPolarDish): DishSpots {
+	const radius = Math.sqrt(offsetPolarAperture(dish.mirrorArea, 0, 0) / Math.PI);
 	requireWithin("dish.focalLength", radius / dish.focalLength, 0, 0.9);
 	const spots = emptySpots(OFF_AXIS_RINGS.points.length * BEARINGS);
 	for (let i = 0; i < OFF_AXIS_RINGS.points.length; i++) {
@@ -98,7 +98,7 @@ function offAxisSpots(dish: FixedFocusDish): DishSpots {
 }
 
 /** Writes the spot that the mirror's point (x, y), seen along the parent's axis, throws on the plane y = 0. */
-function putOffAxisSpot(spots: DishSpots, at: number, dish: FixedFocusDish, x: number, y: number): void {
+function putOffAxisSpot(spots: DishSpots, at: number, dish: OffsetPolarDish, x: number, y: number): void {
 	const parentFocus = dish.focalLength / 2;
 	const r2 = x * x + y * y;
 	const r = Math.sqrt(r2);

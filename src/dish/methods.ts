@@ -24,7 +24,7 @@ function isDeep(dish: Dish): boolean {
 	switch (dish.kind) {
 		case "twoAxis":
 			return rimAngle(dish.diameter, dish.focalLength) > Math.PI / 2;
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return false;
 		default:
 			return dish satisfies never;
@@ -40,9 +40,9 @@ export function apertureMethod(dish: Dish): Method {
 				source: "Rabl, Active Solar Collectors and Their Applications, 1985, ch. 7",
 				outsideRange: false,
 			};
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return {
-				name: "Seasonal aperture of a fixed-focus dish",
+				name: "Seasonal aperture of an off-axis dish on a polar axis",
 				source: "Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502",
 				outsideRange: false,
 			};

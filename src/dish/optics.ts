@@ -1,6 +1,6 @@
 import type { Dish } from "./dish.ts";
-import { fixedFocusAperture } from "./fixed-focus.ts";
 import { interceptFactor } from "./intercept.ts";
+import { offsetPolarAperture } from "./offset-polar.ts";
 import { mirrorArea } from "./paraboloid.ts";
 
 /** Where the beam on the aperture goes, each share from its own cause in the order the light meets them; their sum is 1. */
@@ -22,13 +22,13 @@ export interface DishOptics {
 }
 
 /** Area of beam that a dish takes, normal to the beam [m²].
- *  @param latitude,declination  [rad]; only a fixed-focus dish, reshaped by season, asks for them */
+ *  @param latitude,declination  [rad]; only an off-axis dish on a polar axis, reshaped by season, asks for them */
 export function apertureArea(dish: Dish, latitude: number, declination: number): number {
 	switch (dish.kind) {
 		case "twoAxis":
 			return (Math.PI * dish.diameter * dish.diameter) / 4;
-		case "fixedFocusOffset":
-			return fixedFocusAperture(dish.mirrorArea, latitude, declination);
+		case "offsetPolar":
+			return offsetPolarAperture(dish.mirrorArea, latitude, declination);
 		default:
 			return dish satisfies never;
 	}
@@ -39,7 +39,7 @@ function reflectingArea(dish: Dish): number {
 	switch (dish.kind) {
 		case "twoAxis":
 			return mirrorArea(dish.diameter, dish.focalLength);
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return dish.mirrorArea;
 		default:
 			return dish satisfies never;

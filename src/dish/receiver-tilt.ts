@@ -8,7 +8,7 @@ export function receiverTilt(dish: Dish, latitude: number, altitude: number): nu
 	switch (dish.kind) {
 		case "twoAxis":
 			return Math.max(0, altitude);
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return Math.abs(latitude);
 		default:
 			return dish satisfies never;

@@ -15,7 +15,7 @@ export function largerAperture(of: DayCase, more: number): Changed {
 	switch (dish.kind) {
 		case "twoAxis":
 			return withDish(of, { ...dish, diameter: dish.diameter * stretch, focalLength });
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return withDish(of, { ...dish, mirrorArea: dish.mirrorArea * (1 + more), focalLength });
 		default:
 			return dish satisfies never;

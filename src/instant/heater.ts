@@ -15,7 +15,7 @@ export interface Heater {
 
 const AS_CORRELATED = 1; // [-] the correlations taken at their word
 
-/** @param latitude,declination  [rad]; only a fixed-focus dish, reshaped by season, asks for them */
+/** @param latitude,declination  [rad]; only an off-axis dish on a polar axis, reshaped by season, asks for them */
 export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, declination: number): Heater {
 	const area = apertureArea(dish, latitude, declination);
 	const { lowestAltitude } = dish;

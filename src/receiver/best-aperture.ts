@@ -18,7 +18,7 @@ const WIDEST = 0.5; // of the mirror's own width: for dishes of long focal lengt
 const TOLERANCE = 1e-3; // [m]
 
 /** Aperture diameter of the receiver that leaves most heat: wider, less light spills past; narrower, less heat is lost [m].
- *  @param dish      the dish; a fixed-focus one at equinox
+ *  @param dish      the dish; an off-axis one on a polar axis at equinox
  *  @param receiver  its surfaces, tube and lagging; its size is set here by `proportionedReceiver`
  *  @param duty      beam, fluid and air it is chosen for
  *  @returns  between 1 and 40 % of the focal length but no wider than half the mirror and 5 m, within 1 mm of the best; the lower end where nothing is ever gained */
@@ -44,7 +44,7 @@ function mirrorWidth(dish: Dish): number {
 	switch (dish.kind) {
 		case "twoAxis":
 			return dish.diameter;
-		case "fixedFocusOffset":
+		case "offsetPolar":
 			return Math.sqrt((4 * dish.mirrorArea) / Math.PI);
 		default:
 			return dish satisfies never;

@@ -50,10 +50,10 @@ describe("200", () => {
 		expect(Math.abs(dish.depthM! - 0.29)).toBeLessThan(0.001);
 	});
 
-	it("has the published seasons of a fixed-focus mirror, turned about south of the equator", async () => {
+	it("has the published seasons of an off-axis mirror, turned about south of the equator", async () => {
 		// Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490 (from memory): 8 m² show 5.83 m² at equinox, 4.59 in summer, 6.82 in winter
 		const at = async (latitude: number, date: string) =>
-			optics({ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 }, latitude, date });
+			optics({ dish: { kind: "offsetPolar", mirrorAreaM2: 8 }, latitude, date });
 		for (const [latitude, summer, winter] of [
 			[23.5, "2025-06-21", "2025-12-21"],
 			[-23.5, "2025-12-21", "2025-06-21"],
@@ -226,8 +226,8 @@ describe("422", () => {
 			"contradictory",
 		],
 		[
-			"a fixed-focus dish on no hemisphere",
-			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 } },
+			"an off-axis dish on a polar axis on no hemisphere",
+			{ dish: { kind: "offsetPolar", mirrorAreaM2: 8 } },
 			"/latitude",
 			"contradictory",
 		],

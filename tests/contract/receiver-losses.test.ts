@@ -270,8 +270,8 @@ describe("422", () => {
 		],
 		["a dish without size", { dish: {} }, "/dish", "contradictory"],
 		[
-			"a fixed-focus dish on no hemisphere",
-			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 } },
+			"an off-axis dish on a polar axis on no hemisphere",
+			{ dish: { kind: "offsetPolar", mirrorAreaM2: 8 } },
 			"/latitude",
 			"contradictory",
 		],

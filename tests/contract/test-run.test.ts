@@ -280,7 +280,7 @@ describe("422", () => {
 		const { run, tank } = morning;
 		const alone = await refused({ run, tank: { ...tank, fillL: 900 }, dish: {} });
 		expect(faults(alone).map(([pointer]) => pointer)).toEqual(["/dish", "/tank/fillL"]);
-		const offset = await refused({ run, tank, dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 } });
+		const offset = await refused({ run, tank, dish: { kind: "offsetPolar", mirrorAreaM2: 8 } });
 		expect(faults(offset)).toEqual([["/dish/kind", "contradictory"]]);
 	});
 });

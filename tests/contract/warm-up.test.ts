@@ -143,8 +143,8 @@ describe("200", () => {
 		expect(e.receiver.radiatedKwh).toBe(0);
 	});
 
-	it("gives a fixed-focus dish more aperture in winter than in summer", async () => {
-		const dish = { kind: "fixedFocusOffset", mirrorAreaM2: 8 } as const;
+	it("gives an off-axis dish on a polar axis more aperture in winter than in summer", async () => {
+		const dish = { kind: "offsetPolar", mirrorAreaM2: 8 } as const;
 		const winter = await day({ ...least, dish, tank: { volumeL: 500 } });
 		const summer = await day({ ...least, dish, tank: { volumeL: 500 }, date: "2026-06-21" });
 		// Munir, Hensel & Scheffler 2010 (formula from memory): 8·cos(43.23° ∓ 23.4°/2)

@@ -24,9 +24,9 @@ const CURVE = 0.7;
 const jobs: readonly (readonly [name: string, path: string, body: object, limit: number])[] = [
 	["optics", "/v1/dish/optics", { dish }, PART],
 	[
-		"optics, fixed focus",
+		"optics, off axis",
 		"/v1/dish/optics",
-		{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 }, latitude: 25 },
+		{ dish: { kind: "offsetPolar", mirrorAreaM2: 8 }, latitude: 25 },
 		PART,
 	],
 	[

@@ -4,8 +4,8 @@ import {
 	thermodynamicConcentrationLimit,
 } from "../../src/dish/concentration-limit.ts";
 import type { TwoAxisDish } from "../../src/dish/dish.ts";
-import { fixedFocusAperture } from "../../src/dish/fixed-focus.ts";
 import { interceptFactor } from "../../src/dish/intercept.ts";
+import { offsetPolarAperture } from "../../src/dish/offset-polar.ts";
 import { depth, focalLengthAtRimAngle, mirrorArea, rimAngle } from "../../src/dish/paraboloid.ts";
 import type { Kind, ReferenceRow, ReferenceSet, Tolerance } from "./reference.ts";
 
@@ -222,7 +222,7 @@ const apertures: readonly ReferenceRow[] = [
 	([season, declination, area]): ReferenceRow => ({
 		name: `8 m² mirror, northern ${season}`,
 		published: area as number,
-		computed: () => fixedFocusAperture(8, 20 * DEGREE, (declination as number) * DEGREE),
+		computed: () => offsetPolarAperture(8, 20 * DEGREE, (declination as number) * DEGREE),
 		tolerance: { absolute: 0.005, basis: "digits", reason: "three digits" },
 		source: "Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502: seasonal aperture of the 8 m² dish",
 		kind: "memory",
@@ -235,5 +235,10 @@ export const sets: readonly ReferenceSet[] = [
 	{ quantity: "Dish: mirror area", unit: "m²", role: "check", rows: areas },
 	{ quantity: "Dish: concentration limit", unit: "-", role: "check", rows: limits },
 	{ quantity: "Dish: intercept factor", unit: "-", role: "check", rows: intercepts },
-	{ quantity: "Dish: fixed-focus aperture", unit: "m²", role: "check", rows: apertures },
+	{
+		quantity: "Dish: aperture of an off-axis mirror on a polar axis",
+		unit: "m²",
+		role: "check",
+		rows: apertures,
+	},
 ];

@@ -22,14 +22,16 @@ export const DishOpticsRequest = z
 			"stays liquid in frost and does not boil; common practice, no source",
 		),
 		latitude: degrees(
-			"North of the equator; south is negative. Only a fixed-focus dish needs it: its hemisphere turns the seasons.",
+			"North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons.",
 			-90,
 			90,
 		).optional(),
 		date: assume(
-			calendarDate("Day of the year that the figures are for: it moves the aperture of a fixed-focus dish."),
+			calendarDate(
+				"Day of the year that the figures are for: it moves the aperture of an off-axis dish on a polar axis.",
+			),
 			"2025-03-20",
-			"equinox, the middle of a fixed-focus dish's year; a two-axis dish is the same on every day",
+			"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
 		),
 		beamIrradianceWPerM2: assume(
 			wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400),

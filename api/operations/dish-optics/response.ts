@@ -84,12 +84,12 @@ const Seasons = z
 		meanApertureAreaM2: squareMetres("Over the year."),
 	})
 	.openapi("ApertureSeasons", {
-		description: "Aperture of a fixed-focus dish through the year. Absent for a two-axis dish.",
+		description: "Aperture of an off-axis dish on a polar axis through the year. Absent for a two-axis dish.",
 	});
 
 export const DishOpticsResponse = z
 	.strictObject({
-		kind: z.enum(["twoAxis", "fixedFocusOffset"]).meta({ description: "Of the dish." }),
+		kind: z.enum(["twoAxis", "offsetPolar"]).meta({ description: "Of the dish." }),
 		apertureDiameterM: metres("Of the dish. Absent for an off-axis mirror.").optional(),
 		apertureAreaM2: squareMetres("Normal to the beam, on this day."),
 		mirrorAreaM2: squareMetres("Of the reflecting surface."),

@@ -21,7 +21,7 @@ export const dishOpticsOperation = operation({
 	description: [
 		"Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.",
 		"The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.",
-		"Of a fixed-focus dish also its aperture through the year.",
+		"Of an off-axis dish on a polar axis also its aperture through the year.",
 	].join("\n"),
 	input: DishOpticsRequest,
 	output: DishOpticsResponse,
@@ -42,10 +42,10 @@ export const dishOpticsOperation = operation({
 				curveApertureDiameterM: [0.04, 0.06, 0.08, 0.1, 0.12, 0.16, 0.2],
 			},
 		},
-		fixedFocus: {
-			summary: "A fixed-focus mirror of 8 m² south of the equator, at its midsummer",
+		offsetPolar: {
+			summary: "An off-axis mirror of 8 m² south of the equator, at its midsummer",
 			value: {
-				dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8 },
+				dish: { kind: "offsetPolar", mirrorAreaM2: 8 },
 				latitude: -23.5,
 				date: "2025-12-21",
 			},
@@ -66,7 +66,7 @@ export const dishOpticsOperation = operation({
 			focalSpot: wireSpot(plan),
 			concentrationLimits: wireLimits(dish),
 			...trade,
-			...(dish.kind === "fixedFocusOffset" && {
+			...(dish.kind === "offsetPolar" && {
 				seasons: wireSeasons(dish, toSi.degrees(request.latitude!), request.date),
 			}),
 			cautions: dishCautions(optics.apertureArea).map(wireCaution),

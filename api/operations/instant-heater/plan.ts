@@ -47,7 +47,7 @@ export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
 	const fluid = vessel?.fluid ?? fluidById("water");
 	const receiver = coreReceiver(request.receiver, dish, fluid, site.elevation, fill);
 	const span = request.date === undefined ? undefined : spanOf(request, request.date, fill);
-	const tilt = span ? declination((span.from + span.to) / 2) : 0; // without a date a fixed-focus dish stands as at equinox
+	const tilt = span ? declination((span.from + span.to) / 2) : 0; // without a date an off-axis dish on a polar axis stands as at equinox
 	const pressure = standardPressure(site.elevation);
 	const task = taskOf(request, span, vessel, pressure, fill);
 	const beam = span ? beamSource(request.sky!, site.elevation) : ({ kind: "stated" } as const);

@@ -58,14 +58,14 @@ export const ReceiverLossesRequest = z
 			"a clear day; common practice, no source",
 		),
 		latitude: degrees(
-			"North of the equator; south is negative. Only a fixed-focus dish needs it: its hemisphere turns the seasons.",
+			"North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons.",
 			-90,
 			90,
 		).optional(),
 		date: assume(
-			calendarDate("Day that the aperture of a fixed-focus dish is taken at."),
+			calendarDate("Day that the aperture of an off-axis dish on a polar axis is taken at."),
 			"2025-03-20",
-			"equinox, the middle of a fixed-focus dish's year; a two-axis dish is the same on every day",
+			"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
 		),
 		fluid: assume(
 			z.enum(FLUID_IDS).meta({ description: "What carries the heat." }),

@@ -118,12 +118,12 @@ const startFromRun: RunRule = ({ tank }) =>
 			];
 
 /** The aperture of a dish reshaped through the year depends on the hemisphere. */
-const siteOfFixedFocus: RunRule = ({ dish, site }) =>
-	dish?.kind === "fixedFocusOffset" && site === undefined
+const siteOfOffsetPolar: RunRule = ({ dish, site }) =>
+	dish?.kind === "offsetPolar" && site === undefined
 		? [
 				contradictory(
 					"/dish/kind",
-					"a fixed-focus dish changes its aperture with season and hemisphere: give a site",
+					"an off-axis dish on a polar axis changes its aperture with season and hemisphere: give a site",
 				),
 			]
 		: [];
@@ -139,7 +139,7 @@ const RULES: readonly RunRule[] = [
 	soundRows,
 	shortEnough,
 	startFromRun,
-	siteOfFixedFocus,
+	siteOfOffsetPolar,
 ];
 
 /** Ends a request whose rows or plant contradict themselves, every fault at once.

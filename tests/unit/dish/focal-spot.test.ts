@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { focalSpotCircles, focalSpotDiameter, focalSpotPeak } from "../../../src/dish/focal-spot.ts";
 import { interceptFactor } from "../../../src/dish/intercept.ts";
-import { perfectDish, perfectFixedFocus } from "./mirror.ts";
+import { perfectDish, perfectOffsetPolar } from "./mirror.ts";
 
 describe("focal spot", () => {
 	it("takes the share it was asked for", () => {
-		for (const dish of [perfectDish, { ...perfectDish, slopeError: 8e-3 }, perfectFixedFocus])
+		for (const dish of [perfectDish, { ...perfectDish, slopeError: 8e-3 }, perfectOffsetPolar])
 			for (const share of [0.5, 0.9, 0.95])
 				expect(interceptFactor(dish, focalSpotDiameter(dish, share) / 2)).toBeCloseTo(share, 5);
 	});
@@ -32,7 +32,7 @@ describe("peak of the focal spot", () => {
 	it("is brighter than the mean over any circle, which comes near it as the circle shrinks", () => {
 		for (const dish of [
 			{ ...perfectDish, slopeError: 5e-3 },
-			{ ...perfectFixedFocus, slopeError: 5e-3 },
+			{ ...perfectOffsetPolar, slopeError: 5e-3 },
 		]) {
 			const peak = focalSpotPeak(dish);
 			let before = 0;

@@ -4,7 +4,7 @@ import {
 	sphericalReceiverConcentration,
 	thermodynamicConcentrationLimit,
 } from "../../../src/dish/concentration-limit.ts";
-import { fixedFocusAperture } from "../../../src/dish/fixed-focus.ts";
+import { offsetPolarAperture } from "../../../src/dish/offset-polar.ts";
 import { depth, focalLengthAtRimAngle, mirrorArea, rimAngle } from "../../../src/dish/paraboloid.ts";
 import { gaussLegendre } from "../../../src/numeric/gauss-legendre.ts";
 
@@ -41,11 +41,11 @@ describe("concentration limits", () => {
 	});
 });
 
-describe("fixed-focus aperture", () => {
+describe("aperture of an off-axis dish on a polar axis", () => {
 	it("swaps summer and winter across the equator", () => {
 		const june = (23.45 * Math.PI) / 180;
-		expect(fixedFocusAperture(8, -0.5, june)).toBe(fixedFocusAperture(8, 0.5, -june));
-		expect(fixedFocusAperture(8, 0.5, june)).toBeLessThan(fixedFocusAperture(8, 0.5, 0));
+		expect(offsetPolarAperture(8, -0.5, june)).toBe(offsetPolarAperture(8, 0.5, -june));
+		expect(offsetPolarAperture(8, 0.5, june)).toBeLessThan(offsetPolarAperture(8, 0.5, 0));
 	});
 });
 

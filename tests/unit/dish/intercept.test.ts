@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { TwoAxisDish } from "../../../src/dish/dish.ts";
 import { interceptFactor } from "../../../src/dish/intercept.ts";
-import { perfectDish, perfectFixedFocus } from "./mirror.ts";
+import { perfectDish, perfectOffsetPolar } from "./mirror.ts";
 
 const dish: TwoAxisDish = { ...perfectDish, slopeError: 5e-3, specularity: 3e-3, trackingError: 2e-3 };
-const fixedFocus = { ...perfectFixedFocus, slopeError: 5e-3 };
+const offsetPolar = { ...perfectOffsetPolar, slopeError: 5e-3 };
 const radii = [0.01, 0.02, 0.04, 0.08, 0.16, 0.32];
 
 /** The same double integral by a plain midpoint rule in Cartesian steps of the ray's two errors, far finer. */
@@ -46,7 +46,7 @@ describe("intercept factor", () => {
 		expect(interceptFactor(flat, 2 * spread)).toBeCloseTo(1 - Math.exp(-2), 5);
 	});
 
-	it.each([["two-axis", dish] as const, ["fixed focus", fixedFocus] as const])(
+	it.each([["two-axis", dish] as const, ["off-axis", offsetPolar] as const])(
 		"%s: grows with the aperture to 1",
 		(_, mirror) => {
 			const shares = radii.map((radius) => interceptFactor(mirror, radius));
@@ -57,7 +57,7 @@ describe("intercept factor", () => {
 	);
 
 	it.each(["slopeError", "specularity", "trackingError"] as const)("falls as %s grows", (error) => {
-		for (const mirror of [dish, fixedFocus]) {
+		for (const mirror of [dish, offsetPolar]) {
 			const shares = [0, 2e-3, 5e-3, 10e-3, 20e-3].map((value) =>
 				interceptFactor({ ...mirror, [error]: value }, 0.05),
 			);
@@ -68,8 +68,8 @@ describe("intercept factor", () => {
 	it("does not change when everything is scaled", () => {
 		const big = { ...dish, diameter: 3 * dish.diameter, focalLength: 3 * dish.focalLength };
 		expect(interceptFactor(big, 0.15)).toBeCloseTo(interceptFactor(dish, 0.05), 12);
-		const bigFixed = { ...fixedFocus, mirrorArea: 9 * 8, focalLength: 9 };
-		expect(interceptFactor(bigFixed, 0.15)).toBeCloseTo(interceptFactor(fixedFocus, 0.05), 12);
+		const larger = { ...offsetPolar, mirrorArea: 9 * 8, focalLength: 9 };
+		expect(interceptFactor(larger, 0.15)).toBeCloseTo(interceptFactor(offsetPolar, 0.05), 12);
 	});
 
 	it("loses the light from beyond a rim angle of 90°, which meets the back of the aperture", () => {
@@ -77,8 +77,10 @@ describe("intercept factor", () => {
 		expect(interceptFactor(deep, Number.POSITIVE_INFINITY)).toBeCloseTo(0.25, 12);
 	});
 
-	it("refuses a fixed-focus mirror that reaches past its focus, and NaN", () => {
-		expect(() => interceptFactor({ ...fixedFocus, focalLength: 1.4 }, 0.05)).toThrow("must lie within");
-		expect(() => interceptFactor({ ...fixedFocus, mirrorArea: Number.NaN }, 0.05)).toThrow("must lie within");
+	it("refuses an off-axis mirror that reaches past its focus, and NaN", () => {
+		expect(() => interceptFactor({ ...offsetPolar, focalLength: 1.4 }, 0.05)).toThrow("must lie within");
+		expect(() => interceptFactor({ ...offsetPolar, mirrorArea: Number.NaN }, 0.05)).toThrow(
+			"must lie within",
+		);
 	});
 });

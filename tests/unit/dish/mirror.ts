@@ -1,4 +1,4 @@
-import type { FixedFocusDish, TwoAxisDish } from "../../../src/dish/dish.ts";
+import type { OffsetPolarDish, TwoAxisDish } from "../../../src/dish/dish.ts";
 
 /** A perfect two-axis dish of 1.8 m, to be spread over in the tests. */
 export const perfectDish: TwoAxisDish = {
@@ -14,9 +14,9 @@ export const perfectDish: TwoAxisDish = {
 	lowestAltitude: 0,
 };
 
-/** A perfect fixed-focus dish with a mirror of 8 m². */
-export const perfectFixedFocus: FixedFocusDish = {
-	kind: "fixedFocusOffset",
+/** A perfect off-axis dish on a polar axis with a mirror of 8 m². */
+export const perfectOffsetPolar: OffsetPolarDish = {
+	kind: "offsetPolar",
 	mirrorArea: 8,
 	focalLength: 3,
 	reflectance: 1,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { apertureArea, dishOptics } from "../../../src/dish/optics.ts";
-import { perfectDish, perfectFixedFocus } from "./mirror.ts";
+import { perfectDish, perfectOffsetPolar } from "./mirror.ts";
 
 const fraction = fc.double({ min: 0, max: 1, noNaN: true });
 
@@ -47,8 +47,8 @@ describe("dish optics", () => {
 	it("counts concentration on the aperture that the beam sees", () => {
 		expect(dishOptics(perfectDish, 0.09, 0, 0).geometricConcentration).toBeCloseTo(400, 9);
 		const winter = (-23.45 * Math.PI) / 180;
-		expect(apertureArea(perfectFixedFocus, 0.4, winter)).toBeGreaterThan(
-			apertureArea(perfectFixedFocus, 0.4, 0),
+		expect(apertureArea(perfectOffsetPolar, 0.4, winter)).toBeGreaterThan(
+			apertureArea(perfectOffsetPolar, 0.4, 0),
 		);
 		expect(apertureArea(perfectDish, 0.4, winter)).toBe(apertureArea(perfectDish, 0, 0));
 	});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { fixedFocusAperture } from "../../../src/dish/fixed-focus.ts";
 import { interceptFactor } from "../../../src/dish/intercept.ts";
-import { perfectDish, perfectFixedFocus } from "./mirror.ts";
+import { offsetPolarAperture } from "../../../src/dish/offset-polar.ts";
+import { perfectDish, perfectOffsetPolar } from "./mirror.ts";
 import { tracedIntercept } from "./trace.ts";
 
 const RAYS = 60_000; // standard deviation of the traced share at most 0.002
@@ -45,12 +45,12 @@ describe("intercept factor against traced rays", () => {
 		[10, 2.2, 5e-3, 0.05],
 		[10, 2.2, 20e-3, 0.1],
 	])(
-		"fixed focus: %f m² at %f m, slope %f rad, radius %f m",
+		"off-axis: %f m² at %f m, slope %f rad, radius %f m",
 		(mirrorArea, focalLength, slopeError, receiverRadius) => {
 			const traced = tracedIntercept(
 				{
 					focalLength: focalLength / 2,
-					patchRadius: Math.sqrt(fixedFocusAperture(mirrorArea, 0, 0) / Math.PI),
+					patchRadius: Math.sqrt(offsetPolarAperture(mirrorArea, 0, 0) / Math.PI),
 					patchOffset: focalLength,
 					receiverNormal: [0, 1, 0],
 					receiverRadius,
@@ -60,7 +60,7 @@ describe("intercept factor against traced rays", () => {
 				RAYS,
 				7,
 			);
-			const dish = { ...perfectFixedFocus, mirrorArea, focalLength, slopeError };
+			const dish = { ...perfectOffsetPolar, mirrorArea, focalLength, slopeError };
 			expect(Math.abs(interceptFactor(dish, receiverRadius) - traced)).toBeLessThan(TOLERANCE);
 		},
 	);

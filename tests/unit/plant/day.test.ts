@@ -229,12 +229,12 @@ describe("limits and edges", () => {
 		for (const top of hottest) expect(top).toBeLessThan(360 + 8); // what the hot loop still gives after the dish has turned away
 	});
 
-	it("loses more from the receiver of a fixed focus, which looks sideways near the equator, than from one facing down at noon", () => {
+	it("loses more from the receiver of a dish on a polar axis, which looks sideways near the equator, than from one facing down at noon", () => {
 		const atEquator = { ...site, latitude: 0.05 };
 		const fixed: Plant = {
 			...plant,
 			site: atEquator,
-			dish: { ...plant.dish, kind: "fixedFocusOffset", mirrorArea: 4, focalLength: 2 },
+			dish: { ...plant.dish, kind: "offsetPolar", mirrorArea: 4, focalLength: 2 },
 		};
 		const convected = (of: Plant) => outcomeOf(of, task, 0).balance.receiver.convected;
 		expect(convected(fixed)).toBeGreaterThan(1.5 * convected({ ...plant, site: atEquator }));

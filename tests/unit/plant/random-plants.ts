@@ -45,7 +45,7 @@ export function randomDay(seed: number): RandomDay {
 			dish:
 				uniform() < 0.8
 					? { ...mirror, kind: "twoAxis", diameter, focalLength: diameter * between(0.35, 0.9) }
-					: { ...mirror, kind: "fixedFocusOffset", mirrorArea: diameter ** 2, focalLength: diameter },
+					: { ...mirror, kind: "offsetPolar", mirrorArea: diameter ** 2, focalLength: diameter },
 			receiver: resized(pick([cavity, openCoil, glazedCoil, measuredDish]), aperture),
 			loop: {
 				...plant.loop,

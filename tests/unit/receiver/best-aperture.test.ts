@@ -6,7 +6,7 @@ import { type ApertureDuty, bestApertureDiameter } from "../../../src/receiver/b
 import { totalReceiverLoss } from "../../../src/receiver/loss-paths.ts";
 import { receiverLosses } from "../../../src/receiver/losses.ts";
 import { proportionedReceiver } from "../../../src/receiver/proportions.ts";
-import { perfectDish, perfectFixedFocus } from "../dish/mirror.ts";
+import { perfectDish, perfectOffsetPolar } from "../dish/mirror.ts";
 import { cavity, openCoil, tubes } from "./receivers.ts";
 
 const dish = { ...perfectDish, slopeError: 6e-3, specularity: 3e-3, trackingError: 3e-3 };
@@ -57,8 +57,8 @@ describe("best aperture", () => {
 		}
 	});
 
-	it("serves a fixed-focus dish too, and falls to its lower end without sun", () => {
-		expect(bestApertureDiameter({ ...perfectFixedFocus, slopeError: 5e-3 }, cavity, duty)).toBeGreaterThan(
+	it("serves an off-axis dish on a polar axis too, and falls to its lower end without sun", () => {
+		expect(bestApertureDiameter({ ...perfectOffsetPolar, slopeError: 5e-3 }, cavity, duty)).toBeGreaterThan(
 			0.05,
 		);
 		expect(bestApertureDiameter(dish, cavity, { ...duty, beam: 0 })).toBeLessThan(0.01);

@@ -133,8 +133,8 @@ describe("losses of a receiver", () => {
 		],
 		["an aperture that no dish sizes", lit, ["/receiver/apertureDiameterM", "contradictory"]],
 		[
-			"a fixed-focus dish of no hemisphere",
-			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 4 } },
+			"an off-axis dish on a polar axis of no hemisphere",
+			{ dish: { kind: "offsetPolar", mirrorAreaM2: 4 } },
 			["/latitude", "contradictory"],
 		],
 		[
@@ -169,8 +169,8 @@ describe("losses of a receiver", () => {
 		["of a dish", {}],
 		["in light that is given", { ...lit, receiver: { apertureDiameterM: 0.2 } }],
 		[
-			"of a fixed-focus dish somewhere",
-			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 4 }, latitude: -30 },
+			"of an off-axis dish on a polar axis somewhere",
+			{ dish: { kind: "offsetPolar", mirrorAreaM2: 4 }, latitude: -30 },
 		],
 	])("passes one %s", (_what, body) => {
 		expect(faults(body)).toEqual([]);
@@ -201,7 +201,7 @@ describe("optics of a dish", () => {
 		],
 		[
 			"an off-axis mirror too near its focus",
-			{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8, focalLengthM: 1.2 }, latitude: 30 },
+			{ dish: { kind: "offsetPolar", mirrorAreaM2: 8, focalLengthM: 1.2 }, latitude: 30 },
 			["/dish/focalLengthM", "out_of_range"],
 		],
 	];

@@ -60,10 +60,10 @@ const CASES: readonly (readonly [what: string, body: object, pointer: string, co
 		"contradictory",
 	],
 	["a dish without size", { dish: {} }, "/dish", "contradictory"],
-	["an off-axis dish without size", { dish: { kind: "fixedFocusOffset" } }, "/dish", "contradictory"],
+	["an off-axis dish without size", { dish: { kind: "offsetPolar" } }, "/dish", "contradictory"],
 	[
 		"an off-axis mirror too near its focus",
-		{ dish: { kind: "fixedFocusOffset", mirrorAreaM2: 8, focalLengthM: 1.2 } },
+		{ dish: { kind: "offsetPolar", mirrorAreaM2: 8, focalLengthM: 1.2 } },
 		"/dish/focalLengthM",
 		"out_of_range",
 	],

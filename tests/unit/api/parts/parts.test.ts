@@ -6,7 +6,7 @@ import { coreDish, Dish } from "../../../../api/parts/dish.ts";
 import { valueAt } from "../../../../api/validation/schema-tree.ts";
 import { defaultsTaken, filling } from "../../../../api/wire/defaults.ts";
 import { coilFits } from "../../../../src/coil/geometry.ts";
-import { fixedFocusAperture } from "../../../../src/dish/fixed-focus.ts";
+import { offsetPolarAperture } from "../../../../src/dish/offset-polar.ts";
 import { rimAngle } from "../../../../src/dish/paraboloid.ts";
 import type { FluidId } from "../../../../src/fluids/catalogue.ts";
 import type { Plant } from "../../../../src/plant/plant.ts";
@@ -260,7 +260,7 @@ it("every number that the answer says it assumed has an effect when it is sent o
 	const asked = { ...least, draw: { draws: [{ time: "12:00", litres: 20 }], profile: "S" } };
 	const bodies = [
 		asked,
-		{ ...asked, receiver: { kind: "glazedCoil" }, dish: { kind: "fixedFocusOffset", mirrorAreaM2: 4 } },
+		{ ...asked, receiver: { kind: "glazedCoil" }, dish: { kind: "offsetPolar", mirrorAreaM2: 4 } },
 		{ ...asked, tank: { volumeL: 150, vented: false } },
 	];
 	const shown = (body: object) => {
@@ -317,16 +317,16 @@ describe("a dish", () => {
 	it.each([
 		["apertureM2", 5.83, 5.83],
 		["diameterM", 2, Math.PI],
-	])("of fixed focus shows the sun its %s at the equinox", (name, value, aperture) => {
-		const fixed = dish({ kind: "fixedFocusOffset", [name]: value });
-		if (fixed.kind !== "fixedFocusOffset") throw new Error("another dish");
-		expect(fixedFocusAperture(fixed.mirrorArea, 0.5, 0)).toBeCloseTo(aperture, 12);
+	])("on a polar axis shows the sun its %s at the equinox", (name, value, aperture) => {
+		const fixed = dish({ kind: "offsetPolar", [name]: value });
+		if (fixed.kind !== "offsetPolar") throw new Error("another dish");
+		expect(offsetPolarAperture(fixed.mirrorArea, 0.5, 0)).toBeCloseTo(aperture, 12);
 	});
 
-	it("of fixed focus and eight square metres has the published proportions", () => {
+	it("on a polar axis and eight square metres has the published proportions", () => {
 		// Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490: 8 m² of mirror, 5.83 m² at the equinox (from memory)
-		const fixed = dish({ kind: "fixedFocusOffset", apertureM2: 5.83 });
-		expect(fixed).toMatchObject({ kind: "fixedFocusOffset" });
+		const fixed = dish({ kind: "offsetPolar", apertureM2: 5.83 });
+		expect(fixed).toMatchObject({ kind: "offsetPolar" });
 		expect((fixed as { mirrorArea: number }).mirrorArea).toBeCloseTo(8, 1);
 		expect(fixed.focalLength).toBeGreaterThan(2.6);
 		expect(fixed.focalLength).toBeLessThan(2.9);

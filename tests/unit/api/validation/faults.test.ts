@@ -40,7 +40,7 @@ it("where the kind is left out, the names told are those of the usual kind, each
 	expect(told).toContain("rimAngleDeg"); // a two-axis dish alone has it
 	expect(told).not.toContain("mirrorAreaM2"); // and this only the other kind
 	expect(new Set(told).size).toBe(told.length);
-	const other = details({ kind: "fixedFocusOffset", diameterM: 2, colour: "red" })["/dish/colour"]!;
+	const other = details({ kind: "offsetPolar", diameterM: 2, colour: "red" })["/dish/colour"]!;
 	expect(other).toContain("mirrorAreaM2");
 	expect(other).not.toContain("rimAngleDeg");
 });

@@ -49,7 +49,7 @@ describe("what the answer says it assumed", () => {
 			{ ...least, receiver: { kind: "efficiencyLine", opticalEfficiency: 0.7, lossCoefficientWPerK: 3 } },
 		],
 		["a glazed coil", { ...least, receiver: { kind: "glazedCoil" } }],
-		["a fixed-focus dish", { ...least, dish: { kind: "fixedFocusOffset", mirrorAreaM2: 3 } }],
+		["an off-axis dish on a polar axis", { ...least, dish: { kind: "offsetPolar", mirrorAreaM2: 3 } }],
 		["a closed tank", { ...least, tank: { volumeL: 150, vented: false, diameterM: 0.4 } }],
 		["a draw", { ...least, draw: { draws: [{ time: "12:00", litres: 20 }] } }],
 	])("of %s lists nothing that was sent, and each value once", async (_name, body) => {

@@ -10,7 +10,7 @@ const EQUINOX_INCLINATION = (43.23 * Math.PI) / 180; // [rad] of the mirror's ri
  *  Error   none given
  *  Source  Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490–1502 (formula from memory)
  *  Check   8 m² → 5.83 at equinox, 4.59 in summer, 6.82 m² in winter   tests/reference/dish.reference.ts */
-export function fixedFocusAperture(mirrorArea: number, latitude: number, declination: number): number {
+export function offsetPolarAperture(mirrorArea: number, latitude: number, declination: number): number {
 	const hemisphere = latitude < 0 ? -1 : 1;
 	return mirrorArea * Math.cos(EQUINOX_INCLINATION + (hemisphere * declination) / 2);
 }
