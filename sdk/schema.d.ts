@@ -809,8 +809,9 @@ export interface components {
             /**
              * @description Which hazard, for a program to branch on.
              * @example scald
+             * @enum {string}
              */
-            readonly code: string;
+            readonly code: "concentratedLight" | "pumpStops" | "receiverShade" | "fluidAboveBulkLimit" | "fluidAboveFilmLimit" | "fluidAboveFlashPoint" | "fluidBurns" | "singleWall" | "closedTank" | "openVent" | "waterBoils" | "waterNearBoiling" | "lowBoilingPoint" | "legionella" | "tankFreezes" | "scald" | "tapRunsHot" | "steamAtTap" | "closedLine" | "standingWaterBoils" | "steamInCoil" | "receiverFreezes" | "electricShock" | "expansion" | "expansionTooSmall" | "heatTakenBack" | "loopFluidBoils" | "loopFreezes" | "loopStiffens" | "starvedColdStart" | "starvedFlow" | "carcinogenicFibre" | "copperWithGalvanised" | "fibreDust" | "galvanisedTooHot" | "glass" | "hotSurface" | "laggingTooHot" | "wetInsulation" | "dishInWind" | "windAndWeight" | "coarseReadings" | "heatFromTheAir" | "moreHeatThanSun" | "oneThermometer" | "sparseBeam" | "strayingRun" | "waterDrawn";
             /**
              * @description How bad it can get.
              * @enum {string}
