@@ -36,7 +36,7 @@ export interface Raykettle {
 	 *
 	 * Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.
 	 * The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
-	 * Of a fixed-focus dish also its aperture through the year.
+	 * Of an off-axis dish on a polar axis also its aperture through the year.
 	 */
 	dishOptics(input: Body<"getDishOptics">, call?: CallOptions): Promise<Answer<"getDishOptics">>;
 	/**

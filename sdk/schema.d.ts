@@ -83,7 +83,7 @@ export interface paths {
          * What a dish makes of the beam
          * @description Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.
          *     The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
-         *     Of a fixed-focus dish also its aperture through the year.
+         *     Of an off-axis dish on a polar axis also its aperture through the year.
          */
         readonly post: operations["getDishOptics"];
         readonly delete?: never;
@@ -683,7 +683,7 @@ export interface components {
              * @description Of the dish.
              * @enum {string}
              */
-            readonly kind: "twoAxis" | "fixedFocusOffset";
+            readonly kind: "twoAxis" | "offsetPolar";
             /** @description Of the dish. Absent for an off-axis mirror. */
             readonly apertureDiameterM?: number;
             /** @description Normal to the beam, on this day. */
@@ -787,7 +787,7 @@ export interface components {
             /** @description Absorbed less lost. */
             readonly netPowerW: readonly number[];
         };
-        /** @description Aperture of a fixed-focus dish through the year. Absent for a two-axis dish. */
+        /** @description Aperture of an off-axis dish on a polar axis through the year. Absent for a two-axis dish. */
         readonly ApertureSeasons: {
             /** @description Between rows. */
             readonly stepDays: number;
@@ -840,11 +840,11 @@ export interface components {
              * @enum {string}
              */
             readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
-            /** @description North of the equator; south is negative. Only a fixed-focus dish needs it: its hemisphere turns the seasons. */
+            /** @description North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons. */
             readonly latitude?: number;
             /**
              * Format: date
-             * @description Day of the year that the figures are for: it moves the aperture of a fixed-focus dish. ISO 8601, 1950 to 2100. Default: equinox, the middle of a fixed-focus dish's year; a two-axis dish is the same on every day.
+             * @description Day of the year that the figures are for: it moves the aperture of an off-axis dish on a polar axis. ISO 8601, 1950 to 2100. Default: equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day.
              * @default 2025-03-20
              */
             readonly date?: string;
@@ -940,13 +940,13 @@ export interface components {
              * @default 5
              */
             readonly lowestSunAltitudeDeg?: number;
-        } | components["schemas"]["FixedFocusDish"];
-        readonly FixedFocusDish: {
+        } | components["schemas"]["OffsetPolarDish"];
+        readonly OffsetPolarDish: {
             /**
              * @description An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.
              * @enum {string}
              */
-            readonly kind: "fixedFocusOffset";
+            readonly kind: "offsetPolar";
             /** @description Area of the mirror. Give this, apertureM2 or diameterM. */
             readonly mirrorAreaM2?: number;
             /** @description Area facing the sun at the equinox. */
@@ -1306,11 +1306,11 @@ export interface components {
              * @default 800
              */
             readonly beamIrradianceWPerM2?: number;
-            /** @description North of the equator; south is negative. Only a fixed-focus dish needs it: its hemisphere turns the seasons. */
+            /** @description North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons. */
             readonly latitude?: number;
             /**
              * Format: date
-             * @description Day that the aperture of a fixed-focus dish is taken at. ISO 8601, 1950 to 2100. Default: equinox, the middle of a fixed-focus dish's year; a two-axis dish is the same on every day.
+             * @description Day that the aperture of an off-axis dish on a polar axis is taken at. ISO 8601, 1950 to 2100. Default: equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day.
              * @default 2025-03-20
              */
             readonly date?: string;
