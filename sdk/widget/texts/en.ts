@@ -1,3 +1,5 @@
+import type { Hazards, Reasons } from "./codes.ts";
+
 /** All that the widget says, in English. `{name}` stands for a value; the other languages hold the same names. */
 export const en = {
 	title: "When is the water hot?",
@@ -78,7 +80,7 @@ export const en = {
 			"The receiver never got {startDifferenceK} hotter than the tank, so the pump stayed off.",
 		tooLittleHeat:
 			"The day's heat brings the tank to {endTemperatureC}. A larger dish or a smaller tank gets further.",
-	},
+	} satisfies Reasons,
 	hazards: {
 		loopFluidBoils:
 			"{fluid} gets to {filmC} at the absorber and boils at {boilingPointC} here. Steam bursts a closed loop: raise the flow, use oil, or have a licensed fitter pressurise it.",
@@ -148,6 +150,6 @@ export const en = {
 		heatTakenBack:
 			"The loop takes {takenBackKwh} kWh back out of the water. A licensed electrician can fit a controller that heeds the sun.",
 		lowBoilingPoint: "At {elevationM} water boils at {boilingPointC}. Set limits and valves for that.",
-	},
+	} satisfies Hazards,
 	names: {} as Readonly<Record<string, string>>, // what the service names in English, in other languages
 };
