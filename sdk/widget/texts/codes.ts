@@ -7,6 +7,7 @@ type Schemas = components["schemas"];
 type Elsewhere =
 	| "closedLine"
 	| "coarseReadings"
+	| "coilFreezes"
 	| "dishInWind"
 	| "heatFromTheAir"
 	| "hotSurface"
