@@ -35,6 +35,7 @@ interface Queued {
 	readonly signal: AbortSignal;
 	readonly resolve: (text: string) => void;
 	readonly reject: (error: unknown) => void;
+	readonly leave: () => void; // what its signal does while it is in the queue
 }
 
 /** Threads that work out costly answers, a bounded queue, and a way out for each of them. */
@@ -75,9 +76,9 @@ export function pool(options: PoolOptions): Pool {
 				return reject(overloaded("More is asked than can be worked out now"));
 			const signal = signalOf();
 			if (signal.aborted) return reject(problemOf(signal));
-			const waiting = { job, signal, resolve, reject };
+			const waiting: Queued = { job, signal, resolve, reject, leave: () => leave(waiting) };
 			queue.push(waiting);
-			signal.addEventListener("abort", () => leave(waiting), { once: true });
+			signal.addEventListener("abort", waiting.leave, { once: true });
 			next();
 		});
 
@@ -111,6 +112,7 @@ async function runTask(
 	settings: Settings,
 ): Promise<void> {
 	const { job, signal, resolve, reject } = work;
+	signal.removeEventListener("abort", work.leave);
 	const { operation, type, input, given, cost } = job;
 	const stop = new AbortController();
 	let timer = setTimeout(() => {
