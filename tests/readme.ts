@@ -11,22 +11,25 @@ const file = new URL("../README.md", import.meta.url);
 
 const BODY = `{
 	"site": { "latitude": 31.2, "longitude": -7.9, "elevationM": 2350 },
-	"date": "2026-01-15",
-	"dish": { "diameterM": 2 },
-	"tank": { "volumeL": 150 }
+	"date": "2026-01-15", "dish": { "diameterM": 2 }, "tank": { "volumeL": 150 }
 }`;
 
-/** Long lists that the README does not repeat, each with what it says instead. */
-const SHORTENED: Readonly<Record<string, (list: { length: number }) => string>> = {
-	layerTemperaturesC: (list) => `${list.length} layers, top first`,
-	series: () => "columns over the day, a row each quarter of an hour",
-	cautions: (list) => `${list.length} cautions, each with code, severity, parameters and a sentence`,
-	assumed: (list) => `${list.length} values that were left out, each with what was taken and why`,
-	methods: (list) => `${list.length} models, each with its source and whether it ran outside its range`,
-	design: () => "the plant as computed, with every size that followed from another",
+/** The fields of the answer that the README shows; of a long one, a description in words. */
+const SHOWN: Readonly<Record<string, true | ((field: { length: number }) => string)>> = {
+	outcome: true,
+	targetTime: true,
+	timeToTargetMin: true,
+	endTemperatureC: true,
+	boilingPointC: true,
+	usableLitresAt40C: true,
+	energyBalance: () => "where every kilowatt-hour of the beam went, in terms that add up",
+	series: () => "temperatures, sun, flow and power through the day, a row each quarter of an hour",
+	cautions: (list) => `${list.length} safety notes, each with code, severity, parameters and a sentence`,
+	assumed: (list) => `${list.length} omitted fields, each with the value used and the reason for it`,
+	methods: (list) => `${list.length} models, each with its source`,
 };
 
-/** The answer as the README prints it: every field, long lists described. */
+/** The answer as the README prints it. */
 export async function readmeAnswer(body: string): Promise<string> {
 	const app = createApp({
 		indexPage: undefined,
@@ -37,7 +40,11 @@ export async function readmeAnswer(body: string): Promise<string> {
 	const headers = { "Content-Type": "application/json", "Content-Length": String(Buffer.byteLength(body)) };
 	const response = await app.request("/v1/tank/warm-up", { method: "POST", headers, body });
 	const answer = (await response.json()) as Record<string, { length: number }>;
-	const shown = Object.entries(answer).map(([key, value]) => [key, SHORTENED[key]?.(value) ?? value]);
+	const shown = Object.entries(SHOWN).map(([key, show]) => {
+		const value = answer[key];
+		if (value === undefined) throw new Error(`the answer has no ${key}`);
+		return [key, show === true ? value : show(value)];
+	});
 	return JSON.stringify(Object.fromEntries(shown), null, "\t");
 }
 
@@ -66,14 +73,10 @@ function operationTable(): string {
 /** The README with its example and its list of operations written anew. */
 export async function readmeWithExample(before: string): Promise<string> {
 	const example = [
-		"With the service running (`npm start`):",
-		"",
 		"```sh",
 		`curl http://127.0.0.1:8787/v1/tank/warm-up -H 'Content-Type: application/json' -d '${BODY}'`,
 		"```",
-		"",
-		"answers (long lists described here in words):",
-		"",
+		"The answer, some of its fields described in words:",
 		"```json",
 		await readmeAnswer(BODY),
 		"```",
