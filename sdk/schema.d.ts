@@ -525,14 +525,26 @@ export interface components {
             /** @description Irradiance outside the atmosphere on a plane that faces the sun. */
             readonly extraterrestrialNormalWPerM2: number;
         };
+        /** @description A value that the request left out, and what was used instead. */
         readonly Assumed: {
             /**
              * @description Which value: a JSON pointer (RFC 6901) into the body, or a slash and the query's parameter.
              * @example /linkeTurbidity
              */
             readonly pointer: string;
+            /** @description Value used, in the unit of the field. */
             readonly value: string | number | boolean | readonly number[];
-            readonly why: string;
+            /** @description Why this value suits such a plant. */
+            readonly reason: string;
+            /**
+             * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
+             * @enum {string}
+             */
+            readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+            /** @description Publication that the value comes from. Absent where there is none. */
+            readonly source?: string;
+            /** @description False where the value was written from memory and not yet compared with its source. */
+            readonly confirmed: boolean;
         };
         readonly SunDay: {
             /** @description As asked. */
@@ -835,7 +847,7 @@ export interface components {
             readonly dish: components["schemas"]["Dish"];
             readonly receiver?: components["schemas"]["Receiver"];
             /**
-             * @description What carries the heat; it sizes what the receiver leaves open. Default: stays liquid in frost and does not boil; common practice, no source.
+             * @description What carries the heat; it sizes what the receiver leaves open. Default: stays liquid in frost and does not boil.
              * @default mineralOilVg32
              * @enum {string}
              */
@@ -859,7 +871,7 @@ export interface components {
              */
             readonly oilTemperatureC?: number;
             /**
-             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @description Air temperature. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
@@ -906,37 +918,37 @@ export interface components {
             /** @description Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°. */
             readonly rimAngleDeg?: number;
             /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium; thin silvered glass reaches 0.94.
              * @default 0.85
              */
             readonly reflectance?: number;
             /**
-             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
+             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual.
              * @default 0.92
              */
             readonly cleanliness?: number;
             /**
-             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
+             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care.
              * @default 5
              */
             readonly slopeErrorMrad?: number;
             /**
-             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
+             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2.
              * @default 3
              */
             readonly specularityMrad?: number;
             /**
-             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
+             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps.
              * @default 5
              */
             readonly trackingErrorMrad?: number;
             /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms.
              * @default 0.06
              */
             readonly blockedFraction?: number;
             /**
-             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
+             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon.
              * @default 5
              */
             readonly lowestSunAltitudeDeg?: number;
@@ -956,37 +968,37 @@ export interface components {
             /** @description From the middle of the mirror to the focus, at the equinox. */
             readonly focalLengthM?: number;
             /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory).
+             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium; thin silvered glass reaches 0.94.
              * @default 0.85
              */
             readonly reflectance?: number;
             /**
-             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual (from memory).
+             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual.
              * @default 0.92
              */
             readonly cleanliness?: number;
             /**
-             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care; common practice, no source.
+             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care.
              * @default 5
              */
             readonly slopeErrorMrad?: number;
             /**
-             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985).
+             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2.
              * @default 3
              */
             readonly specularityMrad?: number;
             /**
-             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps; common practice, no source.
+             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps.
              * @default 5
              */
             readonly trackingErrorMrad?: number;
             /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source.
+             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms.
              * @default 0.06
              */
             readonly blockedFraction?: number;
             /**
-             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon; common practice, no source.
+             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon.
              * @default 5
              */
             readonly lowestSunAltitudeDeg?: number;
@@ -1016,12 +1028,12 @@ export interface components {
              */
             readonly apertureDiameterM?: number | "auto";
             /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97.
              * @default 0.94
              */
             readonly absorptance?: number;
             /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94.
              * @default 0.9
              */
             readonly emittance?: number;
@@ -1031,12 +1043,12 @@ export interface components {
         /** @description The tube in which the fluid takes up heat. */
         readonly AbsorberTube: {
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 15
              */
             readonly outerDiameterMm?: number;
@@ -1046,13 +1058,13 @@ export interface components {
         /** @description Lagging around or behind the absorber. */
         readonly ReceiverInsulation: {
             /**
-             * @description What it is made of. Default: the receiver's shell stands far above what foam bears; common practice, no source.
+             * @description What it is made of. Default: the receiver's shell stands far above what foam bears.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: the receiver's shell stands far above what foam bears; common practice, no source.
+             * @description Of the layer; 0 for none. Default: the receiver's shell stands far above what foam bears.
              * @default 50
              */
             readonly thicknessMm?: number;
@@ -1067,7 +1079,7 @@ export interface components {
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -1084,12 +1096,12 @@ export interface components {
              */
             readonly apertureDiameterM?: number | "auto";
             /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97.
              * @default 0.94
              */
             readonly absorptance?: number;
             /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94.
              * @default 0.9
              */
             readonly emittance?: number;
@@ -1108,24 +1120,24 @@ export interface components {
              */
             readonly apertureDiameterM?: number | "auto";
             /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97.
              * @default 0.94
              */
             readonly absorptance?: number;
             /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94.
              * @default 0.9
              */
             readonly emittance?: number;
             readonly tube?: components["schemas"]["AbsorberTube"];
             readonly insulation?: components["schemas"]["ReceiverInsulation"];
             /**
-             * @description Share of sunlight that passes the pane. Default: 4 mm of low-iron glass; common practice, no source.
+             * @description Share of sunlight that passes the pane. Default: 4 mm of low-iron glass.
              * @default 0.9
              */
             readonly coverTransmittance?: number;
             /**
-             * @description Between pane and spiral. Default: common practice, no source.
+             * @description Between pane and spiral. Default: wide enough for the pane to stay cool, narrow enough to hold the air still.
              * @default 25
              */
             readonly coverGapMm?: number;
@@ -1141,7 +1153,7 @@ export interface components {
             /** @description Against the temperature of the fluid that leaves. */
             readonly lossCoefficientWPerK: number;
             /**
-             * @description Heat that fluid and metal at the focus hold. Default: half a litre of oil and 3 kg of metal; common practice, no source.
+             * @description Heat that fluid and metal at the focus hold. Default: half a litre of oil and 3 kg of metal.
              * @default 2
              */
             readonly heldHeatKjPerK?: number;
@@ -1302,7 +1314,7 @@ export interface components {
             /** @description Half-angle of the cone in which `absorbedPowerW` came; a coil throws more of slanted light back, a flat one most. Left out, it is 45°. A given dish has its own; an efficiency line does not heed it. */
             readonly rimAngleDeg?: number;
             /**
-             * @description Beam on a plane normal to it. Default: a clear day; common practice, no source.
+             * @description Beam on a plane normal to it. Default: a clear day.
              * @default 800
              */
             readonly beamIrradianceWPerM2?: number;
@@ -1315,13 +1327,13 @@ export interface components {
              */
             readonly date?: string;
             /**
-             * @description What carries the heat. Default: stays liquid in frost and does not boil; common practice, no source.
+             * @description What carries the heat. Default: stays liquid in frost and does not boil.
              * @default mineralOilVg32
              * @enum {string}
              */
             readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
             /**
-             * @description Through the receiver's tube. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @description Through the receiver's tube. Default: keeps oil under 20 K of rise at the receiver of a small dish.
              * @default 4
              */
             readonly flowLPerMin?: number;
@@ -1338,21 +1350,21 @@ export interface components {
              */
             readonly oilTemperatureC?: readonly number[];
             /**
-             * @description Winds at the receiver. Default: a light breeze; common practice, no source.
+             * @description Winds at the receiver. Default: a light breeze.
              * @default [
              *       2
              *     ]
              */
             readonly windMPerS?: readonly number[];
             /**
-             * @description How far the receiver looks down: 0 sideways, 90 straight down. Of a dish that faces the sun it is the sun's altitude. Default: the middle of a working day; common practice, no source.
+             * @description How far the receiver looks down: 0 sideways, 90 straight down. Of a dish that faces the sun it is the sun's altitude. Default: the middle of a working day.
              * @default [
              *       45
              *     ]
              */
             readonly tiltDeg?: readonly number[];
             /**
-             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @description Air temperature. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
@@ -1366,12 +1378,12 @@ export interface components {
         /** @description The sun that the receiver stands in when the pump has stopped. */
         readonly StagnationConditions: {
             /**
-             * @description Beam on a plane normal to it. Default: a very clear noon; common practice, no source.
+             * @description Beam on a plane normal to it. Default: a very clear noon.
              * @default 1000
              */
             readonly beamIrradianceWPerM2?: number;
             /**
-             * @description Air temperature. Default: a warm day; common practice, no source.
+             * @description Air temperature. Default: a warm day.
              * @default 25
              */
             readonly ambientC?: number;
@@ -1537,7 +1549,7 @@ export interface components {
             /** @description Of the fluid that leaves the coil. Left out: 15 K below the supply, no colder than the air. */
             readonly returnTemperatureC?: number;
             /**
-             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @description Air temperature. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
@@ -1547,7 +1559,7 @@ export interface components {
              */
             readonly elevationM?: number;
             /**
-             * @description Wind across the pipes. Default: a light breeze; common practice, no source.
+             * @description Wind across the pipes. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
@@ -1567,19 +1579,19 @@ export interface components {
              */
             readonly addedThicknessMm?: readonly number[];
             /**
-             * @description Water in the lagging, by volume, once rain has been at it. Default: rained on for a season without a cover; common practice, no source.
+             * @description Water in the lagging, by volume, once rain has been at it. Default: rained on for a season without a cover.
              * @default 0.05
              */
             readonly wetMoistFraction?: number;
             /**
-             * @description Of the outside of a weatherproof cover, for heat radiation. Default: weathered sheet aluminium; bright it has 0.05, painted 0.9; common practice, no source.
+             * @description Of the outside of a weatherproof cover, for heat radiation. Default: weathered sheet aluminium; bright it has 0.05, painted 0.9.
              * @default 0.3
              */
             readonly coverEmittance?: number;
             /** @description Temperatures of the fluid to start the pump at. Left out: −10 to 60 °C, as far as the fluid is known. */
             readonly coldStartTemperatureC?: readonly number[];
             /**
-             * @description That the pump runs in a year. Default: five or six hours of sun a day; common practice, no source.
+             * @description That the pump runs in a year. Default: five or six hours of sun a day.
              * @default 2000
              */
             readonly pumpHoursPerYear?: number;
@@ -1587,7 +1599,7 @@ export interface components {
         /** @description The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil. */
         readonly Loop: {
             /**
-             * @description What carries the heat. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil; common practice, no source.
+             * @description What carries the heat. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil.
              * @default mineralOilVg32
              * @enum {string}
              */
@@ -1595,12 +1607,12 @@ export interface components {
             readonly supply?: components["schemas"]["Pipe"];
             readonly return?: components["schemas"]["Pipe"];
             /**
-             * @description Flow resistance of bends and valves: sum of their ζ. Default: eight bends and two valves; common practice, no source.
+             * @description Flow resistance of bends and valves: sum of their ζ. Default: eight bends and two valves.
              * @default 10
              */
             readonly fittingsLossFactor?: number;
             /**
-             * @description Heat loss of bare fittings and supports. Default: four unions and two valves under lagging; common practice, no source.
+             * @description Heat loss of bare fittings and supports. Default: four unions and two valves under lagging.
              * @default 0.3
              */
             readonly fittingsLossWPerK?: number;
@@ -1612,22 +1624,22 @@ export interface components {
         /** @description One run of pipe, with its lagging. */
         readonly Pipe: {
             /**
-             * @description From end to end. Default: dish beside the tank's house; common practice, no source.
+             * @description From end to end. Default: dish beside the tank's house.
              * @default 4
              */
             readonly lengthM?: number;
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 15
              */
             readonly outerDiameterMm?: number;
             /**
-             * @description What the pipe is made of. Default: bends and solders easily; common practice, no source.
+             * @description What the pipe is made of. Default: bends and solders easily.
              * @default copper
              * @enum {string}
              */
@@ -1637,13 +1649,13 @@ export interface components {
         /** @description Lagging around a pipe. */
         readonly PipeInsulation: {
             /**
-             * @description What it is made of. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
+             * @description What it is made of. Default: stands the heat of oil, and about as thick as the pipe is wide twice over.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: stands the heat of oil, and about as thick as the pipe is wide twice over; common practice, no source.
+             * @description Of the layer; 0 for none. Default: stands the heat of oil, and about as thick as the pipe is wide twice over.
              * @default 25
              */
             readonly thicknessMm?: number;
@@ -1658,46 +1670,46 @@ export interface components {
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
         };
         readonly Pump: {
             /**
-             * @description What it is set to. Thick cold oil may keep it from that. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @description What it is set to. Thick cold oil may keep it from that. Default: keeps oil under 20 K of rise at the receiver of a small dish.
              * @default 4
              */
             readonly flowLPerMin?: number;
             /**
-             * @description Electric power that it draws, at most. Default: a small gear pump; common practice, no source.
+             * @description Electric power that it draws, at most. Default: a small gear pump.
              * @default 30
              */
             readonly powerW?: number;
             /**
-             * @description Hydraulic power over electric. Default: a small gear pump with a direct-current motor; common practice, no source.
+             * @description Hydraulic power over electric. Default: a small gear pump with a direct-current motor.
              * @default 0.3
              */
             readonly efficiency?: number;
             /**
-             * @description Share of its electric losses that ends in the fluid. Default: wetted gears, motor outside; common practice, no source.
+             * @description Share of its electric losses that ends in the fluid. Default: wetted gears, motor outside.
              * @default 0.5
              */
             readonly heatToFluid?: number;
             /**
-             * @description Most that it can raise. Default: a small gear pump; common practice, no source.
+             * @description Most that it can raise. Default: a small gear pump.
              * @default 400
              */
             readonly maximumPressureKpa?: number;
             /**
-             * @description Whether its casing is lagged. Default: a foam shell; common practice, no source.
+             * @description Whether its casing is lagged. Default: a foam shell.
              * @default true
              */
             readonly insulated?: boolean;
             /** @description Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged. */
             readonly casingLossWPerK?: number;
             /**
-             * @description Heat that casing and content hold. Default: 2 kg of metal; common practice, no source.
+             * @description Heat that casing and content hold. Default: 2 kg of metal.
              * @default 1
              */
             readonly heldHeatKjPerK?: number;
@@ -1705,12 +1717,12 @@ export interface components {
         /** @description What starts and stops the pump, and what turns the dish away. The pump heeds the two temperatures alone: it also runs while no sun is on the receiver, if that is still warm and the water beside the coil's lowest turn has been cooled by a draw. `takenBackKwh` in the answer tells what such hours cost. */
         readonly Control: {
             /**
-             * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt; common practice, no source.
+             * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt.
              * @default 8
              */
             readonly startDifferenceK?: number;
             /**
-             * @description And at which it stops. Default: what is left is not worth the pump; common practice, no source.
+             * @description And at which it stops. Default: what is left is not worth the pump.
              * @default 3
              */
             readonly stopDifferenceK?: number;
@@ -1719,7 +1731,7 @@ export interface components {
             /** @description Temperature of the fluid leaving the receiver at which the dish turns away. Left out: 20 K below the fluid's limit in bulk; where the fluid holds water, 3 K below its boiling in the open. */
             readonly oilLimitC?: number;
             /**
-             * @description How far below a limit the dish turns back to the sun. Default: common practice, no source.
+             * @description How far below a limit the dish turns back to the sun. Default: far enough that the dish does not turn to and fro about the limit.
              * @default 5
              */
             readonly hysteresisK?: number;
@@ -1740,7 +1752,7 @@ export interface components {
             /** @description Of the helix that it is wound to, centre to centre. Absent where it is straight. */
             readonly helixDiameterM?: number;
             /**
-             * @description What it is made of: how rough it is inside. Default: bends easily; common practice, no source.
+             * @description What it is made of: how rough it is inside. Default: bends easily.
              * @default copper
              * @enum {string}
              */
@@ -1918,7 +1930,7 @@ export interface components {
         readonly TankCoolingRequest: {
             readonly tank: components["schemas"]["Tank"];
             /**
-             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @description Air temperature. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
@@ -1928,7 +1940,7 @@ export interface components {
              */
             readonly elevationM?: number;
             /**
-             * @description Wind at the tank; a tank in a room stands in still air. Default: a light breeze; common practice, no source.
+             * @description Wind at the tank; a tank in a room stands in still air. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
@@ -1980,19 +1992,19 @@ export interface components {
             /** @description Inside. Left out, it follows from height or proportion. */
             readonly diameterM?: number;
             /**
-             * @description What the tank is made of. Default: does not rust in hot water; common practice, no source.
+             * @description What the tank is made of. Default: does not rust in hot water.
              * @default stainlessSteel
              * @enum {string}
              */
             readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             /**
-             * @description Of its wall. Default: common practice, no source.
+             * @description Of its wall. Default: sheet that is welded by hand.
              * @default 2
              */
             readonly wallThicknessMm?: number;
             readonly insulation?: components["schemas"]["TankInsulation"];
             /**
-             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging; common practice, no source.
+             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging.
              * @default 1.3
              */
             readonly fittingsFactor?: number;
@@ -2026,13 +2038,13 @@ export interface components {
         /** @description Lagging around the tank, ends included. */
         readonly TankInsulation: {
             /**
-             * @description What it is made of. Default: foamed in place between tank and jacket; common practice, no source.
+             * @description What it is made of. Default: foamed in place between tank and jacket.
              * @default polyurethane
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: foamed in place between tank and jacket; common practice, no source.
+             * @description Of the layer; 0 for none. Default: foamed in place between tank and jacket.
              * @default 80
              */
             readonly thicknessMm?: number;
@@ -2047,7 +2059,7 @@ export interface components {
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -2306,8 +2318,17 @@ export interface components {
                 readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilFilm" | "laggingLoss";
                 /** @description Its standard deviation, in the unit of `spreads`. */
                 readonly spread: number;
-                /** @description Why so much. */
-                readonly why: string;
+                /** @description Why this spread. */
+                readonly reason: string;
+                /**
+                 * @description What the spread rests on, as in `assumed`. Absent where the request states it.
+                 * @enum {string}
+                 */
+                readonly basis?: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+                /** @description Publication that the value comes from. Absent where there is none. */
+                readonly source?: string;
+                /** @description As in `assumed`. Absent where the request states the spread. */
+                readonly confirmed?: boolean;
                 /** @description What one standard deviation more of it alone changes. */
                 readonly effect: {
                     /** @description To the target. Absent where it is not reached either way. */
@@ -2422,7 +2443,7 @@ export interface components {
              */
             readonly endTime?: string;
             /**
-             * @description What the water is to reach. Default: kills Legionella within half an hour; WHO, Legionella and the prevention of legionellosis (2007) (from memory).
+             * @description What the water is to reach. Default: kills Legionella within half an hour.
              * @default 60
              */
             readonly targetTemperatureC?: number;
@@ -2477,7 +2498,7 @@ export interface components {
              */
             readonly timeZone?: string;
             /**
-             * @description Share of light that the ground throws back. Default: dry ground and grass; common practice, no source.
+             * @description Share of light that the ground throws back. Default: dry ground and grass.
              * @default 0.2
              */
             readonly albedo?: number;
@@ -2500,22 +2521,22 @@ export interface components {
              */
             readonly kind?: "clear";
             /**
-             * @description How hazy the air is: Linke turbidity at air mass 2, or a named class: veryClear (2, very clear cold air), clear (3, clear warm air), warmMoist (4, warm moist air, the low end of 4–6), hazy (5.5, hazy or stagnant air, within 5–6). Default: clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory).
+             * @description How hazy the air is: Linke turbidity at air mass 2, or a named class: veryClear (2, very clear cold air), clear (3, clear warm air), warmMoist (4, warm moist air, the low end of 4–6), hazy (5.5, hazy or stagnant air, within 5–6). Default: clear warm air.
              * @default 3
              */
             readonly linkeTurbidity?: number | ("veryClear" | "clear" | "warmMoist" | "hazy");
             /**
-             * @description Air temperature at dawn, the day's lowest. Default: a mild day; common practice, no source.
+             * @description Air temperature at dawn, the day's lowest. Default: a mild day.
              * @default 10
              */
             readonly ambientMinC?: number;
             /**
-             * @description Air temperature in mid-afternoon, the day's highest. Default: a mild day; common practice, no source.
+             * @description Air temperature in mid-afternoon, the day's highest. Default: a mild day.
              * @default 20
              */
             readonly ambientMaxC?: number;
             /**
-             * @description Wind at the plant, all day. Default: a light breeze; common practice, no source.
+             * @description Wind at the plant, all day. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
@@ -2535,12 +2556,12 @@ export interface components {
             /** @description Global on the horizontal, one per row. Without beam it is split by Erbs, Klein & Duffie (1982). */
             readonly globalIrradianceWPerM2?: readonly number[];
             /**
-             * @description Air temperature. One value, or one per row. Default: half way between the dawn and the afternoon of the clear day's defaults; common practice, no source.
+             * @description Air temperature. One value, or one per row. Default: half way between the dawn and the afternoon of the clear day's defaults.
              * @default 15
              */
             readonly ambientC?: number | readonly number[];
             /**
-             * @description Wind at the plant. One value, or one per row. Default: a light breeze; common practice, no source.
+             * @description Wind at the plant. One value, or one per row. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number | readonly number[];
@@ -2555,12 +2576,12 @@ export interface components {
          */
         readonly Coil: {
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil; common practice, no source.
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 15
              */
             readonly outerDiameterMm?: number;
@@ -2571,7 +2592,7 @@ export interface components {
             /** @description Of the helix, centre to centre. Left out: 0.7 tank diameters. */
             readonly coilDiameterM?: number;
             /**
-             * @description What the coil is made of. Default: conducts best; common practice, no source.
+             * @description What the coil is made of. Default: conducts best.
              * @default copper
              * @enum {string}
              */
@@ -2582,7 +2603,7 @@ export interface components {
              */
             readonly bottomHeight?: number;
             /**
-             * @description Of its highest turn, as a share of the filled height. Default: leaves the top of the tank still; common practice, no source.
+             * @description Of its highest turn, as a share of the filled height. Default: leaves the top of the tank still.
              * @default 0.6
              */
             readonly topHeight?: number;
@@ -2610,12 +2631,12 @@ export interface components {
              */
             readonly scale?: number;
             /**
-             * @description Of the cold feed. Default: EN 16147 and EU 812/2013 reckon with 10 °C (from memory).
+             * @description Of the cold feed. Default: the cold feed that water heaters are rated with.
              * @default 10
              */
             readonly mainsTemperatureC?: number;
             /**
-             * @description At the tap, hot and cold mixed. Default: a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C.
+             * @description At the tap, hot and cold mixed. Default: a warm shower, and the mixed water that water heaters are rated by.
              * @default 40
              */
             readonly mixedTemperatureC?: number;
@@ -2640,7 +2661,7 @@ export interface components {
             /** @description Wanted at the tap. Left out: draw.mixedTemperatureC. */
             readonly temperatureC?: number;
             /**
-             * @description At the tap. Default: a thrifty shower; common practice, no source.
+             * @description At the tap. Default: a thrifty shower.
              * @default 6
              */
             readonly flowLPerMin?: number;
@@ -2648,82 +2669,82 @@ export interface components {
         /** @description How well each input of a range is known: one standard deviation either way; two plants in three lie within it. 0 takes it as known exactly. */
         readonly Spreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003.
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places.
              * @default 0.7
              */
             readonly linkeTurbidity?: number;
             /**
-             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %: ISO 9060 and WMO-No. 8 (from memory).
+             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %.
              * @default 0.03
              */
             readonly measuredIrradiance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age; NREL/TP-255-2091 (1983) (from memory).
+             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age.
              * @default 0.02
              */
             readonly reflectance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings (from memory).
+             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings.
              * @default 0.03
              */
             readonly cleanliness?: number;
             /**
-             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot; common practice, no source.
+             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot.
              * @default 0.3
              */
             readonly slopeError?: number;
             /**
-             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97.
              * @default 0.02
              */
             readonly absorptance?: number;
             /**
-             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %; common practice, no source.
+             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %.
              * @default 0.03
              */
             readonly opticalEfficiency?: number;
             /**
-             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start; common practice, no source.
+             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start.
              * @default 0.15
              */
             readonly lossCoefficient?: number;
             /**
-             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind; Leibfried & Ortjohann, J. Sol. Energy Eng. 117 (1995) 75 (from memory).
+             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind.
              * @default 0.25
              */
             readonly receiverConvection?: number;
             /**
-             * @description Film coefficient inside the coil. Standard deviation, relative: 0.1 is a tenth of the value. Default: published formulas for oil in a helix lie from −40 to +70 % of one another, taken as 5 and 95 %: Schmidt 1967, Janssen & Hoogendoorn 1978, Manlapaz & Churchill 1981.
+             * @description Film coefficient inside the coil. Standard deviation, relative: 0.1 is a tenth of the value. Default: published formulas for oil in a helix lie from −40 to +70 % of one another, taken as 5 and 95 %.
              * @default 0.32
              */
             readonly coilFilm?: number;
             /**
-             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports; common practice, no source.
+             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports.
              * @default 0.2
              */
             readonly laggingLoss?: number;
             /**
-             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging; common practice, no source.
+             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging.
              * @default 0.2
              */
             readonly tankLoss?: number;
             /**
-             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike; common practice, no source.
+             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike.
              * @default 0.1
              */
             readonly pumpFlow?: number;
             /**
-             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof; common practice, no source.
+             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof.
              * @default 1.5
              */
             readonly ambientK?: number;
             /**
-             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof; common practice, no source.
+             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof.
              * @default 0.4
              */
             readonly wind?: number;
             /**
-             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean; common practice, no source.
+             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean.
              * @default 1
              */
             readonly coldWaterK?: number;
@@ -3042,8 +3063,17 @@ export interface components {
                 readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "laggingLoss" | "coilTransfer";
                 /** @description Its standard deviation, in the unit of `spreads`. */
                 readonly spread: number;
-                /** @description Why so much. */
-                readonly why: string;
+                /** @description Why this spread. */
+                readonly reason: string;
+                /**
+                 * @description What the spread rests on, as in `assumed`. Absent where the request states it.
+                 * @enum {string}
+                 */
+                readonly basis?: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+                /** @description Publication that the value comes from. Absent where there is none. */
+                readonly source?: string;
+                /** @description As in `assumed`. Absent where the request states the spread. */
+                readonly confirmed?: boolean;
                 /** @description What one standard deviation more of it alone changes. */
                 readonly effect: {
                     /** @description Under the best sun. */
@@ -3067,19 +3097,19 @@ export interface components {
              */
             readonly arrangement?: "direct" | "vessel";
             /**
-             * @description Of the cold feed. Default: EN 16147 and EU 812/2013 reckon with 10 °C (from memory).
+             * @description Of the cold feed. Default: the cold feed that water heaters are rated with.
              * @default 10
              */
             readonly mainsTemperatureC?: number;
             /**
-             * @description Of the water at the tap. Default: a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C.
+             * @description Of the water at the tap. Default: a warm shower, and the mixed water that water heaters are rated by.
              * @default 40
              */
             readonly wantedTemperatureC?: number;
             /** @description Flow that is wanted, in litres at the cold feed. Left out, any flow at the wanted temperature will do. */
             readonly wantedFlowLPerMin?: number;
             /**
-             * @description Of the water line, above the air's; 0 for an open line. Default: a usual house line; common practice, no source.
+             * @description Of the water line, above the air's; 0 for an open line. Default: a usual house line.
              * @default 200
              */
             readonly linePressureKpa?: number;
@@ -3120,7 +3150,7 @@ export interface components {
              */
             readonly stepMin?: number;
             /**
-             * @description Of the largest dish that the search for a larger one tries. Default: larger ones are no longer built for a house; common practice, no source.
+             * @description Of the largest dish that the search for a larger one tries. Default: larger ones are no longer built for a house.
              * @default 12
              */
             readonly largestDiameterM?: number;
@@ -3142,22 +3172,22 @@ export interface components {
          */
         readonly OutletPipe: {
             /**
-             * @description From the receiver to the tap; 0 where the water is drawn at the focus. Default: from the focus of a small dish down its mount to a tap beside it; common practice, no source.
+             * @description From the receiver to the tap; 0 where the water is drawn at the focus. Default: from the focus of a small dish down its mount to a tap beside it.
              * @default 3
              */
             readonly lengthM?: number;
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, as taps are fed by; common practice, no source.
+             * @description Bore of the tube. Default: 15 mm copper tube, as taps are fed by.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, as taps are fed by; common practice, no source.
+             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, as taps are fed by.
              * @default 15
              */
             readonly outerDiameterMm?: number;
             /**
-             * @description What the pipe is made of. Default: bends and solders easily; common practice, no source.
+             * @description What the pipe is made of. Default: bends and solders easily.
              * @default copper
              * @enum {string}
              */
@@ -3167,13 +3197,13 @@ export interface components {
         /** @description Lagging around the pipe to the tap. */
         readonly OutletInsulation: {
             /**
-             * @description What it is made of. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it; common practice, no source.
+             * @description What it is made of. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it; common practice, no source.
+             * @description Of the layer; 0 for none. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
              * @default 25
              */
             readonly thicknessMm?: number;
@@ -3188,7 +3218,7 @@ export interface components {
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -3202,43 +3232,43 @@ export interface components {
          */
         readonly OilVessel: {
             /**
-             * @description The oil in it. Default: sold everywhere as hydraulic oil; common practice, no source.
+             * @description The oil in it. Default: sold everywhere as hydraulic oil.
              * @default mineralOilVg32
              * @enum {string}
              */
             readonly fluid?: "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "vegetableOil";
             /**
-             * @description Oil in it, measured out at 20 °C. Default: charges within an hour or so under a small dish; common practice, no source.
+             * @description Oil in it, measured out at 20 °C. Default: charges within an hour or so under a small dish.
              * @default 20
              */
             readonly volumeL?: number;
             /** @description Inside. Left out: 1.5 times as high as wide. */
             readonly diameterM?: number;
             /**
-             * @description What the vessel is made of. Default: cheap, and oil keeps it from rust; common practice, no source.
+             * @description What the vessel is made of. Default: cheap, and oil keeps it from rust.
              * @default steel
              * @enum {string}
              */
             readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             /**
-             * @description Of its wall. Default: common practice, no source.
+             * @description Of its wall. Default: sheet that is welded by hand.
              * @default 2
              */
             readonly wallThicknessMm?: number;
             readonly insulation?: components["schemas"]["VesselInsulation"];
             /**
-             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging; common practice, no source.
+             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging.
              * @default 1.3
              */
             readonly fittingsFactor?: number;
             readonly coil?: components["schemas"]["Coil"];
             /**
-             * @description Oil between vessel and receiver, while the sun is on. Default: keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source.
+             * @description Oil between vessel and receiver, while the sun is on. Default: keeps oil under 20 K of rise at the receiver of a small dish.
              * @default 4
              */
             readonly circulationLPerMin?: number;
             /**
-             * @description Of the oil when the vessel counts as charged. Default: the lower end of what an open-vented mineral oil lasts at, DIN 4754 practice (from memory).
+             * @description Of the oil when the vessel counts as charged. Default: the lower end of what an open-vented mineral oil lasts at.
              * @default 150
              */
             readonly chargeTemperatureC?: number;
@@ -3253,13 +3283,13 @@ export interface components {
         /** @description Lagging around the vessel, ends included. */
         readonly VesselInsulation: {
             /**
-             * @description What it is made of. Default: stands the heat of oil; common practice, no source.
+             * @description What it is made of. Default: stands the heat of oil.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: stands the heat of oil; common practice, no source.
+             * @description Of the layer; 0 for none. Default: stands the heat of oil.
              * @default 80
              */
             readonly thicknessMm?: number;
@@ -3274,7 +3304,7 @@ export interface components {
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2; common practice, no source.
+             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -3282,12 +3312,12 @@ export interface components {
         /** @description Air and sun's height that go with `beamIrradianceWPerM2`. */
         readonly LevelAir: {
             /**
-             * @description Air temperature. Default: a mild day; common practice, no source.
+             * @description Air temperature. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
             /**
-             * @description Wind at the plant. Default: a light breeze; common practice, no source.
+             * @description Wind at the plant. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
@@ -3300,77 +3330,77 @@ export interface components {
         /** @description How well each input of an instant heater's range is known: one standard deviation either way. `laggingLoss` is of the pipe to the tap, lagged or bare, `tankLoss` of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
         readonly InstantSpreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003.
+             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places.
              * @default 0.7
              */
             readonly linkeTurbidity?: number;
             /**
-             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %: ISO 9060 and WMO-No. 8 (from memory).
+             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %.
              * @default 0.03
              */
             readonly measuredIrradiance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age; NREL/TP-255-2091 (1983) (from memory).
+             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age.
              * @default 0.02
              */
             readonly reflectance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings (from memory).
+             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings.
              * @default 0.03
              */
             readonly cleanliness?: number;
             /**
-             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot; common practice, no source.
+             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot.
              * @default 0.3
              */
             readonly slopeError?: number;
             /**
-             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97.
              * @default 0.02
              */
             readonly absorptance?: number;
             /**
-             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %; common practice, no source.
+             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %.
              * @default 0.03
              */
             readonly opticalEfficiency?: number;
             /**
-             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start; common practice, no source.
+             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start.
              * @default 0.15
              */
             readonly lossCoefficient?: number;
             /**
-             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind; Leibfried & Ortjohann, J. Sol. Energy Eng. 117 (1995) 75 (from memory).
+             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind.
              * @default 0.25
              */
             readonly receiverConvection?: number;
             /**
-             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports; common practice, no source.
+             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports.
              * @default 0.2
              */
             readonly laggingLoss?: number;
             /**
-             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging; common practice, no source.
+             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging.
              * @default 0.2
              */
             readonly tankLoss?: number;
             /**
-             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike; common practice, no source.
+             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike.
              * @default 0.1
              */
             readonly pumpFlow?: number;
             /**
-             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof; common practice, no source.
+             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof.
              * @default 1.5
              */
             readonly ambientK?: number;
             /**
-             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof; common practice, no source.
+             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof.
              * @default 0.4
              */
             readonly wind?: number;
             /**
-             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean; common practice, no source.
+             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean.
              * @default 1
              */
             readonly coldWaterK?: number;
@@ -3620,7 +3650,7 @@ export interface components {
             readonly run: components["schemas"]["MeasuredRun"];
             readonly tank: components["schemas"]["Tank"];
             /**
-             * @description Smallest step that the tank's thermometer shows. Default: the last digit of a usual digital thermometer; common practice, no source.
+             * @description Smallest step that the tank's thermometer shows. Default: the last digit of a usual digital thermometer.
              * @default 0.1
              */
             readonly thermometerResolutionK?: number;
@@ -3928,7 +3958,7 @@ export interface components {
              */
             readonly endTime?: string;
             /**
-             * @description What the water is to reach. Default: kills Legionella within half an hour; WHO, Legionella and the prevention of legionellosis (2007) (from memory).
+             * @description What the water is to reach. Default: kills Legionella within half an hour.
              * @default 60
              */
             readonly targetTemperatureC?: number;
@@ -3968,82 +3998,82 @@ export interface components {
         /** @description How far a builder goes with each improvement, in one step. */
         readonly ImprovementSteps: {
             /**
-             * @description More aperture, of the same shape. 0.25 is a quarter more. Default: a further ring or panel of mirror; common practice, no source.
+             * @description More aperture, of the same shape. 0.25 is a quarter more. Default: a further ring or panel of mirror.
              * @default 0.1
              */
             readonly aperture?: number;
             /**
-             * @description Reflectance of a new mirror. Default: thin silvered glass, NREL/TP-255-2091 (1983) (from memory).
+             * @description Reflectance of a new mirror. Default: thin silvered glass.
              * @default 0.94
              */
             readonly reflectance?: number;
             /**
-             * @description What washing more often keeps of the reflectance. Default: washed every week; 0.90–0.97 are usual (from memory).
+             * @description What washing more often keeps of the reflectance. Default: washed every week; 0.90–0.97 are usual.
              * @default 0.97
              */
             readonly cleanliness?: number;
             /**
-             * @description Less slope error. 0.25 is a quarter less. Default: the worst petals set right by their spots; common practice, no source.
+             * @description Less slope error. 0.25 is a quarter less. Default: the worst petals set right by their spots.
              * @default 0.3
              */
             readonly slopeError?: number;
             /**
-             * @description How far the receiver's opening may go towards the best one, as a share of its diameter. 0.25 is a quarter less. Default: a ring before the opening, or a hole cut wider; common practice, no source.
+             * @description How far the receiver's opening may go towards the best one, as a share of its diameter. 0.25 is a quarter less. Default: a ring before the opening, or a hole cut wider.
              * @default 0.15
              */
             readonly receiverAperture?: number;
             /**
-             * @description Emittance of a selective coating. Default: black chrome, 0.09–0.12; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory).
+             * @description Emittance of a selective coating. Default: black chrome, 0.09–0.12.
              * @default 0.12
              */
             readonly emittance?: number;
             /**
-             * @description Share of sunlight that a pane before a bare spiral lets through. Default: 4 mm of low-iron glass; common practice, no source.
+             * @description Share of sunlight that a pane before a bare spiral lets through. Default: 4 mm of low-iron glass.
              * @default 0.9
              */
             readonly coverTransmittance?: number;
             /**
-             * @description Between pane and spiral. Default: common practice, no source.
+             * @description Between pane and spiral. Default: wide enough for the pane to stay cool, narrow enough to hold the air still.
              * @default 25
              */
             readonly coverGapMm?: number;
             /**
-             * @description More lagging on the supply pipe. Default: the next shell sold; common practice, no source.
+             * @description More lagging on the supply pipe. Default: the next shell sold.
              * @default 20
              */
             readonly supplyLaggingMm?: number;
             /**
-             * @description More lagging on the return pipe. Default: the next shell sold; common practice, no source.
+             * @description More lagging on the return pipe. Default: the next shell sold.
              * @default 20
              */
             readonly returnLaggingMm?: number;
             /**
-             * @description Less heat loss of the pump's casing. 0.25 is a quarter less. Default: a foam shell leaves a third of a bare casing's loss; common practice, no source.
+             * @description Less heat loss of the pump's casing. 0.25 is a quarter less. Default: a foam shell leaves a third of a bare casing's loss.
              * @default 0.67
              */
             readonly pumpLagging?: number;
             /**
-             * @description More lagging on the tank. Default: a further mat or jacket; common practice, no source.
+             * @description More lagging on the tank. Default: a further mat or jacket.
              * @default 50
              */
             readonly tankLaggingMm?: number;
             /**
-             * @description Water in lagging that rain gets into, by volume: what keeping it dry is held against. Default: lagging out of doors after a wet season without a cover; common practice, no source.
+             * @description Water in lagging that rain gets into, by volume: what keeping it dry is held against. Default: lagging out of doors after a wet season without a cover.
              * @default 0.05
              */
             readonly wetFraction?: number;
             /**
-             * @description More flow. 0.25 is a quarter more. Default: the pump's next speed; common practice, no source.
+             * @description More flow. 0.25 is a quarter more. Default: the pump's next speed.
              * @default 0.25
              */
             readonly flow?: number;
             /**
-             * @description More coil, as far as the tank has room. 0.25 is a quarter more. Default: a few turns more; common practice, no source.
+             * @description More coil, as far as the tank has room. 0.25 is a quarter more. Default: a few turns more.
              * @default 0.25
              */
             readonly coilLength?: number;
             /**
-             * @description Less pipe, supply and return alike. 0.25 is a quarter less. Default: dish and tank a little nearer; common practice, no source.
+             * @description Less pipe, supply and return alike. 0.25 is a quarter less. Default: dish and tank a little nearer.
              * @default 0.25
              */
             readonly pipeLength?: number;
@@ -4419,9 +4449,9 @@ export interface operations {
                 readonly elevationM?: number;
                 /** @description IANA time zone. Looked up from the coordinates when left out, which errs near borders. */
                 readonly timeZone?: string;
-                /** @description Linke turbidity at air mass 2: 2 very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy. Default: clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory). */
+                /** @description Linke turbidity at air mass 2: 2 very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy. Default: clear warm air. */
                 readonly linkeTurbidity?: number;
-                /** @description Share of light that the ground throws back. Default: dry ground and grass; common practice, no source. */
+                /** @description Share of light that the ground throws back. Default: dry ground and grass. */
                 readonly albedo?: number;
                 /**
                  * @description Tilt of the fixed plane from the horizontal. The latitude when left out.

@@ -12,6 +12,17 @@ export { tankCautions } from "./cautions/tank-cautions.ts";
 export type { Coil } from "./coil/coil.ts";
 export { type CoilFit, coilFits } from "./coil/geometry.ts";
 export {
+	type Basis,
+	derived,
+	type Grounds,
+	handbook,
+	lookedUp,
+	measured,
+	practice,
+	standard,
+	unconfirmed,
+} from "./design/grounds.ts";
+export {
 	flatReceiverConcentration,
 	sphericalReceiverConcentration,
 	thermodynamicConcentrationLimit,

@@ -1,10 +1,12 @@
 import { z } from "@hono/zod-openapi";
 import {
+	derived,
 	evenTemperatures,
 	FLUID_IDS,
 	type Fluid,
 	fluidById,
 	fluidMethods,
+	practice,
 	propertyTable,
 } from "../../src/index.ts";
 import { Assumed } from "../parts/assumed.ts";
@@ -36,7 +38,7 @@ const Query = z.strictObject({
 	stepK: assume(
 		fromQuery(kelvinDifference("Between rows; the last may be nearer.", 0.5, 100)),
 		10,
-		"a page of rows",
+		practice("a page of rows"),
 	),
 });
 
@@ -91,8 +93,8 @@ export const fluid = operation({
 		const { fill, filled } = filling();
 		const chosen = fluidById(query.id);
 		const { low, high, within } = knownOf(chosen);
-		const fromC = query.fromC ?? fill("/fromC", low, "the coldest that is known of this fluid");
-		const toC = query.toC ?? fill("/toC", high, "the hottest that is known of this fluid");
+		const fromC = query.fromC ?? fill("/fromC", low, derived("the coldest that is known of this fluid"));
+		const toC = query.toC ?? fill("/toC", high, derived("the hottest that is known of this fluid"));
 		requireKnown({ fromC, toC }, low, high, chosen.name);
 		const temperatures = evenTemperatures(toSi.celsius(fromC), toSi.celsius(toC), query.stepK).map(within);
 		const table = propertyTable(chosen, temperatures);

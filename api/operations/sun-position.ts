@@ -4,6 +4,7 @@ import {
 	apparentAltitudeAt,
 	extraterrestrialNormal,
 	sunPosition as positionOfSun,
+	practice,
 	relativeAirMass,
 	standardPressure,
 } from "../../src/index.ts";
@@ -25,7 +26,7 @@ const Query = z.strictObject({
 	elevationM: assume(
 		fromQuery(metres("Elevation above sea level: thinner air bends and dims the light less.", -430, 9000)),
 		0,
-		"sea level",
+		practice("sea level"),
 	),
 });
 

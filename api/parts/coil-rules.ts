@@ -5,7 +5,7 @@ import type { DayRule } from "./day-request.ts";
 import { coreTank } from "./tank.ts";
 import { fillWithinVolume, tankDimensions } from "./tank-rules.ts";
 
-const asIs = <T>(_pointer: string, value: T, _why: string): T => value;
+const asIs = <T>(_pointer: string, value: T, _grounds: unknown): T => value;
 
 const NARROWEST_HELIX = 2; // [-] over the tube's bore, up to which flow in a helix is worked out
 

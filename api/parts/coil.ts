@@ -1,14 +1,18 @@
 import { z } from "@hono/zod-openapi";
-import { type Coil as CoreCoil, type Tank as CoreTank, coilFits, WALL_MATERIALS } from "../../src/index.ts";
+import {
+	type Coil as CoreCoil,
+	type Tank as CoreTank,
+	coilFits,
+	practice,
+	WALL_MATERIALS,
+} from "../../src/index.ts";
 import { assume, type Fill } from "../wire/defaults.ts";
 import { metres, ratio, toSi } from "../wire/units.ts";
 import { tube, wall } from "./tube.ts";
 
-const PRACTICE = "common practice, no source";
-
 export const Coil = z
 	.strictObject({
-		...tube(13, 15, `15 mm copper tube, wide enough for cold oil; ${PRACTICE}`),
+		...tube(13, 15, practice("15 mm copper tube, wide enough for cold oil")),
 		lengthM: metres("Along the tube. Left out: from turns, else 12 m or what fits.", 0.2, 500).optional(),
 		turns: z
 			.number()
@@ -21,23 +25,23 @@ export const Coil = z
 			0.02,
 			6,
 		).optional(),
-		material: wall("What the coil is made of.", "copper", `conducts best; ${PRACTICE}`),
+		material: wall("What the coil is made of.", "copper", practice("conducts best")),
 		bottomHeight: assume(
 			ratio("Of its lowest turn, as a share of the filled height.", 0, 1),
 			0.05,
-			"low, where the water is coldest",
+			practice("low, where the water is coldest"),
 		),
 		topHeight: assume(
 			ratio("Of its highest turn, as a share of the filled height.", 0, 1),
 			0.6,
-			`leaves the top of the tank still; ${PRACTICE}`,
+			practice("leaves the top of the tank still"),
 		),
 		doubleWall: assume(
 			z.boolean().meta({
 				description: "Two walls with a vented gap, so that a leak shows before it reaches the water.",
 			}),
 			false,
-			"the usual coil; local codes may ask for a double wall",
+			practice("the usual coil; local codes may ask for a double wall"),
 		),
 	})
 	.openapi("Coil", {
@@ -56,8 +60,7 @@ const GAP = 3e-4; // [m²K/W] of a double wall with touching, grooved tubes; com
 export function coreCoil(coil: Coil, tank: CoreTank, fill: Fill): CoreCoil {
 	const metal = WALL_MATERIALS[coil.material];
 	const coilDiameter =
-		coil.coilDiameterM ??
-		fill("/coil/coilDiameterM", HELIX * tank.diameter, `0.7 tank diameters; ${PRACTICE}`);
+		coil.coilDiameterM ?? fill("/coil/coilDiameterM", HELIX * tank.diameter, practice("0.7 tank diameters"));
 	const lengthless = {
 		innerDiameter: toSi.millimetres(coil.innerDiameterMm),
 		outerDiameter: toSi.millimetres(coil.outerDiameterMm),
@@ -80,7 +83,7 @@ function lengthOf(coil: Coil, empty: CoreCoil, tank: CoreTank, fill: Fill): numb
 	return fill(
 		"/coil/lengthM",
 		Math.min(USUAL_LENGTH, longest),
-		`12 m, or what fits the tank with half a tube's width between turns; ${PRACTICE}`,
+		practice("12 m, or what fits the tank with half a tube's width between turns"),
 	);
 }
 

@@ -1,4 +1,5 @@
 import { z } from "@hono/zod-openapi";
+import { derived, handbook, practice, unconfirmed } from "../../src/index.ts";
 import type { Rule } from "../validation/rule.ts";
 import { calendarDate } from "../wire/calendar.ts";
 import { clock } from "../wire/clock-time.ts";
@@ -27,12 +28,17 @@ export const daySchema = {
 	targetTemperatureC: assume(
 		celsius("What the water is to reach.", 5, 180),
 		60,
-		"kills Legionella within half an hour; WHO, Legionella and the prevention of legionellosis (2007) (from memory)",
+		unconfirmed(
+			handbook(
+				"kills Legionella within half an hour",
+				"WHO, Legionella and the prevention of legionellosis (2007)",
+			),
+		),
 	),
 	targetAt: assume(
 		z.enum(["mean", "top", "outlet"]).meta({ description: "Which of the tank's temperatures counts." }),
 		"mean",
-		"what the whole tank holds",
+		practice("what the whole tank holds"),
 	),
 	sky: part(Sky),
 	dish: Dish,
@@ -50,7 +56,7 @@ export const rangeSchema = {
 				"Whether to tell between what the answer lies, by what is not known exactly. It takes 13 to 40 times as long.",
 		}),
 		false,
-		"the answer for the plant as stated comes fastest",
+		practice("the answer for the plant as stated comes fastest"),
 	),
 	spreads: Spreads.optional(),
 };
@@ -58,7 +64,7 @@ export const rangeSchema = {
 export const stepSchema = assume(
 	z.number().min(15).max(300).meta({ description: "Step of the march in time.", "x-unit": "s" }),
 	120,
-	"half of it moves the time to target by less than 0.5 %",
+	derived("half of it moves the time to target by less than 0.5 %"),
 );
 
 export const WarmUpRequest = z
@@ -68,7 +74,7 @@ export const WarmUpRequest = z
 		seriesStepMin: assume(
 			minutes("Between rows of the answer's series.", 1, 240),
 			15,
-			"about forty rows a day",
+			practice("about forty rows a day"),
 		),
 		stepS: stepSchema,
 	})

@@ -1,5 +1,13 @@
 import { z } from "@hono/zod-openapi";
-import { type Dish as CoreDish, focalLengthAtRimAngle, offsetPolarAperture } from "../../src/index.ts";
+import {
+	type Dish as CoreDish,
+	focalLengthAtRimAngle,
+	handbook,
+	measured,
+	offsetPolarAperture,
+	practice,
+	unconfirmed,
+} from "../../src/index.ts";
 import { assume, type Fill } from "../wire/defaults.ts";
 import { degrees, metres, milliradians, ratio, squareMetres, toSi } from "../wire/units.ts";
 
@@ -7,37 +15,39 @@ const mirror = {
 	reflectance: assume(
 		ratio("Share of sunlight that the clean mirror reflects, solar-weighted.", 0.05, 1),
 		0.85,
-		"coated mirror aluminium, NREL/TP-255-2091 (1983); thin silvered glass reaches 0.94 (from memory)",
+		unconfirmed(
+			measured("coated mirror aluminium; thin silvered glass reaches 0.94", "NREL/TP-255-2091 (1983)"),
+		),
 	),
 	cleanliness: assume(
 		ratio("What dust leaves of the reflectance.", 0.05, 1),
 		0.92,
-		"washed every few weeks; 0.90–0.97 are usual (from memory)",
+		unconfirmed(practice("washed every few weeks; 0.90–0.97 are usual")),
 	),
 	slopeErrorMrad: assume(
 		milliradians("How far the surface is off its true shape: rms of its normal, per axis.", 0, 50),
 		5,
-		"petals pressed or bent over ribs with care; common practice, no source",
+		practice("petals pressed or bent over ribs with care"),
 	),
 	specularityMrad: assume(
 		milliradians("Spread of the reflected ray: rms, per axis.", 0, 50),
 		3,
-		"coated aluminium; silvered film aims at 2, NREL/TP-255-2670 (1985)",
+		measured("coated aluminium; silvered film aims at 2", "NREL/TP-255-2670 (1985)"),
 	),
 	trackingErrorMrad: assume(
 		milliradians("Pointing error: rms, per axis.", 0, 50),
 		5,
-		"a little over a quarter of a degree, an actuator that steps; common practice, no source",
+		practice("a little over a quarter of a degree, an actuator that steps"),
 	),
 	blockedFraction: assume(
 		ratio("Share of the aperture in the shade of receiver, arms and ribs.", 0, 0.9),
 		0.06,
-		"a lagged receiver a fifth as wide as the dish, on three arms; common practice, no source",
+		practice("a lagged receiver a fifth as wide as the dish, on three arms"),
 	),
 	lowestSunAltitudeDeg: assume(
 		degrees("Lowest sun, above a level horizon, that the dish can still face.", 0, 60),
 		5,
-		"the stop of a usual mount, and a low horizon; common practice, no source",
+		practice("the stop of a usual mount, and a low horizon"),
 	),
 };
 
@@ -49,7 +59,7 @@ const TwoAxisDish = z.strictObject({
 	kind: assume(
 		z.literal("twoAxis").meta({ description: "A paraboloid that faces the sun on two axes." }),
 		"twoAxis",
-		"the usual tracking dish",
+		practice("the usual tracking dish"),
 	),
 	diameterM: metres(`${DIAMETER} Give this or apertureM2.`, 0.2, 20).optional(),
 	apertureM2: squareMetres(APERTURE, 0.03, 315).optional(),
@@ -117,7 +127,12 @@ export function coreDish(dish: Dish, fill: Fill): CoreDish {
 		fill(
 			"/dish/focalLengthM",
 			OFFSET_FOCUS * Math.sqrt(mirrorArea),
-			"the proportions of the 8 m² dish of Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490 (from memory)",
+			unconfirmed(
+				measured(
+					"the proportions of a published dish of 8 m²",
+					"Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490",
+				),
+			),
 		);
 	return { kind: "offsetPolar", ...common, mirrorArea, focalLength };
 }
@@ -128,7 +143,12 @@ function focus(dish: Extract<Dish, { kind: "twoAxis" }>, diameter: number, fill:
 		fill(
 			"/dish/rimAngleDeg",
 			RIM_ANGLE,
-			"where a flat receiver at the focus can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)",
+			unconfirmed(
+				handbook(
+					"where a flat receiver at the focus can be smallest",
+					"Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7",
+				),
+			),
 		);
 	return focalLengthAtRimAngle(diameter, toSi.degrees(angle));
 }

@@ -1,10 +1,14 @@
 import { z } from "@hono/zod-openapi";
 import {
 	type Draw as CoreDraw,
+	derived,
+	practice,
 	profileDraws,
+	standard,
 	TAPPING_PROFILE_IDS,
 	type TappingProfileId,
 	tappingProfile,
+	unconfirmed,
 } from "../../src/index.ts";
 import { clock } from "../wire/clock-time.ts";
 import { assume, type Fill } from "../wire/defaults.ts";
@@ -25,11 +29,7 @@ const SingleDraw = z
 			2000,
 		).optional(),
 		temperatureC: celsius("Wanted at the tap. Left out: draw.mixedTemperatureC.", 5, 95).optional(),
-		flowLPerMin: assume(
-			litresPerMinute("At the tap.", 0.1, 500),
-			6,
-			"a thrifty shower; common practice, no source",
-		),
+		flowLPerMin: assume(litresPerMinute("At the tap.", 0.1, 500), 6, practice("a thrifty shower")),
 	})
 	.openapi("SingleDraw", { description: "One use of hot water.", example: { time: "07:30", litres: 40 } });
 
@@ -41,7 +41,7 @@ export const Draw = z
 				.max(MOST_DRAWS)
 				.meta({ description: "Uses of hot water through the run, in any order." }),
 			[],
-			"nobody draws while the tank warms",
+			practice("nobody draws while the tank warms"),
 		),
 		profile: z
 			.enum(PROFILES)
@@ -53,17 +53,22 @@ export const Draw = z
 		scale: assume(
 			z.number().min(0.01).max(1000).meta({ description: "Households of the profile.", "x-unit": "1" }),
 			1,
-			"one household",
+			practice("one household"),
 		),
 		mainsTemperatureC: assume(
 			celsius("Of the cold feed.", 0, 35),
 			10,
-			"EN 16147 and EU 812/2013 reckon with 10 °C (from memory)",
+			unconfirmed(
+				standard("the cold feed that water heaters are rated with", "EN 16147; Regulation (EU) 812/2013"),
+			),
 		),
 		mixedTemperatureC: assume(
 			celsius("At the tap, hot and cold mixed.", 5, 95),
 			40,
-			"a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C",
+			standard(
+				"a warm shower, and the mixed water that water heaters are rated by",
+				"Regulation (EU) 814/2013, Annex I",
+			),
 		),
 	})
 	.openapi("Draw", { description: "The cold feed, and what is drawn at the taps." });
@@ -81,7 +86,11 @@ export function coreDraws(draw: Draw, date: string, run: Run, fill: Fill): CoreD
 					: { kind: "volume", volume: toSi.litres(single.litres) },
 			temperature: toSi.celsius(
 				single.temperatureC ??
-					fill(`/draw/draws/${i}/temperatureC`, draw.mixedTemperatureC, "the mixed temperature of all draws"),
+					fill(
+						`/draw/draws/${i}/temperatureC`,
+						draw.mixedTemperatureC,
+						derived("the mixed temperature of all draws"),
+					),
 			),
 			flow: toSi.litresPerMinute(single.flowLPerMin),
 		}),

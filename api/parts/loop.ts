@@ -1,5 +1,15 @@
 import { z } from "@hono/zod-openapi";
-import { boreVolume, type Loop as CoreLoop, FLUID_IDS, type Fluid, fluidById } from "../../src/index.ts";
+import {
+	boreVolume,
+	type Loop as CoreLoop,
+	derived,
+	FLUID_IDS,
+	type Fluid,
+	fluidById,
+	practice,
+	standard,
+	unconfirmed,
+} from "../../src/index.ts";
 import { assume, type Fill, part } from "../wire/defaults.ts";
 import {
 	celsius,
@@ -19,20 +29,18 @@ import { insulation } from "./insulation.ts";
 import { corePipe } from "./pipe.ts";
 import { tube, wall } from "./tube.ts";
 
-const PRACTICE = "common practice, no source";
-
 const PipeInsulation = insulation(
 	"mineralWool",
 	25,
-	`stands the heat of oil, and about as thick as the pipe is wide twice over; ${PRACTICE}`,
+	practice("stands the heat of oil, and about as thick as the pipe is wide twice over"),
 	300,
 ).openapi("PipeInsulation", { description: "Lagging around a pipe." });
 
 const Pipe = z
 	.strictObject({
-		lengthM: assume(metres("From end to end.", 0.1, 200), 4, `dish beside the tank's house; ${PRACTICE}`),
-		...tube(13, 15, `15 mm copper tube, wide enough for cold oil; ${PRACTICE}`),
-		material: wall("What the pipe is made of.", "copper", `bends and solders easily; ${PRACTICE}`),
+		lengthM: assume(metres("From end to end.", 0.1, 200), 4, practice("dish beside the tank's house")),
+		...tube(13, 15, practice("15 mm copper tube, wide enough for cold oil")),
+		material: wall("What the pipe is made of.", "copper", practice("bends and solders easily")),
 		insulation: part(PipeInsulation),
 	})
 	.openapi("Pipe", { description: "One run of pipe, with its lagging." });
@@ -42,32 +50,32 @@ const Pump = z
 		flowLPerMin: assume(
 			litresPerMinute("What it is set to. Thick cold oil may keep it from that.", 0.05, 100),
 			4,
-			`keeps oil under 20 K of rise at the receiver of a small dish; ${PRACTICE}`,
+			practice("keeps oil under 20 K of rise at the receiver of a small dish"),
 		),
 		powerW: assume(
 			watts("Electric power that it draws, at most.", 1, 2000),
 			30,
-			`a small gear pump; ${PRACTICE}`,
+			practice("a small gear pump"),
 		),
 		efficiency: assume(
 			ratio("Hydraulic power over electric.", 0.01, 0.9),
 			0.3,
-			`a small gear pump with a direct-current motor; ${PRACTICE}`,
+			practice("a small gear pump with a direct-current motor"),
 		),
 		heatToFluid: assume(
 			ratio("Share of its electric losses that ends in the fluid.", 0, 1),
 			0.5,
-			`wetted gears, motor outside; ${PRACTICE}`,
+			practice("wetted gears, motor outside"),
 		),
 		maximumPressureKpa: assume(
 			kilopascals("Most that it can raise.", 1, 2000),
 			400,
-			`a small gear pump; ${PRACTICE}`,
+			practice("a small gear pump"),
 		),
 		insulated: assume(
 			z.boolean().meta({ description: "Whether its casing is lagged." }),
 			true,
-			`a foam shell; ${PRACTICE}`,
+			practice("a foam shell"),
 		),
 		casingLossWPerK: wattsPerKelvin(
 			"Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged.",
@@ -77,7 +85,7 @@ const Pump = z
 		heldHeatKjPerK: assume(
 			kilojoulesPerKelvin("Heat that casing and content hold.", 0, 100),
 			1,
-			`2 kg of metal; ${PRACTICE}`,
+			practice("2 kg of metal"),
 		),
 	})
 	.openapi("Pump");
@@ -87,12 +95,12 @@ const Control = z
 		startDifferenceK: assume(
 			kelvinDifference("Receiver over the tank's sensor at which the pump starts.", 0.5, 50),
 			8,
-			`well above the stop, so that it does not hunt; ${PRACTICE}`,
+			practice("well above the stop, so that it does not hunt"),
 		),
 		stopDifferenceK: assume(
 			kelvinDifference("And at which it stops.", 0, 49),
 			3,
-			`what is left is not worth the pump; ${PRACTICE}`,
+			practice("what is left is not worth the pump"),
 		),
 		highLimitC: celsius(
 			"Temperature of the tank's top at which the dish turns away. Left out: 5 K below boiling, at most 90 °C.",
@@ -107,7 +115,7 @@ const Control = z
 		hysteresisK: assume(
 			kelvinDifference("How far below a limit the dish turns back to the sun.", 0.5, 50),
 			5,
-			PRACTICE,
+			practice("far enough that the dish does not turn to and fro about the limit"),
 		),
 	})
 	.openapi("Control", {
@@ -120,19 +128,19 @@ export const Loop = z
 		fluid: assume(
 			z.enum(FLUID_IDS).meta({ description: "What carries the heat." }),
 			"mineralOilVg32",
-			`stays liquid in frost and does not boil; sold everywhere as hydraulic oil; ${PRACTICE}`,
+			practice("stays liquid in frost and does not boil; sold everywhere as hydraulic oil"),
 		),
 		supply: part(Pipe),
 		return: part(Pipe),
 		fittingsLossFactor: assume(
 			ratio("Flow resistance of bends and valves: sum of their ζ.", 0, 1000),
 			10,
-			`eight bends and two valves; ${PRACTICE}`,
+			practice("eight bends and two valves"),
 		),
 		fittingsLossWPerK: assume(
 			wattsPerKelvin("Heat loss of bare fittings and supports.", 0, 50),
 			0.3,
-			`four unions and two valves under lagging; ${PRACTICE}`,
+			practice("four unions and two valves under lagging"),
 		),
 		pump: part(Pump),
 		control: part(Control),
@@ -198,7 +206,7 @@ function corePump(pump: Loop["pump"], fill: Fill): CoreLoop["pump"] {
 			fill(
 				"/loop/pump/casingLossWPerK",
 				casing,
-				`a fist-sized casing, ${pump.insulated ? "lagged" : "bare"}; ${PRACTICE}`,
+				practice(`a fist-sized casing, ${pump.insulated ? "lagged" : "bare"}`),
 			),
 		heldHeatCapacity: toSi.kilojoules(pump.heldHeatKjPerK),
 	};
@@ -208,7 +216,7 @@ function highLimit(boilingPoint: number, fill: Fill): number {
 	return fill(
 		"/loop/control/highLimitC",
 		Math.min(90, Math.floor(fromSi.celsius(boilingPoint)) - 5),
-		"5 K below the boiling point of the tank's water, at most 90 °C",
+		derived("5 K below the boiling point of the tank's water, at most 90 °C"),
 	);
 }
 
@@ -218,12 +226,12 @@ function oilLimit(fluid: Fluid, openBoiling: number, fill: Fill): number {
 		? fill(
 				"/loop/control/oilLimitC",
 				Math.floor(fromSi.celsius(openBoiling)) - 3,
-				"3 K below the boiling point of water in the open at this elevation",
+				derived("3 K below the boiling point of water in the open at this elevation"),
 			)
 		: fill(
 				"/loop/control/oilLimitC",
 				Math.round(fromSi.celsius(fluid.limits.bulk.temperature)) - 20,
-				`20 K below the limit of ${fluid.name} in bulk`,
+				derived(`20 K below the limit of ${fluid.name} in bulk`),
 			);
 }
 
@@ -231,6 +239,11 @@ function expansion(volume: number, fill: Fill): number {
 	return fill(
 		"/loop/expansionL",
 		Math.max(LEAST_EXPANSION, EXPANSION * fromSi.litres(volume)),
-		"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil swells by 14 % on its way to its limit, and a third more for safety (DIN 4754, from memory)",
+		unconfirmed(
+			standard(
+				"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil swells by 14 % on its way to its limit, and a third more for safety",
+				"DIN 4754",
+			),
+		),
 	);
 }

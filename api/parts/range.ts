@@ -14,6 +14,7 @@ import {
 import { fromDomainError, refused } from "../problem/problem.ts";
 import { type Assumed, defaultsTaken } from "../wire/defaults.ts";
 import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../wire/units.ts";
+import { grounds } from "./assumed.ts";
 import { coreSpreads, SPREAD_NAMES, Spreads, spreadName } from "./spread.ts";
 
 const METHODS = ["propagation", "sample"] as const satisfies readonly AnswerRange["method"][];
@@ -48,6 +49,29 @@ const Effect = z
 	})
 	.meta({ description: "What one standard deviation more of it alone changes." });
 
+/** What a spread rests on. */
+export const spreadGrounds = {
+	...grounds,
+	reason: grounds.reason.meta({ description: "Why this spread." }),
+	basis: grounds.basis.optional().meta({
+		description: "What the spread rests on, as in `assumed`. Absent where the request states it.",
+	}),
+	confirmed: grounds.confirmed.optional().meta({
+		description: "As in `assumed`. Absent where the request states the spread.",
+	}),
+};
+
+/** @param taken  spreads that the request left out */
+export function groundsOfSpread(taken: readonly Assumed[], name: string) {
+	const {
+		pointer: _pointer,
+		value: _value,
+		...grounds
+	} = taken.find(({ pointer }) => pointer === `/${name}`) ?? STATED;
+	return grounds;
+}
+const STATED = { pointer: "", value: 0, reason: "as the request states" };
+
 export const Range = z
 	.strictObject({
 		coverage: ratio("Share of plants as stated whose answer falls between low and high."),
@@ -65,7 +89,7 @@ export const Range = z
 				z.strictObject({
 					name: z.enum(SPREAD_NAMES).meta({ description: "Which input, as in `spreads`." }),
 					spread: z.number().meta({ description: "Its standard deviation, in the unit of `spreads`." }),
-					why: z.string().meta({ description: "Why so much." }),
+					...spreadGrounds,
 					effect: Effect,
 				}),
 			)
@@ -149,8 +173,7 @@ function wireRange(report: RangeReport, spreads: Spreads, taken: readonly Assume
 		...(answered > 0 && answered < 1 && { shareReached: answered }),
 		inputs: report.effects.map(({ input, effects }) => {
 			const name = spreadName(input);
-			const why = taken.find(({ pointer }) => pointer === `/${name}`)?.why ?? "as the request states";
-			return { name, spread: spreads[name], why, effect: wireEffect(effects) };
+			return { name, spread: spreads[name], ...groundsOfSpread(taken, name), effect: wireEffect(effects) };
 		}),
 		days: report.cases,
 	};

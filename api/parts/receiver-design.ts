@@ -4,12 +4,14 @@ import {
 	type Dish as CoreDish,
 	type Receiver as CoreReceiver,
 	type TubeReceiver as CoreTubeReceiver,
+	derived,
 	dishOptics,
 	type Fluid,
 	filmLimitedReceiver,
 	hasHollow,
 	hasTube,
 	narrowestAbsorber,
+	practice,
 	proportionedReceiver,
 	standardPressure,
 } from "../../src/index.ts";
@@ -144,10 +146,11 @@ export function unsizedReceiver(receiver: TubeReceiver): CoreTubeReceiver {
 	}
 }
 
-const WHY_SIZE =
-	"1.3 apertures, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light; common practice, no source";
-const WHY_DEPTH = "as deep as wide; common practice, no source";
-const WHY_LENGTH = "as much tube as covers the absorber, turn against turn";
+const WHY_SIZE = practice(
+	"1.3 apertures, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light",
+);
+const WHY_DEPTH = practice("as deep as wide");
+const WHY_LENGTH = derived("as much tube as covers the absorber, turn against turn");
 
 /** The sizes that the caller gave put back, what hangs on them made to follow; each of the others is noted as filled in. */
 function withGivenSizes(receiver: TubeReceiver, sized: CoreTubeReceiver, fill: Fill): CoreTubeReceiver {

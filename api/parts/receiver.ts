@@ -1,14 +1,13 @@
 import { z } from "@hono/zod-openapi";
+import { derived, handbook, practice, unconfirmed } from "../../src/index.ts";
 import { assume, part } from "../wire/defaults.ts";
 import { kilojoulesPerKelvin, metres, millimetres, ratio, wattsPerKelvin } from "../wire/units.ts";
 import { insulation } from "./insulation.ts";
 import { tube } from "./tube.ts";
 
-const PRACTICE = "common practice, no source";
-
 const AbsorberTube = z
 	.strictObject({
-		...tube(13, 15, `15 mm copper tube, wide enough for cold oil; ${PRACTICE}`),
+		...tube(13, 15, practice("15 mm copper tube, wide enough for cold oil")),
 		lengthM: metres(
 			"Along the tube. Left out: as much as covers the absorber, turn against turn.",
 			0.2,
@@ -20,7 +19,7 @@ const AbsorberTube = z
 const ReceiverInsulation = insulation(
 	"mineralWool",
 	50,
-	`the receiver's shell stands far above what foam bears; ${PRACTICE}`,
+	practice("the receiver's shell stands far above what foam bears"),
 	300,
 ).openapi("ReceiverInsulation", { description: "Lagging around or behind the absorber." });
 
@@ -31,7 +30,9 @@ const aperture = assume(
 		"x-unit": "m",
 	}),
 	"auto",
-	"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same",
+	derived(
+		"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same",
+	),
 );
 
 const surface = {
@@ -39,12 +40,16 @@ const surface = {
 	absorptance: assume(
 		ratio("Share of sunlight that the absorber takes up.", 0.05, 1),
 		0.94,
-		"black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory)",
+		unconfirmed(
+			handbook("black paint, 0.92–0.97", "Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4"),
+		),
 	),
 	emittance: assume(
 		ratio("Of the absorber, for heat radiation.", 0.02, 1),
 		0.9,
-		"black paint, 0.86–0.94; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory)",
+		unconfirmed(
+			handbook("black paint, 0.86–0.94", "Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4"),
+		),
 	),
 	tube: part(AbsorberTube),
 	insulation: part(ReceiverInsulation),
@@ -57,7 +62,7 @@ const CavityReceiver = z.strictObject({
 			.literal("cavity")
 			.meta({ description: "A lagged hollow, its wall a coiled tube, lit through a round opening." }),
 		"cavity",
-		"it loses least to the wind",
+		practice("it loses least to the wind"),
 	),
 	innerDiameterM: metres(
 		"Of the hollow. Left out: 1.3 openings, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light.",
@@ -84,9 +89,13 @@ const GlazedCoilReceiver = z
 		coverTransmittance: assume(
 			ratio("Share of sunlight that passes the pane.", 0.05, 1),
 			0.9,
-			"4 mm of low-iron glass; common practice, no source",
+			practice("4 mm of low-iron glass"),
 		),
-		coverGapMm: assume(millimetres("Between pane and spiral.", 2, 200), 25, PRACTICE),
+		coverGapMm: assume(
+			millimetres("Between pane and spiral.", 2, 200),
+			25,
+			practice("wide enough for the pane to stay cool, narrow enough to hold the air still"),
+		),
 	})
 	.openapi("GlazedCoilReceiver");
 
@@ -101,7 +110,7 @@ const EfficiencyLineReceiver = z
 		heldHeatKjPerK: assume(
 			kilojoulesPerKelvin("Heat that fluid and metal at the focus hold.", 0.01, 1000),
 			2,
-			`half a litre of oil and 3 kg of metal; ${PRACTICE}`,
+			practice("half a litre of oil and 3 kg of metal"),
 		),
 	})
 	.openapi("EfficiencyLineReceiver");

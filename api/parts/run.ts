@@ -1,4 +1,4 @@
-import { sunDay } from "../../src/index.ts";
+import { derived, type Grounds, sunDay } from "../../src/index.ts";
 import type { Fill } from "../wire/defaults.ts";
 import { dateOf, instantOf, isoText } from "../wire/time-zone.ts";
 import { toSi } from "../wire/units.ts";
@@ -27,26 +27,26 @@ export function runOf(asked: Asked, fill: Fill): Run {
 	const sun = sunDay(noon, toSi.degrees(asked.site.latitude), toSi.degrees(asked.site.longitude));
 	const shown = (time: number) =>
 		dateOf(time, zone) === asked.date ? isoText(time, zone).slice(11, 16) : isoText(time, zone);
-	const filled = (name: string, time: number, why: string): number => {
-		fill(`/${name}`, shown(time), why);
+	const filled = (name: string, time: number, grounds: Grounds): number => {
+		fill(`/${name}`, shown(time), grounds);
 		return time;
 	};
 	const startOf = () => {
 		if (sun.kind === "riseAndSet")
-			return filled("startTime", Math.floor(sun.sunrise / MINUTE) * MINUTE, "sunrise");
+			return filled("startTime", Math.floor(sun.sunrise / MINUTE) * MINUTE, derived("sunrise"));
 		return filled(
 			"startTime",
 			instantOf(asked.date, "00:00", zone),
-			"the sun does not rise or set on this day",
+			derived("the sun does not rise or set on this day"),
 		);
 	};
 	const endOf = () => {
 		if (sun.kind === "riseAndSet")
-			return filled("endTime", Math.ceil(sun.sunset / MINUTE) * MINUTE, "sunset");
+			return filled("endTime", Math.ceil(sun.sunset / MINUTE) * MINUTE, derived("sunset"));
 		return filled(
 			"endTime",
 			instantOf(asked.date, "23:59", zone),
-			"the sun does not rise or set on this day",
+			derived("the sun does not rise or set on this day"),
 		);
 	};
 	return {

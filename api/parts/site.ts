@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import type { Site as CoreSite } from "../../src/index.ts";
+import { type Site as CoreSite, lookedUp, practice } from "../../src/index.ts";
 import { assume, type Fill } from "../wire/defaults.ts";
 import { isTimeZone, timeZoneAt } from "../wire/time-zone.ts";
 import { degrees, metres, ratio, toSi } from "../wire/units.ts";
@@ -27,7 +27,7 @@ export const Site = z
 		albedo: assume(
 			ratio("Share of light that the ground throws back.", 0, 1),
 			0.2,
-			"dry ground and grass; common practice, no source",
+			practice("dry ground and grass"),
 		),
 	})
 	.openapi("Site", {
@@ -52,7 +52,7 @@ export function zoneOf(site: Site, fill: Fill): string {
 		fill(
 			"/site/timeZone",
 			timeZoneAt(site.latitude, site.longitude),
-			"looked up from the coordinates; near a border it may be the neighbour's",
+			lookedUp("looked up from the coordinates; near a border it may be the neighbour's"),
 		)
 	);
 }

@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { TURBIDITY_CLASSES, type TurbidityClass } from "../../src/index.ts";
+import { handbook, practice, TURBIDITY_CLASSES, type TurbidityClass, unconfirmed } from "../../src/index.ts";
 import { instant } from "../wire/calendar.ts";
 import { assume } from "../wire/defaults.ts";
 import { celsius, metresPerSecond, wattsPerSquareMetre } from "../wire/units.ts";
@@ -10,14 +10,14 @@ const MEANINGS = CLASSES.map(
 	(name) => `${name} (${TURBIDITY_CLASSES[name].turbidity}, ${TURBIDITY_CLASSES[name].meaning})`,
 ).join(", ");
 
-const WIND = "a light breeze; common practice, no source";
+const WIND = practice("a light breeze");
 
 /** Not a component of its own: an object whose `kind` may be left out cannot stand behind a discriminator. */
 const ClearSky = z.strictObject({
 	kind: assume(
 		z.literal("clear").meta({ description: "A cloudless day, worked out from how turbid the air is." }),
 		"clear",
-		"a clear day shows what the plant can do",
+		practice("a clear day shows what the plant can do"),
 	),
 	linkeTurbidity: assume(
 		z.union([z.number().min(1).max(12), z.enum(CLASSES)]).meta({
@@ -25,17 +25,17 @@ const ClearSky = z.strictObject({
 			"x-unit": "1",
 		}),
 		3,
-		"clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory)",
+		unconfirmed(handbook("clear warm air", "Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48")),
 	),
 	ambientMinC: assume(
 		celsius("Air temperature at dawn, the day's lowest.", -60, 55),
 		10,
-		"a mild day; common practice, no source",
+		practice("a mild day"),
 	),
 	ambientMaxC: assume(
 		celsius("Air temperature in mid-afternoon, the day's highest.", -60, 60),
 		20,
-		"a mild day; common practice, no source",
+		practice("a mild day"),
 	),
 	windMPerS: assume(metresPerSecond("Wind at the plant, all day.", 0, 40), 2, WIND),
 });
@@ -65,7 +65,7 @@ const MeasuredSky = z
 		ambientC: assume(
 			oneOrColumn(celsius("Air temperature.", -60, 60)),
 			15,
-			"half way between the dawn and the afternoon of the clear day's defaults; common practice, no source",
+			practice("half way between the dawn and the afternoon of the clear day's defaults"),
 		),
 		windMPerS: assume(oneOrColumn(metresPerSecond("Wind at the plant.", 0, 40)), 2, WIND),
 	})

@@ -1,10 +1,9 @@
 import { z } from "@hono/zod-openapi";
-import type { DaySpreads } from "../../src/index.ts";
+import { type DaySpreads, handbook, measured, practice, standard, unconfirmed } from "../../src/index.ts";
 import { assume } from "../wire/defaults.ts";
 import { kelvinDifference, ratio } from "../wire/units.ts";
 import { OF_A_DAY } from "./spread-names.ts";
 
-const PRACTICE = "common practice, no source";
 const share = (description: string) => ratio(`${description} Standard deviation.`, 0, 0.2);
 const relative = (description: string) =>
 	ratio(`${description} Standard deviation, relative: 0.1 is a tenth of the value.`, 0, 1);
@@ -15,74 +14,98 @@ export const Spreads = z
 		linkeTurbidity: assume(
 			ratio("Haze of a clear sky, as Linke turbidity. Standard deviation.", 0, 3),
 			0.7,
-			"how well it is known of most places: Remund et al., ISES Solar World Congress, Göteborg 2003",
+			measured(
+				"how well it is known of most places",
+				"Remund et al., ISES Solar World Congress, Göteborg 2003",
+			),
 		),
 		measuredIrradiance: assume(
 			relative("Of a measured sky's irradiance."),
 			0.03,
-			"a first-class pyranometer in the field, daily sums within 5 % at 95 %: ISO 9060 and WMO-No. 8 (from memory)",
+			unconfirmed(
+				standard(
+					"a first-class pyranometer in the field, daily sums within 5 % at 95 %",
+					"ISO 9060; WMO-No. 8",
+				),
+			),
 		),
 		reflectance: assume(
 			share("Of the mirror."),
 			0.02,
-			"between lots of one mirror material, and with its age; NREL/TP-255-2091 (1983) (from memory)",
+			unconfirmed(
+				measured("between lots of one mirror material, and with its age", "NREL/TP-255-2091 (1983)"),
+			),
 		),
-		cleanliness: assume(share("Of the mirror."), 0.03, "0.90 to 0.97 between two washings (from memory)"),
+		cleanliness: assume(
+			share("Of the mirror."),
+			0.03,
+			unconfirmed(practice("0.90 to 0.97 between two washings")),
+		),
 		slopeError: assume(
 			relative("Of the mirror's surface."),
 			0.3,
-			`seldom measured, mostly judged from the spot; ${PRACTICE}`,
+			practice("seldom measured, mostly judged from the spot"),
 		),
 		absorptance: assume(
 			share("Of the receiver's surface."),
 			0.02,
-			"black paint, 0.92–0.97; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory)",
+			unconfirmed(
+				handbook("black paint, 0.92–0.97", "Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4"),
+			),
 		),
 		opticalEfficiency: assume(
 			share("Of an efficiency line."),
 			0.03,
-			`a test out of doors, its beam within 2 % and its flow within 1 %; ${PRACTICE}`,
+			practice("a test out of doors, its beam within 2 % and its flow within 1 %"),
 		),
 		lossCoefficient: assume(
 			relative("Of an efficiency line."),
 			0.15,
-			`the slope of a test line is known less well than its start; ${PRACTICE}`,
+			practice("the slope of a test line is known less well than its start"),
 		),
 		receiverConvection: assume(
 			relative("Heat that wind and air take from the receiver."),
 			0.25,
-			"how far published cavity correlations lie apart, and more in wind; Leibfried & Ortjohann, J. Sol. Energy Eng. 117 (1995) 75 (from memory)",
+			unconfirmed(
+				measured(
+					"how far published cavity correlations lie apart, and more in wind",
+					"Leibfried & Ortjohann, J. Sol. Energy Eng. 117 (1995) 75",
+				),
+			),
 		),
 		coilFilm: assume(
 			relative("Film coefficient inside the coil."),
 			0.32,
-			"published formulas for oil in a helix lie from −40 to +70 % of one another, taken as 5 and 95 %: Schmidt 1967, Janssen & Hoogendoorn 1978, Manlapaz & Churchill 1981",
+			measured(
+				"published formulas for oil in a helix lie from −40 to +70 % of one another, taken as 5 and 95 %",
+				"Schmidt 1967; Janssen & Hoogendoorn 1978; Manlapaz & Churchill 1981",
+			),
 		),
 		laggingLoss: assume(
 			relative("Heat through the lagging of pipes and receiver."),
 			0.2,
-			`8 % among products of one kind, the rest gaps, joints and supports; ${PRACTICE}`,
+			practice("8 % among products of one kind, the rest gaps, joints and supports"),
 		),
 		tankLoss: assume(
 			relative("Heat through the tank's shell."),
 			0.2,
-			`connections and feet bridge the lagging; ${PRACTICE}`,
+			practice("connections and feet bridge the lagging"),
 		),
 		pumpFlow: assume(
 			relative("Flow of the pump."),
 			0.1,
-			`cold and hot oil pass a small gear pump unlike; ${PRACTICE}`,
+			practice("cold and hot oil pass a small gear pump unlike"),
 		),
 		ambientK: assume(
 			kelvinDifference("Air, all day. Standard deviation.", 0, 15),
 			1.5,
-			`from the nearest station to the roof; ${PRACTICE}`,
+			practice("from the nearest station to the roof"),
 		),
-		wind: assume(relative("Wind at the plant."), 0.4, `shelter differs from roof to roof; ${PRACTICE}`),
+		wind: assume(relative("Wind at the plant."), 0.4, practice("shelter differs from roof to roof")),
 		coldWaterK: assume(
 			kelvinDifference("Of the mains, and of the tank filled from it. Standard deviation.", 0, 10),
 			1,
-			`a day's mains against the month's mean; ${PRACTICE}`,
+			practice("a day's mains against the month's mean"),
 		),
 	})
 	.openapi("Spreads", {

@@ -1,17 +1,25 @@
 import { z } from "@hono/zod-openapi";
-import { boilingPoint, type Tank as CoreTank, standardPressure, WALL_MATERIALS } from "../../src/index.ts";
+import {
+	boilingPoint,
+	type Tank as CoreTank,
+	derived,
+	practice,
+	standard,
+	standardPressure,
+	unconfirmed,
+	WALL_MATERIALS,
+} from "../../src/index.ts";
 import { assume, type Fill, part } from "../wire/defaults.ts";
 import { celsius, kilopascals, litres, metres, millimetres, ratio, toSi } from "../wire/units.ts";
 import { coreInsulation, insulation } from "./insulation.ts";
 import { wall } from "./tube.ts";
 
-const PRACTICE = "common practice, no source";
 const MOST_NODES = 50;
 
 const TankInsulation = insulation(
 	"polyurethane",
 	80,
-	`foamed in place between tank and jacket; ${PRACTICE}`,
+	practice("foamed in place between tank and jacket"),
 	500,
 ).openapi("TankInsulation", { description: "Lagging around the tank, ends included." });
 
@@ -21,27 +29,27 @@ export const Tank = z
 		fillL: litres("Water in it. Left out, the tank is full.", 5, 20_000).optional(),
 		heightM: metres("Of the vessel. Left out, it follows from diameter or proportion.", 0.1, 10).optional(),
 		diameterM: metres("Inside. Left out, it follows from height or proportion.", 0.1, 6).optional(),
-		wallMaterial: wall(
-			"What the tank is made of.",
-			"stainlessSteel",
-			`does not rust in hot water; ${PRACTICE}`,
+		wallMaterial: wall("What the tank is made of.", "stainlessSteel", practice("does not rust in hot water")),
+		wallThicknessMm: assume(
+			millimetres("Of its wall.", 0.3, 30),
+			2,
+			practice("sheet that is welded by hand"),
 		),
-		wallThicknessMm: assume(millimetres("Of its wall.", 0.3, 30), 2, PRACTICE),
 		insulation: part(TankInsulation),
 		fittingsFactor: assume(
 			ratio("Multiplies the shell's heat loss for pipes, feet and sensors.", 1, 5),
 			1.3,
-			`connections and feet bridge the lagging; ${PRACTICE}`,
+			practice("connections and feet bridge the lagging"),
 		),
 		inletHeight: assume(
 			ratio("Where cold water enters, as a share of the height.", 0, 1),
 			0.05,
-			"cold in at the bottom keeps layers apart",
+			practice("cold in at the bottom keeps layers apart"),
 		),
 		outletHeight: assume(
 			ratio("Where hot water leaves, as a share of the height.", 0, 1),
 			1,
-			"hot out at the top, where it is hottest",
+			practice("hot out at the top, where it is hottest"),
 		),
 		nodes: z
 			.int()
@@ -70,7 +78,7 @@ export const Tank = z
 		vented: assume(
 			z.boolean().meta({ description: "Open to the air, or closed under pressure." }),
 			true,
-			"an open vent cannot burst",
+			practice("an open vent cannot burst"),
 		),
 		reliefPressureKpa: kilopascals(
 			"Set pressure of the relief valve of a closed tank, above the air's. Left out: 600 kPa. Not for a vented tank.",
@@ -83,7 +91,7 @@ export const Tank = z
 				"x-unit": "°C",
 			}),
 			"outdoors",
-			"the harder case",
+			practice("the harder case"),
 		),
 	})
 	.openapi("Tank", {
@@ -102,7 +110,7 @@ const RELIEF_KPA = 600; // [kPa] above the air's: the usual relief valve of a wa
 export function coreTank(tank: Tank, mainsC: number, fill: Fill): CoreTank {
 	const volume = toSi.litres(tank.volumeL);
 	const { height, diameter } = proportions(tank, volume, fill);
-	const fillL = tank.fillL ?? fill("/tank/fillL", tank.volumeL, "a full tank");
+	const fillL = tank.fillL ?? fill("/tank/fillL", tank.volumeL, practice("a full tank"));
 	const metal = WALL_MATERIALS[tank.wallMaterial];
 	return {
 		fill: toSi.litres(fillL),
@@ -136,17 +144,17 @@ function proportions(
 ): { readonly height: number; readonly diameter: number } {
 	const diameterAt = (height: number) => Math.sqrt((4 * volume) / (Math.PI * height));
 	const heightAt = (diameter: number) => (4 * volume) / (Math.PI * diameter * diameter);
-	const why = "follows from the volume";
+	const given = derived("follows from the volume");
 	if (tank.heightM !== undefined)
 		return {
 			height: tank.heightM,
-			diameter: tank.diameterM ?? fill("/tank/diameterM", diameterAt(tank.heightM), why),
+			diameter: tank.diameterM ?? fill("/tank/diameterM", diameterAt(tank.heightM), given),
 		};
-	const slender = `${why} at a height of ${PROPORTION} diameters; ${PRACTICE}`;
+	const slender = practice(`follows from the volume at a height of ${PROPORTION} diameters`);
 	const diameter =
 		tank.diameterM ?? fill("/tank/diameterM", Math.cbrt((4 * volume) / (Math.PI * PROPORTION)), slender);
 	return {
-		height: fill("/tank/heightM", heightAt(diameter), tank.diameterM === undefined ? slender : why),
+		height: fill("/tank/heightM", heightAt(diameter), tank.diameterM === undefined ? slender : given),
 		diameter,
 	};
 }
@@ -154,11 +162,15 @@ function proportions(
 function startTemperatures(tank: Tank, mainsC: number, fill: Fill): Float64Array {
 	const start =
 		tank.startTemperatureC ??
-		fill("/tank/startTemperatureC", mainsC, "filled from the mains, at its temperature");
+		fill("/tank/startTemperatureC", mainsC, derived("filled from the mains, at its temperature"));
 	if (typeof start !== "number") return Float64Array.from(start, toSi.celsius);
 	const nodes =
 		tank.nodes ??
-		fill("/tank/nodes", NODES, "more change the litres at the tap by less than 2 %; fewer blur the layers");
+		fill(
+			"/tank/nodes",
+			NODES,
+			derived("more change the litres at the tap by less than 2 %; fewer blur the layers"),
+		);
 	return new Float64Array(nodes).fill(toSi.celsius(start));
 }
 
@@ -169,7 +181,7 @@ function reliefPressure(tank: Tank, fill: Fill): number {
 			fill(
 				"/tank/reliefPressureKpa",
 				RELIEF_KPA,
-				"the usual relief valve of a water heater, EN 1490 (value from memory)",
+				unconfirmed(standard("the usual relief valve of a water heater", "EN 1490")),
 			),
 	);
 }

@@ -1,17 +1,17 @@
 import { z } from "@hono/zod-openapi";
-import { WALL_MATERIALS, type WallMaterialId } from "../../src/index.ts";
+import { type Grounds, WALL_MATERIALS, type WallMaterialId } from "../../src/index.ts";
 import { assume } from "../wire/defaults.ts";
 import { millimetres } from "../wire/units.ts";
 
 export const WALLS = Object.keys(WALL_MATERIALS) as [WallMaterialId, ...WallMaterialId[]];
 
 /** Bore and outside of a tube, with the defaults of its place. */
-export function tube(innerMm: number, outerMm: number, why: string) {
+export function tube(innerMm: number, outerMm: number, grounds: Grounds) {
 	return {
-		innerDiameterMm: assume(millimetres("Bore of the tube.", 2, 200), innerMm, why),
-		outerDiameterMm: assume(millimetres("Outside of the tube, without lagging.", 3, 220), outerMm, why),
+		innerDiameterMm: assume(millimetres("Bore of the tube.", 2, 200), innerMm, grounds),
+		outerDiameterMm: assume(millimetres("Outside of the tube, without lagging.", 3, 220), outerMm, grounds),
 	};
 }
 
-export const wall = (description: string, material: WallMaterialId, why: string) =>
-	assume(z.enum(WALLS).meta({ description }), material, why);
+export const wall = (description: string, material: WallMaterialId, grounds: Grounds) =>
+	assume(z.enum(WALLS).meta({ description }), material, grounds);

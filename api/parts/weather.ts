@@ -2,6 +2,7 @@ import {
 	type MeasuredSky as CoreMeasuredSky,
 	clearSkyMethods,
 	type DaySky,
+	derived,
 	type Method,
 	measuredSkyMethods,
 	type Site,
@@ -58,7 +59,13 @@ function coreMeasuredSky(sky: MeasuredSky, fill: Fill): CoreMeasuredSky {
 		time: rowTimes(sky),
 		beam: sky.beamIrradianceWPerM2,
 		diffuse: beamAlone
-			? filled(fill("/sky/diffuseIrradianceWPerM2", 0, "only beam was given, and a dish uses nothing else"))
+			? filled(
+					fill(
+						"/sky/diffuseIrradianceWPerM2",
+						0,
+						derived("only beam was given, and a dish uses nothing else"),
+					),
+				)
 			: sky.diffuseIrradianceWPerM2,
 		global: sky.globalIrradianceWPerM2,
 		ambient: filled(sky.ambientC).map(toSi.celsius),

@@ -1,31 +1,31 @@
 import { z } from "@hono/zod-openapi";
+import type { Grounds } from "../../src/index.ts";
 import { pointerTo } from "../validation/faults.ts";
 
 type AssumedValue = string | number | boolean | readonly number[];
 
-/** A value that the caller left out, with what was taken instead and why. */
-export interface Assumed {
+/** A value that the request left out, with what was taken instead and on what grounds. */
+export interface Assumed extends Grounds {
 	readonly pointer: string;
 	readonly value: AssumedValue;
-	readonly why: string;
 }
 
 /** Takes a value that follows from others, and notes that it was not given. Returns the value. */
-export type Fill = <T extends AssumedValue>(pointer: string, value: T, why: string) => T;
+export type Fill = <T extends AssumedValue>(pointer: string, value: T, grounds: Grounds) => T;
 
-const reasons = z.registry<{ readonly why: string }>();
+const reasons = z.registry<Grounds>();
 
 /** A field with a default and the reason for it, both of which the contract shows and the answer repeats. */
 export function assume<T extends z.ZodType>(
 	field: T,
 	value: z.util.NoUndefined<z.output<T>>,
-	why: string,
+	grounds: Grounds,
 ): z.ZodDefault<T> {
 	const { description, ...rest } = field.meta() ?? {};
-	const described = [description, `Default: ${why}.`].filter(Boolean).join(" ");
+	const described = [description, `Default: ${grounds.reason}.`].filter(Boolean).join(" ");
 	const filled = field.default(value);
 	z.globalRegistry.add(filled as z.ZodType, { ...rest, description: described }); // where `meta` would make one more copy
-	reasons.add(filled, { why });
+	reasons.add(filled, grounds);
 	return filled;
 }
 
@@ -37,8 +37,8 @@ export function part<T extends z.ZodObject | z.ZodDiscriminatedUnion>(schema: T)
 /** A `Fill` and the list that it writes. */
 export function filling(): { readonly fill: Fill; readonly filled: readonly Assumed[] } {
 	const filled: Assumed[] = [];
-	const fill: Fill = (pointer, value, why) => {
-		filled.push({ pointer, value, why });
+	const fill: Fill = (pointer, value, grounds) => {
+		filled.push({ pointer, value, ...grounds });
 		return value;
 	};
 	return { fill, filled };
@@ -60,7 +60,7 @@ function walk(
 	switch (def.type) {
 		case "default":
 			if (given !== undefined) return walk(def.innerType as z.core.$ZodTypes, given, value, path);
-			return [{ pointer: pointerTo(path), value: value as AssumedValue, why: reasonOf(schema, path) }];
+			return [{ pointer: pointerTo(path), value: value as AssumedValue, ...groundsOf(schema, path) }];
 		case "optional":
 			return walk(def.innerType as z.core.$ZodTypes, given, value, path);
 		case "pipe":
@@ -104,8 +104,8 @@ function member(holder: unknown, key: PropertyKey): unknown {
 		: undefined;
 }
 
-function reasonOf(schema: z.core.$ZodTypes, path: readonly PropertyKey[]): string {
-	const reason = reasons.get(schema);
-	if (!reason) throw new Error(`${pointerTo(path)} has a default without a reason`);
-	return reason.why;
+function groundsOf(schema: z.core.$ZodTypes, path: readonly PropertyKey[]): Grounds {
+	const grounds = reasons.get(schema);
+	if (!grounds) throw new Error(`${pointerTo(path)} has a default without a reason`);
+	return grounds;
 }

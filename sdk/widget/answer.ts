@@ -111,13 +111,13 @@ export function air({ answer, choice }: Answered, { texts, say, month }: Voice):
 
 /** What the service filled in, for whoever wants to know. */
 export function assumptions({ answer }: Answered, { texts, plural }: Voice): HTMLElement {
-	const rows = answer.assumed.flatMap(({ pointer, value, why }) => [
+	const rows = answer.assumed.flatMap(({ pointer, value, reason }) => [
 		element(
 			"dt",
 			{},
 			`${pointer.slice(1).replaceAll("/", " › ")}: ${typeof value === "object" ? JSON.stringify(value) : String(value)}`,
 		),
-		element("dd", {}, why),
+		element("dd", {}, reason),
 	]);
 	return element(
 		"details",

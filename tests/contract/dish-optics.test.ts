@@ -168,7 +168,7 @@ describe("200", () => {
 		expect(assumed.map(({ pointer }) => pointer)).toEqual(
 			expect.arrayContaining(["/beamIrradianceWPerM2", "/date", "/elevationM", "/dish/reflectance"]),
 		);
-		expect(assumed.every(({ why }) => why.length > 5)).toBe(true);
+		expect(assumed.every(({ reason }) => reason.length > 5)).toBe(true);
 	});
 });
 

@@ -55,9 +55,9 @@ describe("200", () => {
 			expect(answer.low!).toBeLessThan(answer.central!);
 			expect(answer.high!).toBeGreaterThan(answer.central!);
 		}
-		for (const { name, spread, why, effect } of range.inputs) {
+		for (const { name, spread, reason, effect } of range.inputs) {
 			expect(spread, name).toBeGreaterThan(0);
-			expect(why.length, name).toBeGreaterThan(10);
+			expect(reason.length, name).toBeGreaterThan(10);
 			if (["reflectance", "cleanliness", "absorptance"].includes(name)) {
 				expect(effect.flowLPerMin, name).toBeGreaterThan(0);
 				expect(effect.apertureNeededM2!, name).toBeLessThan(0);

@@ -180,7 +180,7 @@ describe("200", () => {
 		);
 		expect(pointers.filter((pointer) => /control|expansion/.test(pointer))).toEqual([]);
 		expect(assumed).toContainEqual(
-			expect.objectContaining({ pointer: "/returnTemperatureC", value: 85, why: expect.any(String) }),
+			expect.objectContaining({ pointer: "/returnTemperatureC", value: 85, reason: expect.any(String) }),
 		);
 	});
 

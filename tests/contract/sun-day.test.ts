@@ -24,7 +24,7 @@ describe("200", () => {
 		expect(answer.assumed).toContainEqual({
 			pointer: "/timeZone",
 			value: "America/Denver",
-			why: expect.stringContaining("coordinates"),
+			reason: expect.stringContaining("coordinates"),
 		});
 	});
 

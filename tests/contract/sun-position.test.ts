@@ -42,7 +42,9 @@ describe("200", () => {
 			time: ["2025-03-20T12:00:00Z"],
 		});
 		expect(elevationM).toBe(0);
-		expect(assumed).toEqual([{ pointer: "/elevationM", value: 0, why: "sea level" }]);
+		expect(assumed).toEqual([
+			{ pointer: "/elevationM", value: 0, reason: "sea level", basis: "commonPractice", confirmed: true },
+		]);
 	});
 
 	it("reads a plus sign that was not escaped", async () => {

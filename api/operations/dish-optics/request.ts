@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { FLUID_IDS } from "../../../src/index.ts";
+import { FLUID_IDS, practice } from "../../../src/index.ts";
 import { LIMITS } from "../../config/limits.ts";
 import { Dish } from "../../parts/dish.ts";
 import { Receiver } from "../../parts/receiver.ts";
@@ -19,7 +19,7 @@ export const DishOpticsRequest = z
 				.enum(FLUID_IDS)
 				.meta({ description: "What carries the heat; it sizes what the receiver leaves open." }),
 			"mineralOilVg32",
-			"stays liquid in frost and does not boil; common practice, no source",
+			practice("stays liquid in frost and does not boil"),
 		),
 		latitude: degrees(
 			"North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons.",
@@ -31,24 +31,30 @@ export const DishOpticsRequest = z
 				"Day of the year that the figures are for: it moves the aperture of an off-axis dish on a polar axis.",
 			),
 			"2025-03-20",
-			"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
+			practice(
+				"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
+			),
 		),
 		beamIrradianceWPerM2: assume(
 			wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400),
 			800,
-			`a clear day; ${SAME}`,
+			practice(`a clear day; ${SAME}`),
 		),
 		oilTemperatureC: assume(
 			celsius("Mean of the fluid in the receiver, that light caught and heat lost are weighed at.", -20, 300),
 			80,
-			SAME,
+			practice(SAME),
 		),
 		...air,
-		windMPerS: assume(metresPerSecond("Wind at the receiver.", 0, 40), 2, `a light breeze; ${SAME}`),
+		windMPerS: assume(
+			metresPerSecond("Wind at the receiver.", 0, 40),
+			2,
+			practice(`a light breeze; ${SAME}`),
+		),
 		sunAltitudeDeg: assume(
 			degrees("How high the sun stands: how far the receiver looks down.", 0, 90),
 			45,
-			`the middle of a working day; ${SAME}`,
+			practice(`the middle of a working day; ${SAME}`),
 		),
 		curveApertureDiameterM: z
 			.array(metres("Diameter of the receiver's aperture.", 0.005, 5))

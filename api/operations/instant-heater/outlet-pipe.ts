@@ -1,15 +1,14 @@
 import { z } from "@hono/zod-openapi";
+import { practice } from "../../../src/index.ts";
 import { insulation } from "../../parts/insulation.ts";
 import { tube, wall } from "../../parts/tube.ts";
 import { assume, part } from "../../wire/defaults.ts";
 import { litres, metres, minutes } from "../../wire/units.ts";
 
-const PRACTICE = "common practice, no source";
-
 const OutletInsulation = insulation(
 	"mineralWool",
 	25,
-	`stands the steam of a dry receiver, and as thick as a plant's pipes have it; ${PRACTICE}`,
+	practice("stands the steam of a dry receiver, and as thick as a plant's pipes have it"),
 	300,
 ).openapi("OutletInsulation", { description: "Lagging around the pipe to the tap." });
 
@@ -18,10 +17,10 @@ export const OutletPipe = z
 		lengthM: assume(
 			metres("From the receiver to the tap; 0 where the water is drawn at the focus.", 0, 200),
 			3,
-			`from the focus of a small dish down its mount to a tap beside it; ${PRACTICE}`,
+			practice("from the focus of a small dish down its mount to a tap beside it"),
 		),
-		...tube(13, 15, `15 mm copper tube, as taps are fed by; ${PRACTICE}`),
-		material: wall("What the pipe is made of.", "copper", `bends and solders easily; ${PRACTICE}`),
+		...tube(13, 15, practice("15 mm copper tube, as taps are fed by")),
+		material: wall("What the pipe is made of.", "copper", practice("bends and solders easily")),
 		insulation: part(OutletInsulation),
 	})
 	.openapi("OutletPipe", {

@@ -15,8 +15,10 @@ import {
 	measuredSkyMethods,
 	type OilVessel,
 	type SunDay,
+	standard,
 	standardPressure,
 	sunDay,
+	unconfirmed,
 } from "../../../src/index.ts";
 import { coreDish } from "../../parts/dish.ts";
 import { corePipe } from "../../parts/pipe.ts";
@@ -127,8 +129,9 @@ interface Span {
 
 const MINUTE = 60; // [s]
 const HALF_WINDOW = 7200; // [s] 10 to 14 h by the sun: the hours in which ASAE S580.1 tests (from memory)
-const WHY_WINDOW =
-	"two hours either side of solar noon, the hours in which ASAE S580.1 tests solar cookers (from memory)";
+const WINDOW = unconfirmed(
+	standard("two hours either side of solar noon, the hours in which solar cookers are tested", "ASAE S580.1"),
+);
 
 export interface WindowAsked {
 	readonly site: Site;
@@ -143,7 +146,7 @@ export function spanOf(asked: WindowAsked, date: string, fill: Fill): Span {
 	const end = (name: string, given: string | undefined, time: number): number => {
 		if (given !== undefined) return instantOf(date, given, zone);
 		const minute = Math.round(time / MINUTE) * MINUTE;
-		fill(`/${name}`, isoText(minute, zone).slice(11, 16), WHY_WINDOW);
+		fill(`/${name}`, isoText(minute, zone).slice(11, 16), WINDOW);
 		return minute;
 	};
 	return {

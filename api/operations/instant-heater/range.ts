@@ -6,7 +6,7 @@ import {
 	rangedInstant,
 	rangeMethods,
 } from "../../../src/index.ts";
-import { ranged, wireAnswer } from "../../parts/range.ts";
+import { groundsOfSpread, ranged, spreadGrounds, wireAnswer } from "../../parts/range.ts";
 import { type Assumed, defaultsTaken } from "../../wire/defaults.ts";
 import { litresPerMinute, ratio, squareMetres, watts } from "../../wire/units.ts";
 import type { InstantPlan } from "./plan.ts";
@@ -36,7 +36,7 @@ export const InstantRange = z
 				z.strictObject({
 					name: z.enum(INSTANT_SPREAD_NAMES).meta({ description: "Which input, as in `spreads`." }),
 					spread: z.number().meta({ description: "Its standard deviation, in the unit of `spreads`." }),
-					why: z.string().meta({ description: "Why so much." }),
+					...spreadGrounds,
 					effect: Effect,
 				}),
 			)
@@ -109,7 +109,7 @@ function wireRange(
 			return {
 				name,
 				spread: spreads[name],
-				why: taken.find(({ pointer }) => pointer === `/${name}`)?.why ?? "as the request states",
+				...groundsOfSpread(taken, name),
 				effect: {
 					flowLPerMin: feed(effects.flow!),
 					powerW: effects.power!,

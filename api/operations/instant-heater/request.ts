@@ -1,4 +1,5 @@
 import { z } from "@hono/zod-openapi";
+import { practice, standard, unconfirmed } from "../../../src/index.ts";
 import { Dish } from "../../parts/dish.ts";
 import { Receiver } from "../../parts/receiver.ts";
 import { Site } from "../../parts/site.ts";
@@ -21,20 +22,16 @@ import { InstantSpreads } from "./spread.ts";
 import { OilVesselWire } from "./vessel.ts";
 
 const MOST_LEVELS = 24;
-const MILD = "a mild day; common practice, no source";
+const MILD = practice("a mild day");
 
 const LevelAir = z
 	.strictObject({
 		ambientC: assume(celsius("Air temperature.", -60, 60), 20, MILD),
-		windMPerS: assume(
-			metresPerSecond("Wind at the plant.", 0, 40),
-			2,
-			"a light breeze; common practice, no source",
-		),
+		windMPerS: assume(metresPerSecond("Wind at the plant.", 0, 40), 2, practice("a light breeze")),
 		sunAltitudeDeg: assume(
 			degrees("How high the sun stands, which tilts the receiver.", 0, 90),
 			45,
-			"the middle of a working day",
+			practice("the middle of a working day"),
 		),
 	})
 	.openapi("LevelAir", { description: "Air and sun's height that go with `beamIrradianceWPerM2`." });
@@ -43,12 +40,17 @@ const WATER = {
 	mainsTemperatureC: assume(
 		celsius("Of the cold feed.", 0, 30),
 		10,
-		"EN 16147 and EU 812/2013 reckon with 10 °C (from memory)",
+		unconfirmed(
+			standard("the cold feed that water heaters are rated with", "EN 16147; Regulation (EU) 812/2013"),
+		),
 	),
 	wantedTemperatureC: assume(
 		celsius("Of the water at the tap.", 5, 95),
 		40,
-		"a warm shower; Regulation (EU) 814/2013, Annex I, counts mixed water at 40 °C",
+		standard(
+			"a warm shower, and the mixed water that water heaters are rated by",
+			"Regulation (EU) 814/2013, Annex I",
+		),
 	),
 	wantedFlowLPerMin: litresPerMinute(
 		"Flow that is wanted, in litres at the cold feed. Left out, any flow at the wanted temperature will do.",
@@ -58,7 +60,7 @@ const WATER = {
 	linePressureKpa: assume(
 		kilopascals("Of the water line, above the air's; 0 for an open line.", 0, 1000),
 		200,
-		"a usual house line; common practice, no source",
+		practice("a usual house line"),
 	),
 };
 
@@ -71,7 +73,7 @@ export const InstantRequest = z
 					"`direct`: the water runs through the receiver, and along `outletPipe` to the tap. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it; the vessel stands at the tap, and no pipe between is reckoned with.",
 			}),
 			"direct",
-			"the simplest, and what people ask for first",
+			practice("the simplest, and what people ask for first"),
 		),
 		...WATER,
 		dish: Dish,
@@ -85,7 +87,7 @@ export const InstantRequest = z
 				.max(MOST_LEVELS)
 				.meta({ description: "Beam levels to answer for, each as if it lasted.", "x-unit": "W/m²" }),
 			[400, 600, 800, 1000],
-			"haze or a low sun, fair, clear, very clear on a mountain",
+			practice("haze or a low sun, fair, clear, very clear on a mountain"),
 		),
 		levelAir: part(LevelAir),
 		date: calendarDate(
@@ -98,11 +100,11 @@ export const InstantRequest = z
 			"Local time until which it is wanted. Left out: two hours after solar noon. Only with a date.",
 		).optional(),
 		sky: Sky.optional(),
-		stepMin: assume(minutes("Between rows of the day.", 5, 60), 20, "some thirty rows a day"),
+		stepMin: assume(minutes("Between rows of the day.", 5, 60), 20, practice("some thirty rows a day")),
 		largestDiameterM: assume(
 			metres("Of the largest dish that the search for a larger one tries.", 0.5, 20),
 			12,
-			"larger ones are no longer built for a house; common practice, no source",
+			practice("larger ones are no longer built for a house"),
 		),
 		withRange: assume(
 			z.boolean().meta({
@@ -110,7 +112,7 @@ export const InstantRequest = z
 					"Whether to tell between what flow, power and aperture lie, by what is not known exactly.",
 			}),
 			false,
-			"the answer for the heater as stated comes fastest",
+			practice("the answer for the heater as stated comes fastest"),
 		),
 		spreads: InstantSpreads.optional(),
 	})

@@ -22,7 +22,7 @@ import { coilRoom, coreVessel } from "./vessel.ts";
 
 type InstantRule = Rule<InstantRequest>;
 
-const asIs = <T>(_pointer: string, value: T, _why: string): T => value;
+const asIs = <T>(_pointer: string, value: T, _grounds: unknown): T => value;
 
 const wantedAboveMains: InstantRule = ({ wantedTemperatureC, mainsTemperatureC }) =>
 	wantedTemperatureC > mainsTemperatureC

@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import type { InstantSpreads as CoreSpreads } from "../../../src/index.ts";
+import { type InstantSpreads as CoreSpreads, derived } from "../../../src/index.ts";
 import { Spreads } from "../../parts/spread.ts";
 import { OF_AN_INSTANT } from "../../parts/spread-names.ts";
 import { assume } from "../../wire/defaults.ts";
@@ -21,7 +21,7 @@ export const InstantSpreads = z
 				1,
 			),
 			0.2,
-			"films inside and outside a coil in oil; the error of the correlations used, ± 20 % together",
+			derived("films inside and outside a coil in oil; the error of the correlations used, ± 20 % together"),
 		),
 	})
 	.openapi("InstantSpreads", {

@@ -1,10 +1,14 @@
 import { z } from "@hono/zod-openapi";
 import {
 	type Tank as CoreTank,
+	derived,
 	FLUID_IDS,
 	type FluidId,
 	fluidById,
 	type OilVessel,
+	practice,
+	standard,
+	unconfirmed,
 	WALL_MATERIALS,
 } from "../../../src/index.ts";
 import { Coil, coreCoil } from "../../parts/coil.ts";
@@ -22,13 +26,12 @@ import {
 	toSi,
 } from "../../wire/units.ts";
 
-const PRACTICE = "common practice, no source";
 const OILS = FLUID_IDS.filter((id) => id.endsWith("Oil") || id.startsWith("mineralOil")) as [
 	FluidId,
 	...FluidId[],
 ];
 
-const VesselInsulation = insulation("mineralWool", 80, `stands the heat of oil; ${PRACTICE}`, 500).openapi(
+const VesselInsulation = insulation("mineralWool", 80, practice("stands the heat of oil"), 500).openapi(
 	"VesselInsulation",
 	{ description: "Lagging around the vessel, ends included." },
 );
@@ -38,36 +41,36 @@ export const OilVesselWire = z
 		fluid: assume(
 			z.enum(OILS).meta({ description: "The oil in it." }),
 			"mineralOilVg32",
-			`sold everywhere as hydraulic oil; ${PRACTICE}`,
+			practice("sold everywhere as hydraulic oil"),
 		),
 		volumeL: assume(
 			litres("Oil in it, measured out at 20 °C.", 1, 500),
 			20,
-			`charges within an hour or so under a small dish; ${PRACTICE}`,
+			practice("charges within an hour or so under a small dish"),
 		),
 		diameterM: metres("Inside. Left out: 1.5 times as high as wide.", 0.05, 2).optional(),
-		wallMaterial: wall(
-			"What the vessel is made of.",
-			"steel",
-			`cheap, and oil keeps it from rust; ${PRACTICE}`,
+		wallMaterial: wall("What the vessel is made of.", "steel", practice("cheap, and oil keeps it from rust")),
+		wallThicknessMm: assume(
+			millimetres("Of its wall.", 0.3, 30),
+			2,
+			practice("sheet that is welded by hand"),
 		),
-		wallThicknessMm: assume(millimetres("Of its wall.", 0.3, 30), 2, PRACTICE),
 		insulation: part(VesselInsulation),
 		fittingsFactor: assume(
 			ratio("Multiplies the shell's heat loss for pipes, feet and sensors.", 1, 5),
 			1.3,
-			`connections and feet bridge the lagging; ${PRACTICE}`,
+			practice("connections and feet bridge the lagging"),
 		),
 		coil: part(Coil),
 		circulationLPerMin: assume(
 			litresPerMinute("Oil between vessel and receiver, while the sun is on.", 0.2, 100),
 			4,
-			`keeps oil under 20 K of rise at the receiver of a small dish; ${PRACTICE}`,
+			practice("keeps oil under 20 K of rise at the receiver of a small dish"),
 		),
 		chargeTemperatureC: assume(
 			celsius("Of the oil when the vessel counts as charged.", 40, 300),
 			150,
-			"the lower end of what an open-vented mineral oil lasts at, DIN 4754 practice (from memory)",
+			unconfirmed(standard("the lower end of what an open-vented mineral oil lasts at", "DIN 4754")),
 		),
 		oilLimitC: celsius(
 			"Temperature of the oil at which the dish turns away. Left out: 20 K below the oil's limit in bulk.",
@@ -77,7 +80,7 @@ export const OilVesselWire = z
 		startTemperatureC: assume(
 			celsius("Of oil and vessel when the sun comes on.", 0, 300),
 			20,
-			"cooled down overnight",
+			practice("cooled down overnight"),
 		),
 	})
 	.openapi("OilVessel", {
@@ -100,7 +103,7 @@ export function coreVessel(vessel: OilVesselWire, fill: Fill): OilVessel {
 		fill(
 			"/vessel/oilLimitC",
 			Math.round(fromSi.celsius(fluid.limits.bulk.temperature)) - UNDER_BULK,
-			`20 K below the limit of ${fluid.name} in bulk`,
+			derived(`20 K below the limit of ${fluid.name} in bulk`),
 		);
 	return {
 		fluid,
@@ -128,7 +131,7 @@ function bodyOf(vessel: OilVesselWire, fill: Fill): Body {
 		fill(
 			"/vessel/diameterM",
 			Math.cbrt((4 * volume) / (Math.PI * SLENDERNESS)),
-			`follows from the volume at a height of ${SLENDERNESS} diameters; ${PRACTICE}`,
+			practice(`follows from the volume at a height of ${SLENDERNESS} diameters`),
 		);
 	return {
 		fill: volume,

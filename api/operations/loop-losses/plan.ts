@@ -6,6 +6,7 @@ import {
 	type LaggingQuestions,
 	type Loop,
 	type LoopConditions,
+	practice,
 	standardPressure,
 	WALL_MATERIALS,
 } from "../../../src/index.ts";
@@ -65,11 +66,7 @@ function returnC(
 ): number {
 	if (returnTemperatureC !== undefined) return returnTemperatureC;
 	const below = Math.max(supplyTemperatureC - RETURN_BELOW, Math.min(supplyTemperatureC, ambientC));
-	return fill(
-		"/returnTemperatureC",
-		below,
-		"15 K below the supply, no colder than the air; common practice, no source",
-	);
+	return fill("/returnTemperatureC", below, practice("15 K below the supply, no colder than the air"));
 }
 
 /** Those asked for, else the usual ones that lie within what is known of the fluid. */
@@ -79,7 +76,7 @@ function startsC({ coldStartTemperatureC, loop }: LoopLossesRequest, fill: Fill)
 	return fill(
 		"/coldStartTemperatureC",
 		COLD_STARTS_C.filter((celsius) => celsius >= low && celsius <= high),
-		"from a frosty morning to a warm loop, as far as the fluid is known",
+		practice("from a frosty morning to a warm loop, as far as the fluid is known"),
 	);
 }
 

@@ -1,11 +1,11 @@
 import { z } from "@hono/zod-openapi";
+import { practice } from "../../../src/index.ts";
 import { Loop } from "../../parts/loop.ts";
 import { air } from "../../parts/still-air.ts";
 import { wall } from "../../parts/tube.ts";
 import { assume, part } from "../../wire/defaults.ts";
 import { celsius, metres, metresPerSecond, millimetres, ratio } from "../../wire/units.ts";
 
-const PRACTICE = "common practice, no source";
 const MOST_TUBES = 10;
 const MOST_THICKER = 12;
 const MOST_STARTS = 20;
@@ -19,7 +19,7 @@ const FurtherTube = z
 			0.02,
 			6,
 		).optional(),
-		material: wall("What it is made of: how rough it is inside.", "copper", `bends easily; ${PRACTICE}`),
+		material: wall("What it is made of: how rough it is inside.", "copper", practice("bends easily")),
 	})
 	.openapi("FurtherTube", {
 		description: "A tube that the pump pushes the fluid through besides the two pipes.",
@@ -36,14 +36,14 @@ export const LoopLossesRequest = z
 			300,
 		).optional(),
 		...air,
-		windMPerS: assume(metresPerSecond("Wind across the pipes.", 0, 40), 2, `a light breeze; ${PRACTICE}`),
+		windMPerS: assume(metresPerSecond("Wind across the pipes.", 0, 40), 2, practice("a light breeze")),
 		furtherTubes: assume(
 			z.array(FurtherTube).max(MOST_TUBES).meta({
 				description:
 					"What else the pump pushes the fluid through: the receiver's tube and the coil. They count for flow and pressure, not for heat, and are taken half-way between supply and return.",
 			}),
 			[],
-			"the pipes alone; receiver and coil add to the pump's work",
+			practice("the pipes alone; receiver and coil add to the pump's work"),
 		),
 		addedThicknessMm: assume(
 			z
@@ -52,17 +52,17 @@ export const LoopLossesRequest = z
 				.max(MOST_THICKER)
 				.meta({ description: "Thicker lagging to compare with, on both pipes, rising." }),
 			[10, 20, 30, 40],
-			"each further centimetre",
+			practice("each further centimetre"),
 		),
 		wetMoistFraction: assume(
 			ratio("Water in the lagging, by volume, once rain has been at it.", 0, 0.15),
 			0.05,
-			`rained on for a season without a cover; ${PRACTICE}`,
+			practice("rained on for a season without a cover"),
 		),
 		coverEmittance: assume(
 			ratio("Of the outside of a weatherproof cover, for heat radiation.", 0.02, 1),
 			0.3,
-			`weathered sheet aluminium; bright it has 0.05, painted 0.9; ${PRACTICE}`,
+			practice("weathered sheet aluminium; bright it has 0.05, painted 0.9"),
 		),
 		coldStartTemperatureC: z
 			.array(celsius("Of all the fluid in the loop.", -40, 300))
@@ -77,7 +77,7 @@ export const LoopLossesRequest = z
 		pumpHoursPerYear: assume(
 			z.number().min(0).max(8784).meta({ description: "That the pump runs in a year.", "x-unit": "h" }),
 			2000,
-			`five or six hours of sun a day; ${PRACTICE}`,
+			practice("five or six hours of sun a day"),
 		),
 	})
 	.openapi("LoopLossesRequest", {

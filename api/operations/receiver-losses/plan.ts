@@ -5,6 +5,7 @@ import {
 	dishMethods,
 	dishOptics,
 	fluidById,
+	handbook,
 	hasTube,
 	lightCone,
 	type Method,
@@ -14,6 +15,7 @@ import {
 	type SurveyPlan,
 	stagnationTemperature,
 	standardPressure,
+	unconfirmed,
 } from "../../../src/index.ts";
 import { declinationOn } from "../../parts/declination.ts";
 import { coreDish, RIM_ANGLE } from "../../parts/dish.ts";
@@ -56,7 +58,12 @@ function givenCone({ rimAngleDeg }: ReceiverLossesRequest, fill: Fill): number {
 			fill(
 				"/rimAngleDeg",
 				RIM_ANGLE,
-				"as of a dish whose shape nobody gave: where a flat receiver can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)",
+				unconfirmed(
+					handbook(
+						"as of a dish whose shape nobody gave: where a flat receiver can be smallest",
+						"Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7",
+					),
+				),
 			),
 	);
 }

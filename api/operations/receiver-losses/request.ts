@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { FLUID_IDS } from "../../../src/index.ts";
+import { FLUID_IDS, practice } from "../../../src/index.ts";
 import { Dish } from "../../parts/dish.ts";
 import { Receiver } from "../../parts/receiver.ts";
 import { air } from "../../parts/still-air.ts";
@@ -24,14 +24,18 @@ const Stagnation = z
 		beamIrradianceWPerM2: assume(
 			wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400),
 			1000,
-			"a very clear noon; common practice, no source",
+			practice("a very clear noon"),
 		),
-		ambientC: assume(celsius("Air temperature.", -60, 60), 25, "a warm day; common practice, no source"),
-		windMPerS: assume(metresPerSecond("Wind at the receiver.", 0, 40), 0, "still air, the worst case"),
+		ambientC: assume(celsius("Air temperature.", -60, 60), 25, practice("a warm day")),
+		windMPerS: assume(
+			metresPerSecond("Wind at the receiver.", 0, 40),
+			0,
+			practice("still air, the worst case"),
+		),
 		tiltDeg: assume(
 			degrees("How far the receiver looks down.", 0, 90),
 			90,
-			"sun overhead, the worst case: a hollow that looks straight down keeps its hot air",
+			practice("sun overhead, the worst case: a hollow that looks straight down keeps its hot air"),
 		),
 	})
 	.openapi("StagnationConditions", {
@@ -55,7 +59,7 @@ export const ReceiverLossesRequest = z
 		beamIrradianceWPerM2: assume(
 			wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400),
 			800,
-			"a clear day; common practice, no source",
+			practice("a clear day"),
 		),
 		latitude: degrees(
 			"North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons.",
@@ -65,17 +69,19 @@ export const ReceiverLossesRequest = z
 		date: assume(
 			calendarDate("Day that the aperture of an off-axis dish on a polar axis is taken at."),
 			"2025-03-20",
-			"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
+			practice(
+				"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
+			),
 		),
 		fluid: assume(
 			z.enum(FLUID_IDS).meta({ description: "What carries the heat." }),
 			"mineralOilVg32",
-			"stays liquid in frost and does not boil; common practice, no source",
+			practice("stays liquid in frost and does not boil"),
 		),
 		flowLPerMin: assume(
 			litresPerMinute("Through the receiver's tube.", 0.05, 100),
 			4,
-			"keeps oil under 20 K of rise at the receiver of a small dish; common practice, no source",
+			practice("keeps oil under 20 K of rise at the receiver of a small dish"),
 		),
 		oilTemperatureC: assume(
 			list(
@@ -83,12 +89,12 @@ export const ReceiverLossesRequest = z
 				"Of the fluid, the mean of what enters and leaves; of an efficiency line what leaves.",
 			),
 			[40, 60, 80, 100, 120, 150],
-			"from a cold tank to a hot loop",
+			practice("from a cold tank to a hot loop"),
 		),
 		windMPerS: assume(
 			list(metresPerSecond("Wind at the receiver.", 0, 40), "Winds at the receiver."),
 			[2],
-			"a light breeze; common practice, no source",
+			practice("a light breeze"),
 		),
 		tiltDeg: assume(
 			list(
@@ -96,7 +102,7 @@ export const ReceiverLossesRequest = z
 				"How far the receiver looks down: 0 sideways, 90 straight down. Of a dish that faces the sun it is the sun's altitude.",
 			),
 			[45],
-			"the middle of a working day; common practice, no source",
+			practice("the middle of a working day"),
 		),
 		...air,
 		stagnation: part(Stagnation),

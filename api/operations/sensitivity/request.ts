@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { IMPROVEMENTS, type ImprovementId } from "../../../src/index.ts";
+import { IMPROVEMENTS, type ImprovementId, practice } from "../../../src/index.ts";
 import { daySchema, rangeSchema, stepSchema, type WarmUpRequest } from "../../parts/day-request.ts";
 import { assume, part } from "../../wire/defaults.ts";
 import { Steps } from "./steps.ts";
@@ -32,7 +32,7 @@ export const SensitivityRequest = z
 					"What orders the list: usable litres, minutes to the target, temperature at the end, or heat to the water.",
 			}),
 			"litres",
-			"warm water is what the plant is for",
+			practice("warm water is what the plant is for"),
 		),
 		...rangeSchema,
 		withRange: assume(
@@ -41,7 +41,7 @@ export const SensitivityRequest = z
 					"Whether to tell between what the answer and every gain lie, by what is not known exactly, and which places in the list are certain. It takes 12 to 30 times as long.",
 			}),
 			false,
-			"the answer for the plant as stated comes fastest",
+			practice("the answer for the plant as stated comes fastest"),
 		),
 		stepS: stepSchema,
 	})

@@ -1,10 +1,9 @@
 import { z } from "@hono/zod-openapi";
-import type { Steps as CoreSteps } from "../../../src/index.ts";
+import { type Steps as CoreSteps, handbook, measured, practice, unconfirmed } from "../../../src/index.ts";
 import type { Loop } from "../../parts/loop.ts";
 import { assume } from "../../wire/defaults.ts";
 import { millimetres, ratio, toSi } from "../../wire/units.ts";
 
-const PRACTICE = "common practice, no source";
 const more = (description: string) => ratio(`${description} 0.25 is a quarter more.`, 0.0001, 1);
 const less = (description: string) => ratio(`${description} 0.25 is a quarter less.`, 0.0001, 0.9);
 
@@ -13,58 +12,63 @@ export const Steps = z
 		aperture: assume(
 			more("More aperture, of the same shape."),
 			0.1,
-			`a further ring or panel of mirror; ${PRACTICE}`,
+			practice("a further ring or panel of mirror"),
 		),
 		reflectance: assume(
 			ratio("Reflectance of a new mirror.", 0.05, 1),
 			0.94,
-			"thin silvered glass, NREL/TP-255-2091 (1983) (from memory)",
+			unconfirmed(measured("thin silvered glass", "NREL/TP-255-2091 (1983)")),
 		),
 		cleanliness: assume(
 			ratio("What washing more often keeps of the reflectance.", 0.05, 1),
 			0.97,
-			"washed every week; 0.90–0.97 are usual (from memory)",
+			unconfirmed(practice("washed every week; 0.90–0.97 are usual")),
 		),
-		slopeError: assume(
-			less("Less slope error."),
-			0.3,
-			`the worst petals set right by their spots; ${PRACTICE}`,
-		),
+		slopeError: assume(less("Less slope error."), 0.3, practice("the worst petals set right by their spots")),
 		receiverAperture: assume(
 			less("How far the receiver's opening may go towards the best one, as a share of its diameter."),
 			0.15,
-			`a ring before the opening, or a hole cut wider; ${PRACTICE}`,
+			practice("a ring before the opening, or a hole cut wider"),
 		),
 		emittance: assume(
 			ratio("Emittance of a selective coating.", 0.02, 1),
 			0.12,
-			"black chrome, 0.09–0.12; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4 (from memory)",
+			unconfirmed(
+				handbook(
+					"black chrome, 0.09–0.12",
+					"Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4",
+				),
+			),
 		),
 		coverTransmittance: assume(
 			ratio("Share of sunlight that a pane before a bare spiral lets through.", 0.05, 1),
 			0.9,
-			`4 mm of low-iron glass; ${PRACTICE}`,
+			practice("4 mm of low-iron glass"),
 		),
-		coverGapMm: assume(millimetres("Between pane and spiral.", 2, 200), 25, PRACTICE),
+		coverGapMm: assume(
+			millimetres("Between pane and spiral.", 2, 200),
+			25,
+			practice("wide enough for the pane to stay cool, narrow enough to hold the air still"),
+		),
 		supplyLaggingMm: assume(
 			millimetres("More lagging on the supply pipe.", 0.1, 100),
 			20,
-			`the next shell sold; ${PRACTICE}`,
+			practice("the next shell sold"),
 		),
 		returnLaggingMm: assume(
 			millimetres("More lagging on the return pipe.", 0.1, 100),
 			20,
-			`the next shell sold; ${PRACTICE}`,
+			practice("the next shell sold"),
 		),
 		pumpLagging: assume(
 			less("Less heat loss of the pump's casing."),
 			0.67,
-			`a foam shell leaves a third of a bare casing's loss; ${PRACTICE}`,
+			practice("a foam shell leaves a third of a bare casing's loss"),
 		),
 		tankLaggingMm: assume(
 			millimetres("More lagging on the tank.", 0.1, 300),
 			50,
-			`a further mat or jacket; ${PRACTICE}`,
+			practice("a further mat or jacket"),
 		),
 		wetFraction: assume(
 			ratio(
@@ -73,18 +77,14 @@ export const Steps = z
 				0.15,
 			),
 			0.05,
-			`lagging out of doors after a wet season without a cover; ${PRACTICE}`,
+			practice("lagging out of doors after a wet season without a cover"),
 		),
-		flow: assume(more("More flow."), 0.25, `the pump's next speed; ${PRACTICE}`),
-		coilLength: assume(
-			more("More coil, as far as the tank has room."),
-			0.25,
-			`a few turns more; ${PRACTICE}`,
-		),
+		flow: assume(more("More flow."), 0.25, practice("the pump's next speed")),
+		coilLength: assume(more("More coil, as far as the tank has room."), 0.25, practice("a few turns more")),
 		pipeLength: assume(
 			less("Less pipe, supply and return alike."),
 			0.25,
-			`dish and tank a little nearer; ${PRACTICE}`,
+			practice("dish and tank a little nearer"),
 		),
 	})
 	.openapi("ImprovementSteps", {

@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { type Site, sunDayProfile } from "../../../src/index.ts";
+import { handbook, lookedUp, practice, type Site, sunDayProfile, unconfirmed } from "../../../src/index.ts";
 import { calendarDate } from "../../wire/calendar.ts";
 import { assume, defaultsTaken, type Fill, filling } from "../../wire/defaults.ts";
 import { fromQuery } from "../../wire/query.ts";
@@ -20,7 +20,7 @@ const Query = z.strictObject({
 			metres("Elevation above sea level. Name it: each 1000 m adds some 7 % of beam at noon.", -430, 9000),
 		),
 		0,
-		"sea level",
+		practice("sea level"),
 	),
 	timeZone: z
 		.string()
@@ -38,12 +38,12 @@ const Query = z.strictObject({
 			),
 		),
 		3,
-		"clear warm air; Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory)",
+		unconfirmed(handbook("clear warm air", "Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48")),
 	),
 	albedo: assume(
 		fromQuery(ratio("Share of light that the ground throws back.", 0, 1)),
 		0.2,
-		"dry ground and grass; common practice, no source",
+		practice("dry ground and grass"),
 	),
 	tiltDeg: fromQuery(
 		degrees("Tilt of the fixed plane from the horizontal. The latitude when left out.", 0, 90),
@@ -51,7 +51,11 @@ const Query = z.strictObject({
 	surfaceAzimuthDeg: fromQuery(
 		degrees("The way the fixed plane faces, clockwise from north. The equator when left out.", 0, 360),
 	).optional(),
-	stepMin: assume(fromQuery(minutes("Between the rows of the series.", 5, 60)), 30, "48 steps to the day"),
+	stepMin: assume(
+		fromQuery(minutes("Between the rows of the series.", 5, 60)),
+		30,
+		practice("48 steps to the day"),
+	),
 });
 
 export const sunDay = operation({
@@ -90,7 +94,7 @@ export const sunDay = operation({
 		const { fill, filled } = filling();
 		const zone = query.timeZone ?? zoneFound(query, fill);
 		const plane = {
-			tiltDeg: query.tiltDeg ?? fill("/tiltDeg", Math.abs(query.latitude), "the latitude"),
+			tiltDeg: query.tiltDeg ?? fill("/tiltDeg", Math.abs(query.latitude), practice("the latitude")),
 			surfaceAzimuthDeg: query.surfaceAzimuthDeg ?? towardsEquator(query.latitude, fill),
 		};
 		const stretches = stretchesOf(query.date, query.latitude, zone);
@@ -118,12 +122,12 @@ export const sunDay = operation({
 type Query = z.output<typeof Query>;
 
 function zoneFound({ latitude, longitude }: Query, fill: Fill): string {
-	const why = "looked up from the coordinates; near a border it may be the neighbour's";
+	const why = lookedUp("looked up from the coordinates; near a border it may be the neighbour's");
 	return fill("/timeZone", timeZoneAt(latitude, longitude), why);
 }
 
 function towardsEquator(latitude: number, fill: Fill): number {
-	return fill("/surfaceAzimuthDeg", latitude >= 0 ? 180 : 0, "towards the equator");
+	return fill("/surfaceAzimuthDeg", latitude >= 0 ? 180 : 0, practice("towards the equator"));
 }
 
 function siteOf({ latitude, longitude, elevationM, albedo }: Query): Site {

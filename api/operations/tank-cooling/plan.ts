@@ -1,4 +1,5 @@
 import {
+	practice,
 	type StandingConditions,
 	type StandingTask,
 	standardPressure,
@@ -21,8 +22,7 @@ const START_C = 60; // [°C] hot from a day of sun
 /** A tank with its start temperature, which a tank on its own has from no mains. */
 export function started(tank: WireTank, fill: Fill): WireTank {
 	const start =
-		tank.startTemperatureC ??
-		fill("/tank/startTemperatureC", START_C, "hot from a day of sun; common practice, no source");
+		tank.startTemperatureC ?? fill("/tank/startTemperatureC", START_C, practice("hot from a day of sun"));
 	return { ...tank, startTemperatureC: start };
 }
 

@@ -1,10 +1,10 @@
 import { z } from "@hono/zod-openapi";
+import { practice } from "../../../src/index.ts";
 import { air } from "../../parts/still-air.ts";
 import { Tank } from "../../parts/tank.ts";
 import { assume } from "../../wire/defaults.ts";
 import { celsius, hours, metresPerSecond, minutes } from "../../wire/units.ts";
 
-const PRACTICE = "common practice, no source";
 const MOST_LIMITS = 20;
 const limit = celsius("Of the tank.", -40, 150);
 
@@ -15,13 +15,13 @@ export const TankCoolingRequest = z
 		windMPerS: assume(
 			metresPerSecond("Wind at the tank; a tank in a room stands in still air.", 0, 40),
 			2,
-			`a light breeze; ${PRACTICE}`,
+			practice("a light breeze"),
 		),
-		durationH: assume(hours("How long it stands.", 0.5, 168), 24, "a day and a night without sun"),
+		durationH: assume(hours("How long it stands.", 0.5, 168), 24, practice("a day and a night without sun")),
 		seriesStepMin: assume(
 			minutes("Between rows of the answer's series; at most 672 rows.", 5, 1440),
 			30,
-			"48 rows a day",
+			practice("48 rows a day"),
 		),
 		untilC: assume(
 			z.union([limit, z.array(limit).min(1).max(MOST_LIMITS)]).meta({
@@ -29,12 +29,12 @@ export const TankCoolingRequest = z
 				"x-unit": "°C",
 			}),
 			[60, 55, 50, 45, 40],
-			"from safe against Legionella down to a warm shower",
+			practice("from safe against Legionella down to a warm shower"),
 		),
 		untilAt: assume(
 			z.enum(["mean", "top"]).meta({ description: "Which of the tank's temperatures counts." }),
 			"mean",
-			"what the whole tank holds",
+			practice("what the whole tank holds"),
 		),
 	})
 	.openapi("TankCoolingRequest", {

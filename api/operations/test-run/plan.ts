@@ -5,6 +5,7 @@ import {
 	declination,
 	type Fluid,
 	fluidById,
+	practice,
 	type TestRun,
 } from "../../../src/index.ts";
 import { buildOf } from "../../parts/build.ts";
@@ -56,7 +57,7 @@ export function asWarmUp(request: TestRunRequest, given: unknown): { given: unkn
 	return { given: said, value: WarmUpRequest.parse(said) };
 }
 
-const SEA_LEVEL = "no site was given; it serves only to tell water from steam";
+const SEA_LEVEL = practice("no site was given; it serves only to tell water from steam");
 
 /** @param note  takes the defaults of the plant's parts, in the answer's words */
 export function testRunPlan(
@@ -98,8 +99,7 @@ function drawingOf(request: TestRunRequest, warmUp: WarmUpRequest, run: TestRun,
 		const thermometer = Math.floor(((layer + 0.5) / layers) * run.thermometers.length);
 		return run.thermometers[thermometer]![0]!;
 	});
-	const wind =
-		request.run.windMPerS ?? fill("/run/windMPerS", 2, "a light breeze; common practice, no source");
+	const wind = request.run.windMPerS ?? fill("/run/windMPerS", 2, practice("a light breeze"));
 	return {
 		plant: { ...plant, tank: { ...plant.tank, startTemperatures } },
 		build: buildOf(warmUp),
@@ -147,7 +147,11 @@ function fluidOf(request: TestRunRequest, warmUp: WarmUpRequest | undefined, fil
 	if (request.loop) return fluidById(request.loop.fluid);
 	return fluidById(
 		request.run.oilInC && request.run.oilOutC
-			? fill("/loop/fluid", "mineralOilVg32", "the warm-up's default; it serves to turn heat into flow")
+			? fill(
+					"/loop/fluid",
+					"mineralOilVg32",
+					practice("the warm-up's default; it serves to turn heat into flow"),
+				)
 			: "mineralOilVg32",
 	);
 }

@@ -1,4 +1,5 @@
 import { z } from "@hono/zod-openapi";
+import { practice } from "../../../src/index.ts";
 import { Coil } from "../../parts/coil.ts";
 import { Dish } from "../../parts/dish.ts";
 import { Loop } from "../../parts/loop.ts";
@@ -71,7 +72,7 @@ export const TestRunRequest = z
 		thermometerResolutionK: assume(
 			kelvinDifference("Smallest step that the tank's thermometer shows.", 0.001, 5),
 			0.1,
-			"the last digit of a usual digital thermometer; common practice, no source",
+			practice("the last digit of a usual digital thermometer"),
 		),
 		site: Site.optional(),
 		dish: Dish.optional(),

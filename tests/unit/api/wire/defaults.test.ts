@@ -6,10 +6,11 @@ import { warmUp } from "../../../../api/operations/warm-up/route.ts";
 import { valueAt } from "../../../../api/validation/schema-tree.ts";
 import { assume, defaultsTaken, part } from "../../../../api/wire/defaults.ts";
 import { wireValue } from "../../../../api/wire/rounding.ts";
+import { practice } from "../../../../src/design/grounds.ts";
 
 type Json = Record<string, unknown>;
 interface Answer {
-	readonly assumed: readonly { readonly pointer: string; readonly value: unknown; readonly why: string }[];
+	readonly assumed: readonly { readonly pointer: string; readonly value: unknown; readonly reason: string }[];
 	readonly [name: string]: unknown;
 }
 
@@ -54,9 +55,9 @@ describe("what the answer says it assumed", () => {
 		["a draw", { ...least, draw: { draws: [{ time: "12:00", litres: 20 }] } }],
 	])("of %s lists nothing that was sent, and each value once", async (_name, body) => {
 		const { assumed } = await answered(body);
-		for (const { pointer, why } of assumed) {
+		for (const { pointer, reason } of assumed) {
 			expect(given(body, pointer), pointer).toBe(false);
-			expect(why.length, pointer).toBeGreaterThan(3);
+			expect(reason.length, pointer).toBeGreaterThan(3);
 		}
 		expect(new Set(assumed.map(({ pointer }) => pointer)).size).toBe(assumed.length);
 	});
@@ -105,11 +106,14 @@ describe("what the answer says it assumed", () => {
 });
 
 describe("defaults of a schema", () => {
-	const Inner = z.strictObject({ size: assume(z.number(), 3, "usual"), name: z.string().optional() });
+	const Inner = z.strictObject({
+		size: assume(z.number(), 3, practice("usual")),
+		name: z.string().optional(),
+	});
 	const Outer = z.strictObject({
 		inner: part(Inner),
-		list: z.array(z.strictObject({ a: assume(z.number(), 1, "one") })).optional(),
-		choice: assume(z.union([z.number(), z.literal("auto")]), "auto", "best"),
+		list: z.array(z.strictObject({ a: assume(z.number(), 1, practice("one")) })).optional(),
+		choice: assume(z.union([z.number(), z.literal("auto")]), "auto", practice("best")),
 	});
 	const taken = (body: unknown) =>
 		defaultsTaken(Outer, body, Outer.parse(body)).map(({ pointer }) => pointer);
@@ -126,11 +130,11 @@ describe("defaults of a schema", () => {
 	});
 
 	it("stand in the contract with their reason", () => {
-		expect(assume(z.number().meta({ description: "Size.", "x-unit": "m" }), 3, "usual").meta()).toMatchObject(
-			{
-				description: "Size. Default: usual.",
-				"x-unit": "m",
-			},
-		);
+		expect(
+			assume(z.number().meta({ description: "Size.", "x-unit": "m" }), 3, practice("usual")).meta(),
+		).toMatchObject({
+			description: "Size. Default: usual.",
+			"x-unit": "m",
+		});
 	});
 });
