@@ -11,6 +11,15 @@ export { receiverCautions } from "./cautions/receiver-cautions.ts";
 export { tankCautions } from "./cautions/tank-cautions.ts";
 export type { Coil } from "./coil/coil.ts";
 export { type CoilFit, coilFits } from "./coil/geometry.ts";
+export type { Assumption, Designed, SizeSubject, TimeSubject } from "./design/assumption.ts";
+export { coilBand, designCoil, type SparseCoil } from "./design/coil.ts";
+export {
+	designDish,
+	mirrorWidth,
+	RIM_ANGLE_SOURCE,
+	type SparseDish,
+	USUAL_RIM_ANGLE,
+} from "./design/dish.ts";
 export {
 	type Basis,
 	derived,
@@ -22,6 +31,14 @@ export {
 	standard,
 	unconfirmed,
 } from "./design/grounds.ts";
+export { designLoop, type SparseLoop } from "./design/loop.ts";
+export { designPlant, type SparsePlant } from "./design/plant.ts";
+export { designReceiver, designReceiverInLight } from "./design/receiver.ts";
+export { designRun, designWindow, type Span, type Window } from "./design/run.ts";
+export { designMeasuredSky } from "./design/sky.ts";
+export { type SparseReceiver, statedAbsorber } from "./design/sparse-receiver.ts";
+export { designTank, type SparseTank, tankBoilingPoint } from "./design/tank.ts";
+export { designVessel, type SparseVessel } from "./design/vessel.ts";
 export {
 	flatReceiverConcentration,
 	sphericalReceiverConcentration,

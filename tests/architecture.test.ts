@@ -59,8 +59,9 @@ it("what lies below the stages knows none of them", () => {
 	expect(wrong).toEqual([]);
 });
 
-it("only plant, instant, uncertainty, improvements and test-run put stages together", () => {
+it("only design, plant, instant, uncertainty, improvements and test-run put stages together", () => {
 	const together = [
+		"design",
 		"plant",
 		"instant",
 		"uncertainty",

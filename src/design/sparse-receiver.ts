@@ -1,0 +1,51 @@
+import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest.ts";
+import { proportionedReceiver } from "../receiver/proportions.ts";
+import type {
+	AbsorberTube,
+	CavityReceiver,
+	EfficiencyLineReceiver,
+	GlazedCoilReceiver,
+	OpenCoilReceiver,
+	TubeReceiver,
+} from "../receiver/receiver.ts";
+
+/** What is left out of a receiver's size follows from its aperture; `auto` leaves that to its dish. */
+interface Sizes {
+	readonly apertureDiameter: number | "auto"; // [m]
+	readonly tube: Omit<AbsorberTube, "length"> & { readonly length?: number | undefined /* [m] */ };
+}
+
+type Sized = "apertureDiameter" | "tube";
+
+export interface SparseCavity extends Omit<CavityReceiver, Sized | "innerDiameter" | "depth">, Sizes {
+	readonly innerDiameter?: number | undefined; // of the hollow [m]
+	readonly depth?: number | undefined; // of the hollow [m]
+}
+
+export type SparseSpiral = (Omit<OpenCoilReceiver, Sized> | Omit<GlazedCoilReceiver, Sized>) & Sizes;
+
+export type SparseTubeReceiver = SparseCavity | SparseSpiral;
+
+export type SparseReceiver = SparseTubeReceiver | EfficiencyLineReceiver;
+
+/** How wide an absorber of stated size is, and how narrow its tube can be wound [m]; undefined where the size is left to the design. */
+export function statedAbsorber(
+	receiver: SparseTubeReceiver,
+): { readonly width: number; readonly narrowest: number } | undefined {
+	const hollow = receiver.kind === "cavity" ? receiver.innerDiameter : undefined;
+	const { apertureDiameter } = receiver;
+	if (hollow === undefined && apertureDiameter === "auto") return undefined;
+	const open = unsizedReceiver(receiver);
+	const width = hollow ?? absorberWidth(proportionedReceiver(open, apertureDiameter as number));
+	return { width, narrowest: narrowestAbsorber(open) };
+}
+
+const ANY = 1; // [m] of sizes that `proportionedReceiver` sets
+
+/** Surfaces, tube and lagging of a receiver whose sizes are still to be set. */
+export function unsizedReceiver(receiver: SparseTubeReceiver): TubeReceiver {
+	const sizes = { apertureDiameter: ANY, tube: { ...receiver.tube, length: ANY } };
+	return receiver.kind === "cavity"
+		? { ...receiver, ...sizes, innerDiameter: ANY, depth: ANY }
+		: { ...receiver, ...sizes };
+}
