@@ -8,7 +8,7 @@ import {
 } from "../../src/index.ts";
 import { fromQuery } from "../wire/query.ts";
 import { celsius, fromSi, kelvinDifference, kilopascals, metres, toSi } from "../wire/units.ts";
-import { operation } from "./operation.ts";
+import { basicOperation } from "./operation.ts";
 
 const GIVENS = ["elevationM", "pressureKpa", "boilingPointC"] as const;
 
@@ -30,12 +30,12 @@ const Query = z
 				message: "must come with boilingPointC, which it is the uncertainty of",
 				path: ["thermometerUncertaintyK"],
 			});
-		const given = GIVENS.filter((name) => query[name] !== undefined);
-		if (given.length === 1) return;
-		const count = given.length === 0 ? "none is given" : `${given.join(" and ")} are given`;
+		const sent = GIVENS.filter((name) => query[name] !== undefined);
+		if (sent.length === 1) return;
+		const count = sent.length === 0 ? "none is given" : `${sent.join(" and ")} are given`;
 		const message = `Give exactly one of ${GIVENS.join(", ")}; ${count}`;
-		for (const name of given) context.addIssue({ code: "custom", message, path: [name] });
-		if (given.length === 0) context.addIssue({ code: "custom", message, path: [] });
+		for (const name of sent) context.addIssue({ code: "custom", message, path: [name] });
+		if (sent.length === 0) context.addIssue({ code: "custom", message, path: [] });
 	});
 
 const Response = z
@@ -58,7 +58,7 @@ const Response = z
 	})
 	.openapi("BoilingPoint");
 
-export const boilingPoint = operation({
+export const boilingPoint = basicOperation({
 	method: "get",
 	path: "/v1/boiling-point",
 	operationId: "getBoilingPoint",
@@ -81,18 +81,19 @@ export const boilingPoint = operation({
 		boilingPoint: { summary: "How high a pot stands that boils at 90 °C", value: { boilingPointC: 90 } },
 	},
 	maxAge: 86_400,
+	cost: 1,
 	answer: (query) => {
 		const pressure = pressureOf(query);
-		const given = GIVENS.find((name) => query[name] !== undefined)!;
+		const start = GIVENS.find((name) => query[name] !== undefined)!;
 		return {
-			given,
+			given: start,
 			elevationM: query.elevationM ?? elevationAtPressure(pressure),
 			pressureKpa: query.pressureKpa ?? fromSi.kilopascals(pressure),
 			boilingPointC: query.boilingPointC ?? fromSi.celsius(boilingTemperature(pressure)),
 			uncertainty:
 				query.boilingPointC !== undefined && query.thermometerUncertaintyK !== undefined
 					? readingOf(query.boilingPointC, query.thermometerUncertaintyK)
-					: uncertaintyOf(given, pressure),
+					: uncertaintyOf(start, pressure),
 			sources: [
 				"ISO 2533:1975, standard atmosphere (elevation taken as geopotential)",
 				"IAPWS R7-97(2012), saturation equations of region 4",
@@ -122,11 +123,11 @@ const WEATHER = 1300; // [Pa] swing of the air's pressure about the standard atm
 const STEP = 10; // [Pa] of the difference quotient
 
 /** What the weather's swing comes to in each of the three: its slope at this pressure, taken towards the middle of the range. */
-function uncertaintyOf(given: (typeof GIVENS)[number], pressure: number) {
+function uncertaintyOf(start: (typeof GIVENS)[number], pressure: number) {
 	const step = pressure > 60_000 ? -STEP : STEP;
 	const swing = (f: (pressure: number) => number) =>
 		Math.abs((f(pressure + step) - f(pressure)) / step) * WEATHER;
-	const fromElevation = given === "elevationM";
+	const fromElevation = start === "elevationM";
 	return {
 		elevationM: fromElevation ? 0 : swing(elevationAtPressure),
 		pressureKpa: fromElevation ? fromSi.kilopascals(WEATHER) : 0,

@@ -13,7 +13,7 @@ import { Assumed } from "../parts/assumed.ts";
 import { Fluid as WireFluid, wireFluid } from "../parts/fluid.ts";
 import { Method } from "../parts/method.ts";
 import { ProblemError } from "../problem/problem.ts";
-import { assume, defaultsTaken, filling } from "../wire/defaults.ts";
+import { assume, type Completed, sentOr } from "../wire/defaults.ts";
 import { fromQuery } from "../wire/query.ts";
 import {
 	celsius,
@@ -70,7 +70,7 @@ const Response = z
 	})
 	.openapi("FluidProperties");
 
-export const fluid = operation({
+export const fluidProperties = operation({
 	method: "get",
 	path: "/v1/fluids/{id}",
 	operationId: "getFluid",
@@ -88,32 +88,43 @@ export const fluid = operation({
 		water: { summary: "All that is known of water", value: { id: "water" } },
 	},
 	maxAge: 86_400,
+	cost: 1,
 	refusals: [404, 422],
-	answer: (query, given) => {
-		const { fill, filled } = filling();
-		const chosen = fluidById(query.id);
-		const { low, high, within } = knownOf(chosen);
-		const fromC = query.fromC ?? fill("/fromC", low, derived("the coldest that is known of this fluid"));
-		const toC = query.toC ?? fill("/toC", high, derived("the hottest that is known of this fluid"));
-		requireKnown({ fromC, toC }, low, high, chosen.name);
-		const temperatures = evenTemperatures(toSi.celsius(fromC), toSi.celsius(toC), query.stepK).map(within);
-		const table = propertyTable(chosen, temperatures);
-		return {
-			fluid: wireFluid(query.id, chosen),
-			table: {
-				temperatureC: table.temperature.map(fromSi.celsius),
-				densityKgPerM3: [...table.density],
-				heatCapacityJPerKgK: [...table.heatCapacity],
-				conductivityWPerMK: [...table.conductivity],
-				dynamicViscosityPaS: [...table.viscosity],
-				kinematicViscosityMm2PerS: table.kinematicViscosity.map(fromSi.squareMillimetresPerSecond),
-				prandtl: [...table.Prandtl],
-			},
-			assumed: [...defaultsTaken(Query, given, query), ...filled],
-			methods: fluidMethods(chosen, temperatures).map((method) => ({ ...method })),
-		};
-	},
+	plan: planOf,
+	outcome: ({ fluid, temperatures }) => propertyTable(fluid, temperatures),
+	answer: ({ fluid }, table, { id }) => ({
+		fluid: wireFluid(id, fluid),
+		table: {
+			temperatureC: table.temperature.map(fromSi.celsius),
+			densityKgPerM3: [...table.density],
+			heatCapacityJPerKgK: [...table.heatCapacity],
+			conductivityWPerMK: [...table.conductivity],
+			dynamicViscosityPaS: [...table.viscosity],
+			kinematicViscosityMm2PerS: table.kinematicViscosity.map(fromSi.squareMillimetresPerSecond),
+			prandtl: [...table.Prandtl],
+		},
+	}),
+	methods: ({ fluid, temperatures }) => fluidMethods(fluid, temperatures),
 });
+
+/** A fluid, and the temperatures of the rows [K]. */
+interface TablePlan {
+	readonly fluid: Fluid;
+	readonly temperatures: readonly number[];
+}
+
+function planOf(query: z.output<typeof Query>): Completed<TablePlan> {
+	const fluid = fluidById(query.id);
+	const { low, high, within } = knownOf(fluid);
+	const from = sentOr(query.fromC, "/fromC", low, derived("the coldest that is known of this fluid"));
+	const to = sentOr(query.toC, "/toC", high, derived("the hottest that is known of this fluid"));
+	requireKnown({ fromC: from.value, toC: to.value }, low, high, fluid.name);
+	const temperatures = evenTemperatures(toSi.celsius(from.value), toSi.celsius(to.value), query.stepK);
+	return {
+		value: { fluid, temperatures: temperatures.map(within) },
+		assumed: [...from.assumed, ...to.assumed],
+	};
+}
 
 const DECIMALS = 6; // of a degree: rounds off what the way to kelvins and back leaves behind
 

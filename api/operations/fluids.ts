@@ -2,11 +2,11 @@ import { z } from "@hono/zod-openapi";
 import { FLUID_IDS, fluidById } from "../../src/index.ts";
 import { Fluid, wireFluid } from "../parts/fluid.ts";
 import { NoQuery } from "../wire/query.ts";
-import { operation } from "./operation.ts";
+import { basicOperation } from "./operation.ts";
 
 const Response = z.strictObject({ fluids: z.array(Fluid) }).openapi("Fluids");
 
-export const fluids = operation({
+export const fluids = basicOperation({
 	method: "get",
 	path: "/v1/fluids",
 	operationId: "getFluids",
@@ -20,5 +20,6 @@ export const fluids = operation({
 	output: Response,
 	examples: { all: { summary: "No parameters", value: {} } },
 	maxAge: 86_400,
+	cost: 1,
 	answer: () => ({ fluids: FLUID_IDS.map((id) => wireFluid(id, fluidById(id))) }),
 });

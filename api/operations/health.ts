@@ -2,7 +2,7 @@ import { z } from "@hono/zod-openapi";
 import { boilingPoint } from "../../src/index.ts";
 import { ProblemError } from "../problem/problem.ts";
 import { NoQuery } from "../wire/query.ts";
-import { operation } from "./operation.ts";
+import { basicOperation } from "./operation.ts";
 
 const Live = z.strictObject({ status: z.enum(["live"]) }).openapi("Live");
 
@@ -18,7 +18,7 @@ const Ready = z
 	})
 	.openapi("Ready");
 
-export const live = operation({
+export const live = basicOperation({
 	method: "get",
 	path: "/health/live",
 	operationId: "getLiveness",
@@ -29,6 +29,7 @@ export const live = operation({
 	output: Live,
 	examples: { plain: { summary: "No parameters", value: {} } },
 	maxAge: 0,
+	cost: 1,
 	constant: true,
 	answer: () => ({ status: "live" as const }),
 });
@@ -37,7 +38,7 @@ const CHECK_PRESSURE = 1e5; // [Pa] row of IAPWS R7-97(2012), table 36
 const CHECK_TEMPERATURE = 372.755919; // [K] its saturation temperature there
 const CHECK_TOLERANCE = 1e-6; // [K] the last digit printed
 
-export const ready = operation({
+export const ready = basicOperation({
 	method: "get",
 	path: "/health/ready",
 	operationId: "getReadiness",
@@ -49,6 +50,7 @@ export const ready = operation({
 	output: Ready,
 	examples: { plain: { summary: "No parameters", value: {} } },
 	maxAge: 0,
+	cost: 1,
 	refusals: [503],
 	answer: () => {
 		const computed = boilingPoint(CHECK_PRESSURE);

@@ -1,13 +1,13 @@
 import { batchOf } from "./batch/batch.ts";
 import { boilingPoint } from "./boiling-point.ts";
 import { dishOpticsOperation } from "./dish-optics/route.ts";
-import { fluid } from "./fluid.ts";
+import { fluidProperties } from "./fluid.ts";
 import { fluids } from "./fluids.ts";
 import { live, ready } from "./health.ts";
 import { instant } from "./instant-heater/route.ts";
 import { insulations } from "./insulations.ts";
 import { loopLossesOperation } from "./loop-losses/route.ts";
-import { meta } from "./meta.ts";
+import { metaOf } from "./meta.ts";
 import type { Operation } from "./operation.ts";
 import { receiverLossesOperation } from "./receiver-losses/route.ts";
 import { sensitivity } from "./sensitivity/route.ts";
@@ -27,7 +27,7 @@ const single: readonly Operation[] = [
 	receiverLossesOperation,
 	loopLossesOperation,
 	fluids,
-	fluid,
+	fluidProperties,
 	insulations,
 	tankCoolingOperation,
 	tappingProfiles,
@@ -35,7 +35,7 @@ const single: readonly Operation[] = [
 	instant,
 	testRun,
 	sensitivity,
-	meta,
+	metaOf(() => single),
 	live,
 	ready,
 ];

@@ -2,7 +2,7 @@ import { z } from "@hono/zod-openapi";
 import { INSULATION_MATERIALS, type InsulationId, insulationConductivity } from "../../src/index.ts";
 import { NoQuery } from "../wire/query.ts";
 import { celsius, fromSi, kilogramsPerCubicMetre, ratio, toSi, wattsPerMetreKelvin } from "../wire/units.ts";
-import { operation } from "./operation.ts";
+import { basicOperation } from "./operation.ts";
 
 const IDS = Object.keys(INSULATION_MATERIALS) as [InsulationId, ...InsulationId[]];
 const ROWS_C = [-20, 0, 10, 25, 50, 75, 100, 150, 200, 250, 300, 400, 500, 600, 700, 800];
@@ -36,7 +36,7 @@ const Insulation = z
 
 const Response = z.strictObject({ insulations: z.array(Insulation) }).openapi("Insulations");
 
-export const insulations = operation({
+export const insulations = basicOperation({
 	method: "get",
 	path: "/v1/insulations",
 	operationId: "getInsulations",
@@ -51,6 +51,7 @@ export const insulations = operation({
 	output: Response,
 	examples: { all: { summary: "No parameters", value: {} } },
 	maxAge: 86_400,
+	cost: 1,
 	answer: () => ({ insulations: IDS.map(wireMaterial) }),
 });
 

@@ -7,15 +7,15 @@ import type { Job, MediaType, Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 
 /** The input of an operation, checked: the value with its defaults filled in, or every fault at once.
- *  @param given  the body of a POST, the parameters of a GET
+ *  @param sent  the body of a POST, the parameters of a GET
  *  @param place  the address asked, for a sentence on what a path names in vain */
-export function checkedInput(operation: Operation, given: unknown, place: string): unknown {
-	const read = operation.input.safeParse(given);
+export function checkedInput(operation: Operation, sent: unknown, place: string): unknown {
+	const read = operation.input.safeParse(sent);
 	if (read.success) return read.data;
 	const isQuery = operation.method === "get";
 	const errors = isQuery
-		? queryFaults(read.error, operation.input, given as object)
-		: bodyFaults(read.error, operation.input, given);
+		? queryFaults(read.error, operation.input, sent as object)
+		: bodyFaults(read.error, operation.input, sent);
 	const more = errors.length === LIMITS.faultsListed.value ? " or more" : "";
 	const names = pathNames(operation.path);
 	const lost = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
@@ -30,11 +30,11 @@ export function checkedInput(operation: Operation, given: unknown, place: string
 export function jobFor(
 	operation: Operation,
 	type: MediaType,
-	given: unknown,
+	sent: unknown,
 	place: string,
 	budget: number,
 ): Job {
-	const input = checkedInput(operation, given, place);
-	const cost = costWithin(budget, operation.operationId, given as Readonly<Record<string, unknown>>);
-	return { operation, type, input, given, cost };
+	const input = checkedInput(operation, sent, place);
+	const cost = costWithin(budget, operation, sent as Readonly<Record<string, unknown>>);
+	return { operation, type, input, given: sent, cost };
 }

@@ -2,8 +2,7 @@ import { z } from "@hono/zod-openapi";
 import { LIMITS, VERSIONS } from "../config/limits.ts";
 import { SETTINGS, type Settings } from "../config/settings.ts";
 import { NoQuery } from "../wire/query.ts";
-import { COSTS } from "./cost.ts";
-import { operation } from "./operation.ts";
+import { basicOperation, type Operation } from "./operation.ts";
 
 const Limit = z
 	.strictObject({
@@ -30,23 +29,26 @@ const Meta = z
 	})
 	.openapi("Meta");
 
-export const meta = operation({
-	method: "get",
-	path: "/v1/meta",
-	operationId: "getMeta",
-	tag: "Service",
-	summary: "Versions and limits",
-	description: "The versions of service, contract and data, and every limit in force.",
-	input: NoQuery,
-	output: Meta,
-	examples: { plain: { summary: "No parameters", value: {} } },
-	maxAge: 3600,
-	answer: (_query, _given, { settings }) => ({
-		...VERSIONS,
-		limits: [...Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })), ...chosen(settings)],
-		costs: Object.entries(COSTS).map(([operation, cost]) => ({ operation, cost })),
-	}),
-});
+/** @param operations  whose costs it states; asked for when it is answered, as it is one of them */
+export const metaOf = (operations: () => readonly Operation[]) =>
+	basicOperation({
+		method: "get",
+		path: "/v1/meta",
+		operationId: "getMeta",
+		tag: "Service",
+		summary: "Versions and limits",
+		description: "The versions of service, contract and data, and every limit in force.",
+		input: NoQuery,
+		output: Meta,
+		examples: { plain: { summary: "No parameters", value: {} } },
+		maxAge: 3600,
+		cost: 1,
+		answer: (_query, _sent, { settings }) => ({
+			...VERSIONS,
+			limits: [...Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })), ...chosen(settings)],
+			costs: operations().map(({ operationId, cost }) => ({ operation: operationId, cost })),
+		}),
+	});
 
 /** What this deployment chose, as far as a caller can meet it. */
 function chosen(settings: Settings) {

@@ -11,7 +11,7 @@ import {
 import { LIMITS } from "../config/limits.ts";
 import { Assumed } from "../parts/assumed.ts";
 import { instant } from "../wire/calendar.ts";
-import { assume, defaultsTaken } from "../wire/defaults.ts";
+import { assume } from "../wire/defaults.ts";
 import { fromQuery, instantFromQuery, oneOrMany } from "../wire/query.ts";
 import { degrees, fromSi, metres, ratio, toSi, wattsPerSquareMetre } from "../wire/units.ts";
 import { operation } from "./operation.ts";
@@ -89,21 +89,21 @@ export const sunPosition = operation({
 		},
 	},
 	maxAge: 86_400,
-	answer: (query, given) => {
-		const { latitude, longitude, elevationM } = query;
-		return {
-			latitude,
-			longitude,
-			elevationM,
-			positions: query.time.map((time) => positionAt(time, latitude, longitude, elevationM)),
-			assumed: defaultsTaken(Query, given, query),
-			sources: [
-				"Position: Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
-				"Air mass: Kasten & Young, Applied Optics 28 (1989) 4735–4738",
-				"Extraterrestrial irradiance: 1361.1 W/m² (Gueymard 2018) × the distance factor of Spencer, Search 2 (1971) 172",
-			],
-		};
-	},
+	cost: 1,
+	plan: (query) => ({ value: query, assumed: [] }),
+	outcome: ({ time, latitude, longitude, elevationM }) =>
+		time.map((one) => positionAt(one, latitude, longitude, elevationM)),
+	answer: ({ latitude, longitude, elevationM }, positions) => ({
+		latitude,
+		longitude,
+		elevationM,
+		positions,
+		sources: [
+			"Position: Meeus, Astronomical Algorithms, 2nd ed. 1998, ch. 16 and 25",
+			"Air mass: Kasten & Young, Applied Optics 28 (1989) 4735–4738",
+			"Extraterrestrial irradiance: 1361.1 W/m² (Gueymard 2018) × the distance factor of Spencer, Search 2 (1971) 172",
+		],
+	}),
 });
 
 function positionAt(time: string, latitudeDeg: number, longitudeDeg: number, elevation: number) {

@@ -8,7 +8,7 @@ import {
 } from "../../src/index.ts";
 import { NoQuery } from "../wire/query.ts";
 import { celsius, fromSi, kilowattHours, litres, litresPerMinute, toSi } from "../wire/units.ts";
-import { operation } from "./operation.ts";
+import { basicOperation } from "./operation.ts";
 
 const IDS = TAPPING_PROFILE_IDS as readonly [TappingProfileId, ...TappingProfileId[]];
 const MAINS_C = 10; // [°C] that the litres count from, EN 16147 (from memory)
@@ -39,7 +39,7 @@ const TappingProfile = z
 
 const Response = z.strictObject({ profiles: z.array(TappingProfile) }).openapi("TappingProfiles");
 
-export const tappingProfiles = operation({
+export const tappingProfiles = basicOperation({
 	method: "get",
 	path: "/v1/tapping-profiles",
 	operationId: "getTappingProfiles",
@@ -51,6 +51,7 @@ export const tappingProfiles = operation({
 	output: Response,
 	examples: { all: { summary: "No parameters", value: {} } },
 	maxAge: 86_400,
+	cost: 1,
 	answer: () => ({ profiles: IDS.map(wireProfile) }),
 });
 

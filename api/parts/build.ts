@@ -1,5 +1,5 @@
 import { type Build, hasTube } from "../../src/index.ts";
-import type { WarmUpRequest } from "./day-request.ts";
+import type { DayRequest } from "./day-request.ts";
 
 /** How the plant of a request is built, beyond what its heat depends on. */
 export function buildOf({
@@ -7,7 +7,7 @@ export function buildOf({
 	coil,
 	loop,
 	receiver,
-}: Pick<WarmUpRequest, "tank" | "coil" | "loop" | "receiver">): Build {
+}: Pick<DayRequest, "tank" | "coil" | "loop" | "receiver">): Build {
 	const outdoors = [
 		loop.supply.insulation,
 		loop.return.insulation,

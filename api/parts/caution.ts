@@ -41,10 +41,10 @@ const WAYS: Readonly<
 export function wireCaution(caution: CoreCaution): z.input<typeof Caution> {
 	const parameters: Record<string, number | string> = {};
 	let message = caution.message;
-	for (const [name, given] of Object.entries(caution.parameters)) {
-		if (typeof given === "string") parameters[name] = given;
-		else parameters[name + WAYS[given.kind].suffix] = WAYS[given.kind].value(given.value);
-		message = message.replaceAll(`{${name}}`, typeof given === "string" ? given : spoken(given));
+	for (const [name, parameter] of Object.entries(caution.parameters)) {
+		if (typeof parameter === "string") parameters[name] = parameter;
+		else parameters[name + WAYS[parameter.kind].suffix] = WAYS[parameter.kind].value(parameter.value);
+		message = message.replaceAll(`{${name}}`, typeof parameter === "string" ? parameter : spoken(parameter));
 	}
 	return { code: caution.code, severity: caution.severity, parameters, message };
 }

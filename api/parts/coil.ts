@@ -1,12 +1,22 @@
 import { z } from "@hono/zod-openapi";
 import {
 	type Coil as CoreCoil,
-	type Tank as CoreTank,
+	coilBand,
 	coilFits,
 	practice,
+	type SparseCoil,
+	type Vessel,
 	WALL_MATERIALS,
 } from "../../src/index.ts";
-import { assume, type Fill } from "../wire/defaults.ts";
+import {
+	contradictory,
+	fourDigits,
+	impossible,
+	outOfRange,
+	type Rule,
+	type RuleFault,
+} from "../validation/rule.ts";
+import { assume } from "../wire/defaults.ts";
 import { metres, ratio, toSi } from "../wire/units.ts";
 import { tube, wall } from "./tube.ts";
 
@@ -51,43 +61,81 @@ export const Coil = z
 
 export type Coil = z.output<typeof Coil>;
 
-const HELIX = 0.7; // [-] helix over tank diameter; common practice, no source
-const USUAL_LENGTH = 12; // [m] common practice, no source
-const CLOSEST_PITCH = 1.5; // [-] over the tube's diameter, so that water passes between turns; common practice, no source
-const GAP = 3e-4; // [m²K/W] of a double wall with touching, grooved tubes; common practice, no source
-
-/** The coil as the core wants it, in its tank. */
-export function coreCoil(coil: Coil, tank: CoreTank, fill: Fill): CoreCoil {
+/** The coil as the core takes it, what the request leaves out still open. */
+export function sparseCoil(coil: Coil): SparseCoil {
 	const metal = WALL_MATERIALS[coil.material];
-	const coilDiameter =
-		coil.coilDiameterM ?? fill("/coil/coilDiameterM", HELIX * tank.diameter, practice("0.7 tank diameters"));
-	const lengthless = {
+	return {
 		innerDiameter: toSi.millimetres(coil.innerDiameterMm),
 		outerDiameter: toSi.millimetres(coil.outerDiameterMm),
-		coilDiameter,
+		length: coil.lengthM,
+		turns: coil.turns,
+		coilDiameter: coil.coilDiameterM,
 		wallConductivity: metal.conductivity,
 		wallHeatCapacity: metal.heatCapacity,
 		bottom: coil.bottomHeight,
 		top: coil.topHeight,
-		gapResistance: coil.doubleWall ? GAP : 0,
+		doubleWall: coil.doubleWall,
 	};
-	return { ...lengthless, length: coil.lengthM ?? lengthOf(coil, { ...lengthless, length: 0 }, tank, fill) };
 }
 
-/** From the turns, else the usual length or as much as fits with water between the turns [m]. */
-function lengthOf(coil: Coil, empty: CoreCoil, tank: CoreTank, fill: Fill): number {
-	if (coil.turns !== undefined)
-		return Math.hypot(coil.turns * Math.PI * empty.coilDiameter, coilBand(empty, tank));
-	const fit = coilFits(empty, tank);
-	const longest = fit.outcome === "fits" ? fit.longest / CLOSEST_PITCH : USUAL_LENGTH;
-	return fill(
-		"/coil/lengthM",
-		Math.min(USUAL_LENGTH, longest),
-		practice("12 m, or what fits the tank with half a tube's width between turns"),
-	);
+/** A coil has one length. */
+export const coilLength: Rule<{ readonly coil: Coil }> = ({ coil }) => oneLength("/coil", coil);
+
+/** @param pointer  of the coil */
+export function oneLength(pointer: string, coil: Coil): readonly RuleFault[] {
+	return coil.lengthM !== undefined && coil.turns !== undefined
+		? ["lengthM", "turns"].map((name) =>
+				contradictory(`${pointer}/${name}`, "lengthM and turns say the same thing: give only one"),
+			)
+		: [];
 }
 
-/** Height from the coil's lowest turn to its highest [m]. */
-export function coilBand(coil: Pick<CoreCoil, "top" | "bottom">, tank: CoreTank): number {
-	return Math.max(0, coil.top - coil.bottom) * (tank.fill / ((Math.PI / 4) * tank.diameter ** 2));
+/** The coil's top is above its bottom, and its tube fits between them. */
+export const coilFitsTank: Rule<
+	{ readonly coil: Coil },
+	{ readonly coil: CoreCoil | undefined; readonly tank: Vessel }
+> = ({ coil }, designs) => {
+	if (coil.bottomHeight >= coil.topHeight)
+		return [
+			contradictory(
+				"/coil/topHeight",
+				`the coil's top at ${fourDigits(coil.topHeight)} of the height is not above its bottom at ${fourDigits(coil.bottomHeight)}`,
+			),
+		];
+	return designs.coil ? windingFaults("/coil", "tank", coil, designs.coil, designs.tank) : [];
+};
+
+const NARROWEST_HELIX = 2; // [-] over the tube's bore, up to which flow in a helix is worked out
+
+/** What keeps a coil from being wound into the vessel it stands in.
+ *  @param pointer  of the coil     @param place  what the vessel is called */
+export function windingFaults(
+	pointer: string,
+	place: "tank" | "vessel",
+	coil: Coil,
+	wound: CoreCoil,
+	inside: Vessel,
+): readonly RuleFault[] {
+	const narrowest = NARROWEST_HELIX * wound.innerDiameter;
+	if (wound.coilDiameter < narrowest)
+		return [
+			outOfRange(
+				`${pointer}/coilDiameterM`,
+				`a tube of this bore is hardly wound to a helix of ${fourDigits(wound.coilDiameter)} m; the narrowest is ${fourDigits(narrowest)} m`,
+			),
+		];
+	const fit = coilFits(wound, inside);
+	const lengthAt = `${pointer}/${coil.turns === undefined ? "lengthM" : "turns"}`;
+	if (fit.outcome === "tooWide") {
+		const detail = `a helix of ${fourDigits(wound.coilDiameter)} m does not fit the ${place}; the widest is ${fourDigits(fit.widest)} m`;
+		return [impossible(`${pointer}/coilDiameterM`, detail)];
+	}
+	if (fit.outcome === "tooLong") {
+		const detail = `a coil of ${fourDigits(wound.length)} m does not fit the ${place}; the longest between those heights is ${fourDigits(fit.longest)} m`;
+		return [impossible(lengthAt, detail)];
+	}
+	const band = coilBand(wound, inside);
+	if (wound.length >= band) return [];
+	const detail = `a coil of ${fourDigits(wound.length)} m does not reach from its bottom to its top, ${fourDigits(band)} m above it`;
+	return [impossible(lengthAt, detail)];
 }

@@ -1,19 +1,20 @@
 import type { DayAir } from "../../src/index.ts";
-import type { Assumed } from "../wire/defaults.ts";
+import { valueAt } from "../validation/schema-tree.ts";
 import { toSi } from "../wire/units.ts";
 import type { Sky } from "./sky.ts";
 
-/** The air of a sky's day, as far as the caller stated it.
- *  @param assumed  every default that the request took */
-export function dayAir(sky: Sky, assumed: readonly Assumed[]): DayAir {
-	if (sky.kind === "clear") return airAt("/sky/ambientMinC", sky.ambientMinC, assumed);
-	return airAt("/sky/ambientC", Math.min(...[sky.ambientC].flat()), assumed);
+/** The air of a sky's day, as far as the request states it.
+ *  @param sent  the request as it came */
+export function dayAir(sky: Sky, sent: unknown): DayAir {
+	if (sky.kind === "clear") return airAt(["sky", "ambientMinC"], sky.ambientMinC, sent);
+	return airAt(["sky", "ambientC"], Math.min(...[sky.ambientC].flat()), sent);
 }
 
-/** The air of one field. */
-export function airAt(field: string, ambientC: number, assumed: readonly Assumed[]): DayAir {
+/** The air of one field: stated where the request sends it, else assumed.
+ *  @param sent  the request as it came */
+export function airAt(field: readonly string[], ambientC: number, sent: unknown): DayAir {
 	return {
 		coldest: toSi.celsius(ambientC),
-		source: assumed.some(({ pointer }) => pointer === field) ? "assumed" : "stated",
+		source: valueAt(sent, field) === undefined ? "assumed" : "stated",
 	};
 }

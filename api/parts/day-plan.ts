@@ -1,74 +1,118 @@
 import {
 	AS_CORRELATED,
-	boilingPoint,
-	boreVolume,
+	type Build,
+	type Coil,
 	type DayCase,
 	type DaySky,
-	fluidById,
-	hasTube,
+	type Dish,
+	designCoil,
+	designPlant,
+	designTank,
+	type Method,
 	marchTimes,
 	type Plant,
-	standardPressure,
+	type SparsePlant,
+	type Tank,
 	type Task,
 	type Weather,
 	weatherUnder,
 } from "../../src/index.ts";
-import type { Fill } from "../wire/defaults.ts";
+import type { Assumed, Completed } from "../wire/defaults.ts";
 import { toSi } from "../wire/units.ts";
-import { coreCoil } from "./coil.ts";
-import type { WarmUpRequest } from "./day-request.ts";
-import { coreDish } from "./dish.ts";
+import { wireAssumed } from "./assumption.ts";
+import { buildOf } from "./build.ts";
+import { sparseCoil } from "./coil.ts";
+import type { DayRequest } from "./day-request.ts";
+import { dishOf, sparseDish } from "./dish.ts";
 import { coreDraws } from "./draw.ts";
-import { coreLoop } from "./loop.ts";
-import { coreReceiver } from "./receiver-design.ts";
+import { sparseLoop } from "./loop.ts";
+import { sparseReceiver } from "./receiver.ts";
 import { type Run, runOf } from "./run.ts";
 import { coreSite } from "./site.ts";
-import { coreTank, tankBoilingPoint } from "./tank.ts";
-import { coreSky } from "./weather.ts";
+import { coreSky, skyMethods } from "./sky.ts";
+import { sparseTank, tankHolds } from "./tank.ts";
 
-/** A request as the core wants it. */
-export interface WarmUpPlan {
+/** What could be designed of a day's request, for its rules to judge. */
+export interface DayDesigns {
+	readonly run: Run;
+	readonly runAssumed: readonly Assumed[];
+	readonly dish: Dish | undefined; // without one size
+	readonly tank: Tank;
+	readonly coil: Coil | undefined; // upside down, or in a tank that contradicts itself
+}
+
+export function dayDesigns(request: DayRequest): DayDesigns {
+	const run = runOf(request);
+	const tank = designTank(sparseTank(request.tank), toSi.celsius(request.draw.mainsTemperatureC)).design;
+	const { coil } = request;
+	const fits = coil.bottomHeight < coil.topHeight && tankHolds(request, { tank });
+	return {
+		run: run.value,
+		runAssumed: run.assumed,
+		dish: dishOf(request.dish),
+		tank,
+		coil: fits ? designCoil(sparseCoil(coil), tank).design : undefined,
+	};
+}
+
+/** A day's request as the core takes it. */
+export interface DayPlan {
 	readonly run: Run;
 	readonly plant: Plant;
 	readonly task: Task;
 	readonly sky: DaySky;
 	readonly weather: Weather;
+	readonly build: Build;
+	readonly skyMethods: readonly Method[]; // what its sun rests on
 }
 
-export function warmUpPlan(request: WarmUpRequest, fill: Fill): WarmUpPlan {
-	const run = runOf(request, fill);
-	const plant = plantOf(request, fill);
+/** @param seriesStep  between rows of the day's series [s] */
+export function dayPlan(
+	request: DayRequest,
+	seriesStep: number,
+	{ run, runAssumed }: Pick<DayDesigns, "run" | "runAssumed">,
+): Completed<DayPlan> {
+	const { design: plant, assumed } = designPlant(sparsePlant(request));
+	const draws = coreDraws(request.draw, request.date, run);
+	const sky = coreSky(request.sky);
 	const task: Task = {
 		start: run.start,
 		end: run.end,
 		step: request.stepS,
-		seriesStep: toSi.minutes(request.seriesStepMin),
+		seriesStep,
 		target: { temperature: toSi.celsius(request.targetTemperatureC), at: request.targetAt },
-		draws: coreDraws(request.draw, request.date, run, fill),
+		draws: draws.value,
 		mains: toSi.celsius(request.draw.mainsTemperatureC),
 	};
-	const sky = coreSky(request.sky, fill);
-	return { run, plant, task, sky, weather: weatherUnder(sky, plant.site, marchTimes(task)) };
+	return {
+		value: {
+			...{ run, plant, task },
+			sky: sky.value,
+			weather: weatherUnder(sky.value, plant.site, marchTimes(task)),
+			build: buildOf(request),
+			skyMethods: skyMethods(request.sky, plant.site),
+		},
+		assumed: [...runAssumed, ...wireAssumed(assumed), ...draws.assumed, ...sky.assumed],
+	};
 }
 
 /** The day of a plan as ranges and improvements vary it. */
-export const dayCaseOf = ({ plant, sky, task }: WarmUpPlan): DayCase => ({
+export const dayCaseOf = ({ plant, sky, task }: DayPlan): DayCase => ({
 	plant,
 	factors: AS_CORRELATED,
 	sky,
 	task,
 });
 
-/** Everything that stands still while the day passes. */
-export function plantOf(request: WarmUpRequest, fill: Fill): Plant {
-	const site = coreSite(request.site);
-	const dish = coreDish(request.dish, fill);
-	const tank = coreTank(request.tank, request.draw.mainsTemperatureC, fill);
-	const openBoiling = boilingPoint(standardPressure(site.elevation));
-	const receiver = coreReceiver(request.receiver, dish, fluidById(request.loop.fluid), site.elevation, fill);
-	const coil = coreCoil(request.coil, tank, fill);
-	const elsewhere = boreVolume(coil) + (hasTube(receiver) ? boreVolume(receiver.tube) : 0);
-	const boiling = tankBoilingPoint(tank, site.elevation);
-	const loop = coreLoop(request.loop, elsewhere, boiling, openBoiling, fill);
-	return { site, dish, receiver, loop, coil, tank };
+/** Everything that stands still while the day passes, what the request leaves out still open. */
+export function sparsePlant(request: DayRequest): SparsePlant {
+	return {
+		site: coreSite(request.site),
+		dish: sparseDish(request.dish),
+		receiver: sparseReceiver(request.receiver),
+		loop: sparseLoop(request.loop),
+		coil: sparseCoil(request.coil),
+		tank: sparseTank(request.tank),
+		mains: toSi.celsius(request.draw.mainsTemperatureC),
+	};
 }

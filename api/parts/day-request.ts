@@ -1,6 +1,5 @@
 import { z } from "@hono/zod-openapi";
 import { derived, handbook, practice, unconfirmed } from "../../src/index.ts";
-import type { Rule } from "../validation/rule.ts";
 import { calendarDate } from "../wire/calendar.ts";
 import { clock } from "../wire/clock-time.ts";
 import { assume, part } from "../wire/defaults.ts";
@@ -82,5 +81,5 @@ export const WarmUpRequest = z
 
 export type WarmUpRequest = z.output<typeof WarmUpRequest>;
 
-/** A rule of a day's request. */
-export type DayRule = Rule<WarmUpRequest>;
+/** What a day is planned from, whatever is asked about it. */
+export type DayRequest = Omit<WarmUpRequest, "seriesStepMin">;

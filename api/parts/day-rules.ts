@@ -1,23 +1,31 @@
-import { type RuleFault, refuseFaults } from "../validation/rule.ts";
-import { coilFitsTank, coilLength } from "./coil-rules.ts";
-import { limitsAboveStart, oilLimitWithinFluid, startAboveStop } from "./control-rules.ts";
-import type { DayRule, WarmUpRequest } from "./day-request.ts";
-import { dishFocus, dishOffset, dishSize } from "./dish-rules.ts";
-import { drawDemand, scaleOfProfile, tapAboveMains } from "./draw-rules.ts";
-import { spreadsOfRange } from "./range-rules.ts";
-import { hollowBehindOpening, receiverWithinDish, tubeWound } from "./receiver-rules.ts";
-import { drawsWithinRun, endAfterStart } from "./run-rules.ts";
-import { ambientInOrder, beamMeasured, columnsOfOneLength, rowsCoverRun, timesRise } from "./sky-rules.ts";
+import type { Rule } from "../validation/rule.ts";
+import { coilFitsTank, coilLength } from "./coil.ts";
+import type { DayDesigns } from "./day-plan.ts";
+import type { DayRequest } from "./day-request.ts";
+import { dishFocus, dishOffset, dishSize } from "./dish.ts";
+import { drawDemand, drawsWithinRun, scaleOfProfile, tapAboveMains } from "./draw.ts";
+import { limitsAboveStart, oilLimitWithinFluid, pipeWalls, startAboveStop } from "./loop.ts";
+import { spreadsOfRange } from "./range.ts";
+import { hollowBehindOpening, receiverTubeWall, receiverWithinDish, tubeWound } from "./receiver.ts";
+import { endAfterStart, rowsCoverRun } from "./run.ts";
+import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
 import {
 	fillWithinVolume,
 	nodesOfProfile,
 	reliefOfClosedTank,
 	startBelowBoiling,
 	tankDimensions,
-} from "./tank-rules.ts";
-import { tubeWalls } from "./tube-rules.ts";
+} from "./tank.ts";
+import { tubeWall } from "./tube.ts";
 
-const RULES: readonly DayRule[] = [
+type DayRule = Rule<DayRequest, DayDesigns>;
+
+const coilWall: DayRule = ({ coil }) => tubeWall("/coil", coil);
+
+const liquidAtStart: DayRule = ({ site }, designs) => startBelowBoiling(designs, site.elevationM);
+
+/** What a day's request and its plant must keep to. */
+export const DAY_RULES: readonly DayRule[] = [
 	endAfterStart,
 	ambientInOrder,
 	columnsOfOneLength,
@@ -30,7 +38,9 @@ const RULES: readonly DayRule[] = [
 	receiverWithinDish,
 	hollowBehindOpening,
 	tubeWound,
-	tubeWalls,
+	receiverTubeWall,
+	pipeWalls,
+	coilWall,
 	startAboveStop,
 	limitsAboveStart,
 	oilLimitWithinFluid,
@@ -40,20 +50,10 @@ const RULES: readonly DayRule[] = [
 	tankDimensions,
 	reliefOfClosedTank,
 	nodesOfProfile,
-	startBelowBoiling,
+	liquidAtStart,
 	drawDemand,
 	scaleOfProfile,
 	tapAboveMains,
 	drawsWithinRun,
 	spreadsOfRange,
 ];
-
-/** Every fault that the rules find in a request, at once. */
-export function warmUpFaults(request: WarmUpRequest): readonly RuleFault[] {
-	return RULES.flatMap((rule) => rule(request));
-}
-
-/** Ends a request that keeps the contract but contradicts itself or asks for the impossible. */
-export function requireSound(request: WarmUpRequest): void {
-	refuseFaults(warmUpFaults(request));
-}

@@ -1,15 +1,15 @@
 import { z } from "@hono/zod-openapi";
 import {
 	type Dish as CoreDish,
-	focalLengthAtRimAngle,
-	handbook,
+	designDish,
 	measured,
-	offsetPolarAperture,
 	practice,
+	type SparseDish,
 	unconfirmed,
 } from "../../src/index.ts";
-import { assume, type Fill } from "../wire/defaults.ts";
-import { degrees, metres, milliradians, ratio, squareMetres, toSi } from "../wire/units.ts";
+import { contradictory, fourDigits, outOfRange, type Rule } from "../validation/rule.ts";
+import { assume } from "../wire/defaults.ts";
+import { degrees, metres, milliradians, optionally, ratio, squareMetres, toSi } from "../wire/units.ts";
 
 const mirror = {
 	reflectance: assume(
@@ -97,12 +97,9 @@ export const Dish = z.discriminatedUnion("kind", [TwoAxisDish, OffsetPolarDish])
 
 export type Dish = z.output<typeof Dish>;
 
-export const RIM_ANGLE = 45; // [°] where a flat receiver at the focus can be smallest; Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)
-const OFFSET_FOCUS = 0.98; // [-] distance to the focus over the root of the mirror's area, of the 8 m² dish in Munir et al., Solar Energy 84 (2010) 1490 (from memory)
-
-/** The dish as the core wants it; its size must have been given. */
-export function coreDish(dish: Dish, fill: Fill): CoreDish {
-	const common = {
+/** The dish as the core takes it, what the request leaves out still open. */
+export function sparseDish(dish: Dish): SparseDish {
+	const mirror = {
 		reflectance: dish.reflectance,
 		cleanliness: dish.cleanliness,
 		blockedFraction: dish.blockedFraction,
@@ -110,50 +107,88 @@ export function coreDish(dish: Dish, fill: Fill): CoreDish {
 		specularity: toSi.milliradians(dish.specularityMrad),
 		trackingError: toSi.milliradians(dish.trackingErrorMrad),
 		lowestAltitude: toSi.degrees(dish.lowestSunAltitudeDeg),
+		focalLength: dish.focalLengthM,
 	};
-	if (dish.kind === "twoAxis") {
-		const diameter = dish.diameterM ?? Math.sqrt((4 * dish.apertureM2!) / Math.PI);
+	if (dish.kind === "twoAxis")
 		return {
 			kind: "twoAxis",
-			...common,
-			diameter,
-			focalLength: dish.focalLengthM ?? focus(dish, diameter, fill),
+			...mirror,
+			diameter: dish.diameterM,
+			apertureArea: dish.apertureM2,
+			rimAngle: optionally(toSi.degrees, dish.rimAngleDeg),
 		};
-	}
-	const mirrorArea =
-		dish.mirrorAreaM2 ?? mirrorAreaOf(dish.apertureM2 ?? (Math.PI / 4) * dish.diameterM! ** 2);
-	const focalLength =
-		dish.focalLengthM ??
-		fill(
-			"/dish/focalLengthM",
-			OFFSET_FOCUS * Math.sqrt(mirrorArea),
-			unconfirmed(
-				measured(
-					"the proportions of a published dish of 8 m²",
-					"Munir, Hensel & Scheffler, Solar Energy 84 (2010) 1490",
-				),
-			),
-		);
-	return { kind: "offsetPolar", ...common, mirrorArea, focalLength };
+	const disc = dish.diameterM === undefined ? undefined : (Math.PI / 4) * dish.diameterM ** 2;
+	return {
+		kind: "offsetPolar",
+		...mirror,
+		mirrorArea: dish.mirrorAreaM2,
+		apertureArea: dish.apertureM2 ?? disc,
+	};
 }
 
-function focus(dish: Extract<Dish, { kind: "twoAxis" }>, diameter: number, fill: Fill): number {
-	const angle =
-		dish.rimAngleDeg ??
-		fill(
-			"/dish/rimAngleDeg",
-			RIM_ANGLE,
-			unconfirmed(
-				handbook(
-					"where a flat receiver at the focus can be smallest",
-					"Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7",
-				),
-			),
-		);
-	return focalLengthAtRimAngle(diameter, toSi.degrees(angle));
+/** The complete dish; undefined where a request states no size of it, or several. */
+export function dishOf(dish: Dish): CoreDish | undefined {
+	return sizesSent(dish).length === 1 ? designDish(sparseDish(dish)).design : undefined;
 }
 
-/** Area of mirror that shows an aperture at the equinox [m²]. */
-function mirrorAreaOf(equinoxAperture: number): number {
-	return equinoxAperture / offsetPolarAperture(1, 0, 0);
+/** What could be designed of a request's dish. */
+export interface WithDish {
+	readonly dish: CoreDish | undefined;
 }
+
+const SIZES = ["mirrorAreaM2", "apertureM2", "diameterM"] as const;
+
+function sizesSent(dish: Dish): readonly string[] {
+	return SIZES.filter((name) => (dish as Readonly<Record<string, unknown>>)[name] !== undefined);
+}
+
+/** A dish has one size. */
+export const dishSize: Rule<{ readonly dish: Dish }> = ({ dish }) => {
+	const sent = sizesSent(dish);
+	const choice =
+		dish.kind === "twoAxis" ? "diameterM or apertureM2" : "mirrorAreaM2, apertureM2 or diameterM";
+	if (sent.length === 0) return [contradictory("/dish", `the dish has no size: give ${choice}`)];
+	if (sent.length === 1) return [];
+	return sent.map((name) =>
+		contradictory(`/dish/${name}`, `the dish has ${sent.length} sizes: give only one of ${choice}`),
+	);
+};
+
+/** Focal length and rim angle say the same thing. */
+export const dishFocus: Rule<{ readonly dish: Dish }> = ({ dish }) =>
+	dish.kind === "twoAxis" && dish.focalLengthM !== undefined && dish.rimAngleDeg !== undefined
+		? ["focalLengthM", "rimAngleDeg"].map((name) =>
+				contradictory(`/dish/${name}`, "focalLengthM and rimAngleDeg say the same thing: give only one"),
+			)
+		: [];
+
+const WIDEST_OFFSET = 0.9; // [-] radius over focal length up to which the off-axis spot is worked out
+
+/** An off-axis mirror stays clear of its focus. */
+export const dishOffset: Rule<{ readonly dish?: Dish | undefined }, WithDish> = (request, { dish }) => {
+	if (dish?.kind !== "offsetPolar" || request.dish?.focalLengthM === undefined) return [];
+	const { mirrorArea, focalLength } = dish;
+	const least = (0.483 * Math.sqrt(mirrorArea)) / WIDEST_OFFSET;
+	return focalLength < least
+		? [
+				outOfRange(
+					"/dish/focalLengthM",
+					`the focus of a mirror of ${fourDigits(mirrorArea)} m² must be at least ${fourDigits(least)} m away`,
+				),
+			]
+		: [];
+};
+
+/** The seasons of an off-axis dish on a polar axis depend on its hemisphere. */
+export const hemisphereKnown: Rule<{
+	readonly dish?: Dish | undefined;
+	readonly latitude?: number | undefined;
+}> = ({ dish, latitude }) =>
+	dish?.kind === "offsetPolar" && latitude === undefined
+		? [
+				contradictory(
+					"/latitude",
+					"an off-axis dish on a polar axis shows the sun another aperture in summer than in winter: give the latitude, which tells its hemisphere",
+				),
+			]
+		: [];

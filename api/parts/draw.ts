@@ -10,9 +10,10 @@ import {
 	tappingProfile,
 	unconfirmed,
 } from "../../src/index.ts";
+import { contradictory, fourDigits, type Rule } from "../validation/rule.ts";
 import { clock } from "../wire/clock-time.ts";
-import { assume, type Fill } from "../wire/defaults.ts";
-import { instantOf } from "../wire/time-zone.ts";
+import { assume, type Completed, sentOr } from "../wire/defaults.ts";
+import { instantOf, isoText } from "../wire/time-zone.ts";
 import { celsius, kilowattHours, litres, litresPerMinute, toSi } from "../wire/units.ts";
 import type { Run } from "./run.ts";
 
@@ -76,28 +77,93 @@ export const Draw = z
 export type Draw = z.output<typeof Draw>;
 
 /** The day's draws, each at its instant: those listed, and those of the profile that begin within the run. */
-export function coreDraws(draw: Draw, date: string, run: Run, fill: Fill): CoreDraw[] {
-	const listed = draw.draws.map(
-		(single, i): CoreDraw => ({
-			time: instantOf(date, single.time, run.zone),
-			demand:
-				single.litres === undefined
-					? { kind: "energy", energy: toSi.kilowattHours(single.energyKwh!) }
-					: { kind: "volume", volume: toSi.litres(single.litres) },
-			temperature: toSi.celsius(
-				single.temperatureC ??
-					fill(
-						`/draw/draws/${i}/temperatureC`,
-						draw.mixedTemperatureC,
-						derived("the mixed temperature of all draws"),
-					),
-			),
-			flow: toSi.litresPerMinute(single.flowLPerMin),
-		}),
-	);
-	if (draw.profile === undefined) return listed;
-	const midnight = instantOf(date, "00:00", run.zone);
+export function coreDraws(draw: Draw, date: string, run: Run): Completed<readonly CoreDraw[]> {
+	const listed = draw.draws.map((_, i) => listedDraw(draw, i, date, run));
+	const draws = listed.map(({ value }) => value);
+	const assumed = listed.flatMap((one) => one.assumed);
+	if (draw.profile === undefined) return { value: draws, assumed };
+	const midnight = instantOf(date, "00:00", run.timeZone);
 	const mixed = toSi.celsius(draw.mixedTemperatureC);
 	const usual = profileDraws(tappingProfile(draw.profile), midnight, draw.scale, mixed);
-	return [...listed, ...usual.filter(({ time }) => time >= run.start && time < run.end)];
+	const within = usual.filter(({ time }) => time >= run.start && time < run.end);
+	return { value: [...draws, ...within], assumed };
 }
+
+function listedDraw(draw: Draw, i: number, date: string, run: Run): Completed<CoreDraw> {
+	const single = draw.draws[i]!;
+	const { value: temperatureC, assumed } = sentOr(
+		single.temperatureC,
+		`/draw/draws/${i}/temperatureC`,
+		draw.mixedTemperatureC,
+		derived("the mixed temperature of all draws"),
+	);
+	const value: CoreDraw = {
+		time: instantOf(date, single.time, run.timeZone),
+		demand:
+			single.litres === undefined
+				? { kind: "energy", energy: toSi.kilowattHours(single.energyKwh!) }
+				: { kind: "volume", volume: toSi.litres(single.litres) },
+		temperature: toSi.celsius(temperatureC),
+		flow: toSi.litresPerMinute(single.flowLPerMin),
+	};
+	return { value, assumed };
+}
+
+type DrawRule = Rule<{ readonly draw: Draw }>;
+
+/** A draw asks for so much water or so much heat. */
+export const drawDemand: DrawRule = ({ draw }) =>
+	draw.draws.flatMap(({ litres, energyKwh }, i) => {
+		if ((litres === undefined) !== (energyKwh === undefined)) return [];
+		const problem = litres === undefined ? "asks for nothing" : "asks twice";
+		return [contradictory(`/draw/draws/${i}`, `the draw ${problem}: give either litres or energyKwh`)];
+	});
+
+/** Households are those of a profile. */
+export const scaleOfProfile: DrawRule = ({ draw }) =>
+	draw.scale !== 1 && draw.profile === undefined
+		? [
+				contradictory(
+					"/draw/scale",
+					`there is no profile to take ${fourDigits(draw.scale)} times: name one, or leave the scale out`,
+				),
+			]
+		: [];
+
+/** Tap water is warmer than the mains. */
+export const tapAboveMains: DrawRule = ({ draw }) => {
+	const mains = draw.mainsTemperatureC;
+	const wanted = [
+		["/draw/mixedTemperatureC", draw.mixedTemperatureC] as const,
+		...draw.draws.map(({ temperatureC }, i) => [`/draw/draws/${i}/temperatureC`, temperatureC] as const),
+	];
+	return wanted.flatMap(([pointer, temperature]) =>
+		temperature !== undefined && temperature <= mains
+			? [
+					contradictory(
+						pointer,
+						`${fourDigits(temperature)} °C at the tap is not above the mains' ${fourDigits(mains)} °C`,
+					),
+				]
+			: [],
+	);
+};
+
+/** Every draw begins within the run. */
+export const drawsWithinRun: Rule<{ readonly draw: Draw; readonly date: string }, { readonly run: Run }> = (
+	{ draw, date },
+	{ run: { start, end, timeZone } },
+) => {
+	if (end <= start) return [];
+	return draw.draws.flatMap(({ time }, i) => {
+		const opens = instantOf(date, time, timeZone);
+		return opens >= start && opens < end
+			? []
+			: [
+					contradictory(
+						`/draw/draws/${i}/time`,
+						`the draw at ${time} is outside the run, from ${isoText(start, timeZone)} to ${isoText(end, timeZone)}`,
+					),
+				];
+	});
+};

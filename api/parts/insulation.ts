@@ -6,6 +6,7 @@ import {
 	type InsulationId,
 	practice,
 } from "../../src/index.ts";
+import { fourDigits, outOfRange, type RuleFault } from "../validation/rule.ts";
 import { assume } from "../wire/defaults.ts";
 import { millimetres, ratio, toSi } from "../wire/units.ts";
 
@@ -43,4 +44,17 @@ export function coreInsulation(layer: Insulation): CoreInsulation {
 		moisture: layer.moistFraction,
 		surfaceEmittance: layer.surfaceEmittance,
 	};
+}
+
+/** A layer holds no more water than its moisture factor was given for. */
+export function mostMoisture(pointer: string, { material, moistFraction }: Insulation): readonly RuleFault[] {
+	const { mostMoisture: most, name } = INSULATION_MATERIALS[material];
+	return moistFraction > most
+		? [
+				outOfRange(
+					`${pointer}/moistFraction`,
+					`${fourDigits(moistFraction)} is more water than is known of ${name}: at most ${most}`,
+				),
+			]
+		: [];
 }

@@ -1,16 +1,7 @@
 import { z } from "@hono/zod-openapi";
-import {
-	boreVolume,
-	type Loop as CoreLoop,
-	derived,
-	FLUID_IDS,
-	type Fluid,
-	fluidById,
-	practice,
-	standard,
-	unconfirmed,
-} from "../../src/index.ts";
-import { assume, type Fill, part } from "../wire/defaults.ts";
+import { FLUID_IDS, fluidById, practice, type SparseLoop, type Tank } from "../../src/index.ts";
+import { contradictory, fourDigits, outOfRange, type Rule } from "../validation/rule.ts";
+import { assume, part } from "../wire/defaults.ts";
 import {
 	celsius,
 	fromSi,
@@ -20,6 +11,7 @@ import {
 	litres,
 	litresPerMinute,
 	metres,
+	optionally,
 	ratio,
 	toSi,
 	watts,
@@ -27,7 +19,7 @@ import {
 } from "../wire/units.ts";
 import { insulation } from "./insulation.ts";
 import { corePipe } from "./pipe.ts";
-import { tube, wall } from "./tube.ts";
+import { tube, tubeWall, wall } from "./tube.ts";
 
 const PipeInsulation = insulation(
 	"mineralWool",
@@ -156,94 +148,89 @@ export const Loop = z
 
 export type Loop = z.output<typeof Loop>;
 
-const BARE_CASING = 0.6; // [W/K] of 0.06 m² at 10 W/m²K; common practice, no source
-const LAGGED_CASING = 0.2; // [W/K] a third of it; common practice, no source
-const EXPANSION = 0.19; // [-] 190 K at 0.00075 per kelvin, mineral oil, and a third more as DIN 4754 has it (from memory)
-const LEAST_EXPANSION = 0.5; // [L] smallest vessel sold; common practice, no source
-
-/** @param elsewhere     content of coil and receiver [m³]
- *  @param boilingPoint  of the tank's water at its pressure [K]     @param openBoiling  of water in the open [K] */
-export function coreLoop(
-	loop: Loop,
-	elsewhere: number,
-	boilingPoint: number,
-	openBoiling: number,
-	fill: Fill,
-): CoreLoop {
-	const fluid = fluidById(loop.fluid);
-	const supply = corePipe(loop.supply);
-	const back = corePipe(loop.return);
+/** The loop as the core takes it, what the request leaves out still open. */
+export function sparseLoop(loop: Loop): SparseLoop {
+	const { pump, control } = loop;
 	return {
-		fluid,
-		supply,
-		return: back,
+		fluid: fluidById(loop.fluid),
+		supply: corePipe(loop.supply),
+		return: corePipe(loop.return),
 		fittingsLossFactor: loop.fittingsLossFactor,
 		fittingsLossCoefficient: loop.fittingsLossWPerK,
-		pump: corePump(loop.pump, fill),
-		control: {
-			startDifference: loop.control.startDifferenceK,
-			stopDifference: loop.control.stopDifferenceK,
-			highLimit: toSi.celsius(loop.control.highLimitC ?? highLimit(boilingPoint, fill)),
-			oilLimit: toSi.celsius(loop.control.oilLimitC ?? oilLimit(fluid, openBoiling, fill)),
-			hysteresis: loop.control.hysteresisK,
+		pump: {
+			flow: toSi.litresPerMinute(pump.flowLPerMin),
+			electricPower: pump.powerW,
+			efficiency: pump.efficiency,
+			heatToFluid: pump.heatToFluid,
+			maximumPressure: toSi.kilopascals(pump.maximumPressureKpa),
+			insulated: pump.insulated,
+			casingLossCoefficient: pump.casingLossWPerK,
+			heldHeatCapacity: toSi.kilojoules(pump.heldHeatKjPerK),
 		},
-		expansionVolume: toSi.litres(
-			loop.expansionL ?? expansion(boreVolume(supply) + boreVolume(back) + elsewhere, fill),
-		),
+		control: {
+			startDifference: control.startDifferenceK,
+			stopDifference: control.stopDifferenceK,
+			highLimit: optionally(toSi.celsius, control.highLimitC),
+			oilLimit: optionally(toSi.celsius, control.oilLimitC),
+			hysteresis: control.hysteresisK,
+		},
+		expansionVolume: optionally(toSi.litres, loop.expansionL),
 	};
 }
 
-function corePump(pump: Loop["pump"], fill: Fill): CoreLoop["pump"] {
-	const casing = pump.insulated ? LAGGED_CASING : BARE_CASING;
-	return {
-		flow: toSi.litresPerMinute(pump.flowLPerMin),
-		electricPower: pump.powerW,
-		efficiency: pump.efficiency,
-		heatToFluid: pump.heatToFluid,
-		maximumPressure: toSi.kilopascals(pump.maximumPressureKpa),
-		casingLossCoefficient:
-			pump.casingLossWPerK ??
-			fill(
-				"/loop/pump/casingLossWPerK",
-				casing,
-				practice(`a fist-sized casing, ${pump.insulated ? "lagged" : "bare"}`),
-			),
-		heldHeatCapacity: toSi.kilojoules(pump.heldHeatKjPerK),
-	};
+interface WithLoop {
+	readonly loop: Loop;
 }
 
-function highLimit(boilingPoint: number, fill: Fill): number {
-	return fill(
-		"/loop/control/highLimitC",
-		Math.min(90, Math.floor(fromSi.celsius(boilingPoint)) - 5),
-		derived("5 K below the boiling point of the tank's water, at most 90 °C"),
+/** Every pipe is wider outside than inside. */
+export const pipeWalls: Rule<WithLoop> = ({ loop }) => [
+	...tubeWall("/loop/supply", loop.supply),
+	...tubeWall("/loop/return", loop.return),
+];
+
+export const startAboveStop: Rule<WithLoop> = ({ loop: { control } }) =>
+	control.stopDifferenceK >= control.startDifferenceK
+		? [
+				contradictory(
+					"/loop/control/stopDifferenceK",
+					`the pump stops at ${fourDigits(control.stopDifferenceK)} K and starts at ${fourDigits(control.startDifferenceK)} K; it must start above where it stops`,
+				),
+			]
+		: [];
+
+/** Neither limit is passed before the run begins. */
+export const limitsAboveStart: Rule<WithLoop, { readonly tank: Tank }> = (
+	{ loop: { control } },
+	{ tank: { startTemperatures } },
+) => {
+	const hottest = Math.max(...startTemperatures);
+	const limits = [
+		["oilLimitC", control.oilLimitC, "the oil limit"],
+		["highLimitC", control.highLimitC, "the tank's high limit"],
+	] as const;
+	return limits.flatMap(([name, limit, called]) =>
+		limit !== undefined && toSi.celsius(limit) <= hottest
+			? [
+					contradictory(
+						`/loop/control/${name}`,
+						`${called} of ${fourDigits(limit)} °C is not above the start temperature of ${fourDigits(fromSi.celsius(hottest))} °C`,
+					),
+				]
+			: [],
 	);
-}
+};
 
-function oilLimit(fluid: Fluid, openBoiling: number, fill: Fill): number {
-	const watery = fluid.id === "water" || fluid.id.startsWith("propyleneGlycol");
-	return watery
-		? fill(
-				"/loop/control/oilLimitC",
-				Math.floor(fromSi.celsius(openBoiling)) - 3,
-				derived("3 K below the boiling point of water in the open at this elevation"),
-			)
-		: fill(
-				"/loop/control/oilLimitC",
-				Math.round(fromSi.celsius(fluid.limits.bulk.temperature)) - 20,
-				derived(`20 K below the limit of ${fluid.name} in bulk`),
-			);
-}
-
-function expansion(volume: number, fill: Fill): number {
-	return fill(
-		"/loop/expansionL",
-		Math.max(LEAST_EXPANSION, EXPANSION * fromSi.litres(volume)),
-		unconfirmed(
-			standard(
-				"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil swells by 14 % on its way to its limit, and a third more for safety",
-				"DIN 4754",
-			),
-		),
-	);
-}
+/** The fluid's properties are known up to its limit. */
+export const oilLimitWithinFluid: Rule<WithLoop> = ({ loop }) => {
+	const fluid = fluidById(loop.fluid);
+	const hottest = fromSi.celsius(fluid.range[1]);
+	const limit = loop.control.oilLimitC;
+	return limit !== undefined && limit > hottest
+		? [
+				outOfRange(
+					"/loop/control/oilLimitC",
+					`${fourDigits(limit)} °C is beyond what is known of ${fluid.name}, which ends at ${fourDigits(hottest)} °C`,
+				),
+			]
+		: [];
+};

@@ -12,10 +12,11 @@ import {
 	rangeMethods,
 } from "../../src/index.ts";
 import { fromDomainError, refused } from "../problem/problem.ts";
+import { contradictory, type Rule } from "../validation/rule.ts";
 import { type Assumed, defaultsTaken } from "../wire/defaults.ts";
 import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../wire/units.ts";
 import { grounds } from "./assumed.ts";
-import { coreSpreads, SPREAD_NAMES, Spreads, spreadName } from "./spread.ts";
+import { coreSpreads, SPREAD_NAMES, type Spreads, spreadName } from "./spread.ts";
 
 const METHODS = ["propagation", "sample"] as const satisfies readonly AnswerRange["method"][];
 
@@ -102,51 +103,73 @@ export const Range = z
 
 type Wire = z.input<typeof Range>;
 
-/** Whether a range is asked for, and with which spreads. */
-export interface RangeAsked {
-	readonly withRange: boolean;
-	readonly spreads?: Spreads | undefined;
+/** A range that a request wants. */
+export interface RangePlan<S> {
+	readonly spreads: S;
+	readonly taken: readonly Assumed[]; // the spreads that the request left out
+	readonly leftOut: boolean; // whether it left out all of them together
 }
 
-/** A day that is asked about: the case, and its outcome by one march. */
-interface DayAsked {
+/** @param sent  the request as it came     @param schema  of its spreads */
+export function rangePlan<S extends z.ZodType>(
+	request: { readonly withRange: boolean; readonly spreads?: z.output<S> | undefined },
+	sent: unknown,
+	schema: S,
+): RangePlan<z.output<S>> | undefined {
+	if (!request.withRange) return undefined;
+	const spreads = request.spreads ?? schema.parse({});
+	const sentSpreads = (sent as { readonly spreads?: unknown }).spreads ?? {};
+	return {
+		spreads,
+		taken: defaultsTaken(schema, sentSpreads, spreads),
+		leftOut: request.spreads === undefined,
+	};
+}
+
+/** The spreads that a range was found with and that the request left out all together; what it leaves out of a list of its own
+ *  is told with the rest of its defaults.
+ *  @param varied  by their names on the wire */
+export function assumedSpreads<S>(
+	{ taken, leftOut }: RangePlan<S>,
+	varied: readonly string[],
+): readonly Assumed[] {
+	if (!leftOut) return [];
+	return taken
+		.filter(({ pointer }) => varied.includes(pointer.slice(1)))
+		.map((one) => ({ ...one, pointer: `/spreads${one.pointer}` }));
+}
+
+/** The day as stated: the case, and its outcome by one march. */
+interface StatedDay {
 	readonly stated: DayCase;
 	readonly outcome: () => DayOutcome;
 	/** Refuses a range that the day, once marched, shows to be too much work. */
 	readonly requireSpare: (steps: number) => void;
 }
 
-/** A day, and its range if one was asked for. */
-export interface AnsweredDay {
+/** A day, and its range where one is wanted. */
+export interface DayWithRange {
 	readonly outcome: DayOutcome;
 	readonly range: Wire | undefined;
 	readonly ranged: { readonly day: RangedDay; readonly spreads: DaySpreads } | undefined; // what the range was found from
 	readonly methods: readonly Method[]; // of the range
-	readonly assumed: readonly Assumed[]; // spreads that nobody gave
+	readonly assumed: readonly Assumed[]; // spreads that the request left out
 }
 
-/** Works out a day, and its range with it where that is asked for.
- *  @param given  the request as it came */
-export function answeredDay(asked: RangeAsked, given: unknown, day: DayAsked): AnsweredDay {
+export function dayWithRange(plan: RangePlan<Spreads> | undefined, day: StatedDay): DayWithRange {
 	const outcome = day.outcome();
-	if (!asked.withRange) return { outcome, range: undefined, ranged: undefined, methods: [], assumed: [] };
+	if (!plan) return { outcome, range: undefined, ranged: undefined, methods: [], assumed: [] };
 	day.requireSpare(outcome.steps);
-	const spreads = asked.spreads ?? Spreads.parse({});
-	const mine = (given as { readonly spreads?: unknown }).spreads ?? {};
-	const taken = defaultsTaken(Spreads, mine, spreads);
-	const ranged = {
-		day: rangedOrRefused(day.stated, outcome, coreSpreads(spreads)),
-		spreads: coreSpreads(spreads),
-	};
+	const spreads = coreSpreads(plan.spreads);
+	const ranged = { day: rangedOrRefused(day.stated, outcome, spreads), spreads };
 	const { range } = ranged.day;
-	const varied = range.effects.map(({ input }) => `/${spreadName(input)}`);
-	const unsaid = asked.spreads ? [] : taken.filter(({ pointer }) => varied.includes(pointer));
+	const varied = range.effects.map(({ input }) => spreadName(input));
 	return {
 		outcome,
-		range: wireRange(range, spreads, taken),
+		range: wireRange(range, plan),
 		ranged,
 		methods: rangeMethods(range),
-		assumed: unsaid.map((one) => ({ ...one, pointer: `/spreads${one.pointer}` })),
+		assumed: assumedSpreads(plan, varied),
 	};
 }
 
@@ -157,12 +180,12 @@ function rangedOrRefused(stated: DayCase, outcome: DayOutcome, spreads: DaySprea
 	} catch (error) {
 		if (!(error instanceof DomainError)) throw error;
 		const { message } = fromDomainError(error, "body");
-		const why = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
-		throw refused(error.code, why, "body", "/withRange");
+		const detail = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
+		throw refused(error.code, detail, "body", "/withRange");
 	}
 }
 
-function wireRange(report: RangeReport, spreads: Spreads, taken: readonly Assumed[]): Wire {
+function wireRange(report: RangeReport, { spreads, taken }: RangePlan<Spreads>): Wire {
 	const { answered } = answerNamed(report, "timeToTarget");
 	return {
 		coverage: report.coverage,
@@ -200,3 +223,12 @@ function wireEffect(effects: Readonly<Record<string, number>>): z.input<typeof E
 		toWaterKwh: fromSi.kilowattHours(toWater!),
 	};
 }
+
+/** Spreads belong to a range. */
+export const spreadsOfRange: Rule<{ readonly withRange: boolean; readonly spreads?: unknown }> = ({
+	withRange,
+	spreads,
+}) =>
+	spreads && !withRange
+		? [contradictory("/spreads", "spreads belong to a range: ask for one with `withRange`")]
+		: [];

@@ -36,7 +36,7 @@ export function wireReason(
 	switch (code) {
 		case "limitedByBoiling": {
 			const boilingPointC = fromSi.celsius(outcome.boilingPoint);
-			return said(
+			return reasonOf(
 				code,
 				{ boilingPointC, targetTemperatureC: targetC },
 				`Water boils at ${tenth(boilingPointC)} °C in this tank; the target is ${tenth(targetC)} °C.`,
@@ -44,7 +44,7 @@ export function wireReason(
 		}
 		case "limitedByHighLimit": {
 			const highLimitC = fromSi.celsius(control.highLimit);
-			return said(
+			return reasonOf(
 				code,
 				{ highLimitC, targetTemperatureC: targetC },
 				`The dish turns away when the top of the tank stands at ${tenth(highLimitC)} °C.`,
@@ -52,18 +52,18 @@ export function wireReason(
 		}
 		case "limitedByOilLimit": {
 			const oilLimitC = fromSi.celsius(control.oilLimit);
-			return said(
+			return reasonOf(
 				code,
 				{ oilLimitC },
 				`The dish turns away when the fluid leaves the receiver at ${tenth(oilLimitC)} °C.`,
 			);
 		}
 		case "noSun":
-			return said(code, {}, "No beam reaches the place in this run.");
+			return reasonOf(code, {}, "No beam reaches the place in this run.");
 		case "sunBelowDish": {
 			const lowestSunAltitudeDeg = fromSi.degrees(plant.dish.lowestAltitude);
 			const highestSunAltitudeDeg = fromSi.degrees(Math.max(...outcome.series.sunAltitude));
-			return said(
+			return reasonOf(
 				code,
 				{ lowestSunAltitudeDeg, highestSunAltitudeDeg },
 				`The dish faces the sun from ${tenth(lowestSunAltitudeDeg)}° up, and it stays below that.`,
@@ -71,7 +71,7 @@ export function wireReason(
 		}
 		case "pumpNeverStarted": {
 			const startDifferenceK = control.startDifference;
-			return said(
+			return reasonOf(
 				code,
 				{ startDifferenceK },
 				`The receiver never stood ${tenth(startDifferenceK)} K above the tank, so the pump did not start.`,
@@ -91,14 +91,18 @@ function tooLittleHeat(targetTemperatureC: number, outcome: DayOutcome): z.input
 	const broughtKwh = fromSi.kilowattHours(toWater + takenBack);
 	const message = `The heat of this run brings the tank to ${tenth(endTemperatureC)} °C in the mean; the target is ${tenth(targetTemperatureC)} °C.`;
 	const parameters = { endTemperatureC, targetTemperatureC };
-	if (takenBack <= MUCH * (toWater + takenBack)) return said("tooLittleHeat", parameters, message);
-	return said(
+	if (takenBack <= MUCH * (toWater + takenBack)) return reasonOf("tooLittleHeat", parameters, message);
+	return reasonOf(
 		"tooLittleHeat",
 		{ ...parameters, broughtKwh, takenBackKwh },
 		`${message} The loop brought ${hundredth(broughtKwh)} kWh to the water and took ${hundredth(takenBackKwh)} kWh out again: between receiver and coil the fluid loses its heat. Lag and shorten the pipes, or let the pump start at a larger difference.`,
 	);
 }
 
-function said(code: Shortfall, parameters: Record<string, number>, message: string): z.input<typeof Reason> {
+function reasonOf(
+	code: Shortfall,
+	parameters: Record<string, number>,
+	message: string,
+): z.input<typeof Reason> {
 	return { code, parameters, message };
 }

@@ -1,9 +1,20 @@
 import { z } from "@hono/zod-openapi";
-import { derived, handbook, practice, unconfirmed } from "../../src/index.ts";
+import {
+	derived,
+	handbook,
+	mirrorWidth,
+	practice,
+	type SparseReceiver,
+	type SparseTubeReceiver,
+	statedAbsorber,
+	unconfirmed,
+} from "../../src/index.ts";
+import { contradictory, fourDigits, impossible, outOfRange, type Rule } from "../validation/rule.ts";
 import { assume, part } from "../wire/defaults.ts";
-import { kilojoulesPerKelvin, metres, millimetres, ratio, wattsPerKelvin } from "../wire/units.ts";
-import { insulation } from "./insulation.ts";
-import { tube } from "./tube.ts";
+import { kilojoulesPerKelvin, metres, millimetres, ratio, toSi, wattsPerKelvin } from "../wire/units.ts";
+import type { WithDish } from "./dish.ts";
+import { coreInsulation, insulation } from "./insulation.ts";
+import { tube, tubeWall } from "./tube.ts";
 
 const AbsorberTube = z
 	.strictObject({
@@ -123,4 +134,96 @@ export const Receiver = z
 	});
 
 export type Receiver = z.output<typeof Receiver>;
-export type TubeReceiver = Exclude<Receiver, { kind: "efficiencyLine" }>;
+type TubeReceiver = Exclude<Receiver, { kind: "efficiencyLine" }>;
+
+/** The receiver as the core takes it, what the request leaves out still open. */
+export function sparseReceiver(receiver: Receiver): SparseReceiver {
+	return receiver.kind === "efficiencyLine"
+		? {
+				kind: "efficiencyLine",
+				opticalEfficiency: receiver.opticalEfficiency,
+				lossCoefficient: receiver.lossCoefficientWPerK,
+				heldHeatCapacity: toSi.kilojoules(receiver.heldHeatKjPerK),
+			}
+		: sparseTubeReceiver(receiver);
+}
+
+function sparseTubeReceiver(receiver: TubeReceiver): SparseTubeReceiver {
+	const common = {
+		apertureDiameter: receiver.apertureDiameterM,
+		absorptance: receiver.absorptance,
+		emittance: receiver.emittance,
+		insulation: coreInsulation(receiver.insulation),
+		tube: {
+			innerDiameter: toSi.millimetres(receiver.tube.innerDiameterMm),
+			outerDiameter: toSi.millimetres(receiver.tube.outerDiameterMm),
+			length: receiver.tube.lengthM,
+		},
+	};
+	switch (receiver.kind) {
+		case "cavity":
+			return {
+				kind: "cavity",
+				...common,
+				innerDiameter: receiver.innerDiameterM,
+				depth: receiver.depthM,
+			};
+		case "openCoil":
+			return { kind: "openCoil", ...common };
+		case "glazedCoil":
+			return {
+				kind: "glazedCoil",
+				...common,
+				coverTransmittance: receiver.coverTransmittance,
+				coverGap: toSi.millimetres(receiver.coverGapMm),
+			};
+		default:
+			return receiver satisfies never;
+	}
+}
+
+interface WithReceiver {
+	readonly receiver: Receiver;
+}
+
+/** The receiver is smaller than the dish that lights it. */
+export const receiverWithinDish: Rule<WithReceiver, WithDish> = ({ receiver }, { dish }) => {
+	if (receiver.kind === "efficiencyLine" || receiver.apertureDiameterM === "auto" || !dish) return [];
+	const across = mirrorWidth(dish);
+	return receiver.apertureDiameterM >= across
+		? [
+				impossible(
+					"/receiver/apertureDiameterM",
+					`a receiver of ${fourDigits(receiver.apertureDiameterM)} m is as large as the dish of ${fourDigits(across)} m that is to light it`,
+				),
+			]
+		: [];
+};
+
+/** A hollow is at least as wide as its opening. */
+export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
+	if (receiver.kind !== "cavity" || receiver.innerDiameterM === undefined) return [];
+	const opening = receiver.apertureDiameterM;
+	return opening !== "auto" && receiver.innerDiameterM < opening
+		? [
+				contradictory(
+					"/receiver/innerDiameterM",
+					`the hollow of ${fourDigits(receiver.innerDiameterM)} m is narrower than its opening of ${fourDigits(opening)} m`,
+				),
+			]
+		: [];
+};
+
+/** A receiver of stated size leaves its tube room to be wound. */
+export const tubeWound: Rule<WithReceiver> = ({ receiver }) => {
+	if (receiver.kind === "efficiencyLine") return [];
+	const absorber = statedAbsorber(sparseTubeReceiver(receiver));
+	if (!absorber || absorber.width >= absorber.narrowest) return [];
+	const hollow = receiver.kind === "cavity" && receiver.innerDiameterM !== undefined;
+	const detail = `a tube of ${fourDigits(receiver.tube.innerDiameterMm)} mm bore is hardly wound to an absorber ${fourDigits(absorber.width)} m wide; the narrowest is ${fourDigits(absorber.narrowest)} m`;
+	return [outOfRange(`/receiver/${hollow ? "innerDiameterM" : "apertureDiameterM"}`, detail)];
+};
+
+/** The receiver's tube is wider outside than inside. */
+export const receiverTubeWall: Rule<WithReceiver> = ({ receiver }) =>
+	receiver.kind === "efficiencyLine" ? [] : tubeWall("/receiver/tube", receiver.tube);

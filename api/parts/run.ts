@@ -1,57 +1,86 @@
-import { derived, type Grounds, sunDay } from "../../src/index.ts";
-import type { Fill } from "../wire/defaults.ts";
+import { type Assumption, designRun, type Span, type TimeSubject } from "../../src/index.ts";
+import { contradictory, type Rule } from "../validation/rule.ts";
+import type { Assumed, Completed } from "../wire/defaults.ts";
 import { dateOf, instantOf, isoText } from "../wire/time-zone.ts";
-import { toSi } from "../wire/units.ts";
-import { type Site, zoneOf } from "./site.ts";
+import { optionally } from "../wire/units.ts";
+import { coreSite, type Site, timeZoneOf } from "./site.ts";
+import { rowTimes, type Sky } from "./sky.ts";
 
-/** When a run starts and ends, and whose clocks say so. */
-export interface Run {
-	readonly zone: string;
-	readonly start: number; // unix time [s]
-	readonly end: number; // unix time [s]
+/** When a run starts and ends, and whose clocks show it. */
+export interface Run extends Span {
+	readonly timeZone: string;
 }
 
-interface Asked {
+interface RunRequest {
 	readonly site: Site;
 	readonly date: string;
 	readonly startTime?: string | undefined;
 	readonly endTime?: string | undefined;
 }
 
-const MINUTE = 60; // [s]
-
-/** The run as asked, or from sunrise to sunset, each to the whole minute outside of it. */
-export function runOf(asked: Asked, fill: Fill): Run {
-	const zone = zoneOf(asked.site, fill);
-	const noon = instantOf(asked.date, "12:00", zone);
-	const sun = sunDay(noon, toSi.degrees(asked.site.latitude), toSi.degrees(asked.site.longitude));
-	const shown = (time: number) =>
-		dateOf(time, zone) === asked.date ? isoText(time, zone).slice(11, 16) : isoText(time, zone);
-	const filled = (name: string, time: number, grounds: Grounds): number => {
-		fill(`/${name}`, shown(time), grounds);
-		return time;
-	};
-	const startOf = () => {
-		if (sun.kind === "riseAndSet")
-			return filled("startTime", Math.floor(sun.sunrise / MINUTE) * MINUTE, derived("sunrise"));
-		return filled(
-			"startTime",
-			instantOf(asked.date, "00:00", zone),
-			derived("the sun does not rise or set on this day"),
-		);
-	};
-	const endOf = () => {
-		if (sun.kind === "riseAndSet")
-			return filled("endTime", Math.ceil(sun.sunset / MINUTE) * MINUTE, derived("sunset"));
-		return filled(
-			"endTime",
-			instantOf(asked.date, "23:59", zone),
-			derived("the sun does not rise or set on this day"),
-		);
-	};
+/** The run as sent, or from sunrise to sunset. */
+export function runOf({ site, date, startTime, endTime }: RunRequest): Completed<Run> {
+	const zone = timeZoneOf(site);
+	const at = (clock: string) => instantOf(date, clock, zone.value);
+	const { design, assumed } = designRun(
+		{ start: optionally(at, startTime), end: optionally(at, endTime) },
+		coreSite(site),
+		{ firstMinute: at("00:00"), noon: at("12:00"), lastMinute: at("23:59") },
+	);
 	return {
-		zone,
-		start: asked.startTime === undefined ? startOf() : instantOf(asked.date, asked.startTime, zone),
-		end: asked.endTime === undefined ? endOf() : instantOf(asked.date, asked.endTime, zone),
+		value: { timeZone: zone.value, ...design },
+		assumed: [...zone.assumed, ...wireTimes(assumed, date, zone.value)],
 	};
 }
+
+const POINTERS: Readonly<Record<TimeSubject, string>> = {
+	"run.start": "/startTime",
+	"run.end": "/endTime",
+	"window.start": "/startTime",
+	"window.end": "/endTime",
+};
+
+/** Times that the core assumed, as clocks show them on their date; one of another date in full. */
+export function wireTimes(
+	assumed: readonly Assumption<TimeSubject>[],
+	date: string,
+	timeZone: string,
+): readonly Assumed[] {
+	return assumed.map(({ subject, value: time, grounds }) => {
+		const text = isoText(time, timeZone);
+		const value = dateOf(time, timeZone) === date ? text.slice(11, 16) : text;
+		return { pointer: POINTERS[subject], value, ...grounds };
+	});
+}
+
+/** What could be designed of a request's run. */
+interface Designs {
+	readonly run: Run;
+}
+
+/** A run ends after it starts. */
+export const endAfterStart: Rule<RunRequest, Designs> = ({ endTime }, { run: { start, end, timeZone } }) =>
+	end > start
+		? []
+		: [
+				contradictory(
+					endTime === undefined ? "/startTime" : "/endTime",
+					`the run would end at ${isoText(end, timeZone)}, which is not after its start at ${isoText(start, timeZone)}`,
+				),
+			];
+
+/** Measured rows reach from the start of the run to its end. */
+export const rowsCoverRun: Rule<{ readonly sky: Sky }, Designs> = ({ sky }, { run }) => {
+	if (sky.kind !== "measured") return [];
+	const { start, end, timeZone } = run;
+	const times = rowTimes(sky);
+	const [first, last] = [times[0]!, times.at(-1)!];
+	return end > start && (first > start || last < end)
+		? [
+				contradictory(
+					"/sky/time",
+					`the rows reach from ${isoText(first, timeZone)} to ${isoText(last, timeZone)}, the run from ${isoText(start, timeZone)} to ${isoText(end, timeZone)}; give rows for all of it, or startTime and endTime within the rows`,
+				),
+			]
+		: [];
+};

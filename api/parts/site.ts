@@ -1,6 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { type Site as CoreSite, lookedUp, practice } from "../../src/index.ts";
-import { assume, type Fill } from "../wire/defaults.ts";
+import { assume, type Completed, sentOr } from "../wire/defaults.ts";
 import { isTimeZone, timeZoneAt } from "../wire/time-zone.ts";
 import { degrees, metres, ratio, toSi } from "../wire/units.ts";
 
@@ -46,13 +46,23 @@ export function coreSite(site: Site): CoreSite {
 	};
 }
 
-export function zoneOf(site: Site, fill: Fill): string {
-	return (
-		site.timeZone ??
-		fill(
-			"/site/timeZone",
-			timeZoneAt(site.latitude, site.longitude),
-			lookedUp("looked up from the coordinates; near a border it may be the neighbour's"),
-		)
+/** The zone of a site's clocks. */
+export function timeZoneOf({ timeZone, latitude, longitude }: Site): Completed<string> {
+	return zoneAt(timeZone, "/site/timeZone", latitude, longitude);
+}
+
+/** A zone as sent, else the one at a place given in degrees.
+ *  @param pointer  of the zone in the request */
+export function zoneAt(
+	sent: string | undefined,
+	pointer: string,
+	latitude: number,
+	longitude: number,
+): Completed<string> {
+	return sentOr(
+		sent,
+		pointer,
+		sent ?? timeZoneAt(latitude, longitude),
+		lookedUp("looked up from the coordinates; near a border it may be the neighbour's"),
 	);
 }

@@ -1,8 +1,23 @@
 import { z } from "@hono/zod-openapi";
-import { handbook, practice, TURBIDITY_CLASSES, type TurbidityClass, unconfirmed } from "../../src/index.ts";
+import {
+	type MeasuredSky as CoreMeasuredSky,
+	clearSkyMethods,
+	type DaySky,
+	designMeasuredSky,
+	handbook,
+	type Method,
+	measuredSkyMethods,
+	practice,
+	type Site,
+	TURBIDITY_CLASSES,
+	type TurbidityClass,
+	unconfirmed,
+} from "../../src/index.ts";
+import { contradictory, fourDigits, type Rule } from "../validation/rule.ts";
 import { instant } from "../wire/calendar.ts";
-import { assume } from "../wire/defaults.ts";
-import { celsius, metresPerSecond, wattsPerSquareMetre } from "../wire/units.ts";
+import { assume, type Completed } from "../wire/defaults.ts";
+import { celsius, metresPerSecond, toSi, wattsPerSquareMetre } from "../wire/units.ts";
+import { wireAssumed } from "./assumption.ts";
 
 const MOST_ROWS = 1500; // a day by the minute, and an hour more
 const CLASSES = Object.keys(TURBIDITY_CLASSES) as [TurbidityClass, ...TurbidityClass[]];
@@ -78,4 +93,104 @@ export const Sky = z.discriminatedUnion("kind", [ClearSky, MeasuredSky]).openapi
 });
 
 export type Sky = z.output<typeof Sky>;
-export type MeasuredSky = z.output<typeof MeasuredSky>;
+type MeasuredSky = z.output<typeof MeasuredSky>;
+
+/** A sky by what its weather is made from. */
+export function coreSky(sky: Sky): Completed<DaySky> {
+	if (sky.kind === "measured") {
+		const { design, assumed } = designMeasuredSky(coreMeasuredSky(sky));
+		return { value: { kind: "measured", sky: design }, assumed: wireAssumed(assumed) };
+	}
+	const clear = {
+		turbidity: turbidityOf(sky),
+		ambientMinimum: toSi.celsius(sky.ambientMinC),
+		ambientMaximum: toSi.celsius(sky.ambientMaxC),
+		wind: sky.windMPerS,
+	};
+	return { value: { kind: "clear", sky: clear }, assumed: [] };
+}
+
+/** Linke turbidity of a clear sky, by its number or its class. */
+export function turbidityOf({ linkeTurbidity }: Exclude<Sky, MeasuredSky>): number {
+	return typeof linkeTurbidity === "number" ? linkeTurbidity : TURBIDITY_CLASSES[linkeTurbidity].turbidity;
+}
+
+/** The models that this sky rests on. */
+export function skyMethods(sky: Sky, site: Site): readonly Method[] {
+	if (sky.kind === "clear") return clearSkyMethods(site.elevation);
+	if (sky.beamIrradianceWPerM2) return measuredSkyMethods("measured");
+	return measuredSkyMethods(sky.diffuseIrradianceWPerM2 ? "fromDiffuse" : "split");
+}
+
+/** When each measured row was read, unix time [s]. */
+export function rowTimes(sky: MeasuredSky): number[] {
+	return sky.time.map((text) => Date.parse(text) / 1000);
+}
+
+function coreMeasuredSky(sky: MeasuredSky): CoreMeasuredSky {
+	const column = (value: number | readonly number[]) =>
+		typeof value === "number" ? new Array<number>(sky.time.length).fill(value) : value;
+	return {
+		time: rowTimes(sky),
+		beam: sky.beamIrradianceWPerM2,
+		diffuse: sky.diffuseIrradianceWPerM2,
+		global: sky.globalIrradianceWPerM2,
+		ambient: column(sky.ambientC).map(toSi.celsius),
+		wind: column(sky.windMPerS),
+	};
+}
+
+type WithSky = { readonly sky: Sky };
+
+export const ambientInOrder: Rule<WithSky> = ({ sky }) =>
+	sky.kind === "clear" && sky.ambientMinC > sky.ambientMaxC
+		? [
+				contradictory(
+					"/sky/ambientMinC",
+					`the day's lowest of ${fourDigits(sky.ambientMinC)} °C is above its highest of ${fourDigits(sky.ambientMaxC)} °C`,
+				),
+			]
+		: [];
+
+const COLUMNS = [
+	"beamIrradianceWPerM2",
+	"diffuseIrradianceWPerM2",
+	"globalIrradianceWPerM2",
+	"ambientC",
+	"windMPerS",
+] as const;
+
+export const columnsOfOneLength: Rule<WithSky> = ({ sky }) => {
+	if (sky.kind !== "measured") return [];
+	return COLUMNS.flatMap((name) => {
+		const column = sky[name];
+		return Array.isArray(column) && column.length !== sky.time.length
+			? [contradictory(`/sky/${name}`, `${name} has ${column.length} rows, time has ${sky.time.length}`)]
+			: [];
+	});
+};
+
+/** Beam can be had from what was measured. */
+export const beamMeasured: Rule<WithSky> = ({ sky }) =>
+	sky.kind === "measured" && !sky.beamIrradianceWPerM2 && !sky.globalIrradianceWPerM2
+		? [
+				contradictory(
+					"/sky",
+					"a dish lives on beam: give beamIrradianceWPerM2, or globalIrradianceWPerM2 to split it from",
+				),
+			]
+		: [];
+
+export const timesRise: Rule<WithSky> = ({ sky }) => {
+	if (sky.kind !== "measured") return [];
+	const times = rowTimes(sky);
+	const back = times.findIndex((time, i) => i > 0 && time <= times[i - 1]!);
+	return back < 0
+		? []
+		: [
+				contradictory(
+					`/sky/time/${back}`,
+					`row ${back} is not later than the row before it; times must rise`,
+				),
+			];
+};

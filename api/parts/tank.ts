@@ -1,16 +1,31 @@
 import { z } from "@hono/zod-openapi";
 import {
-	boilingPoint,
 	type Tank as CoreTank,
-	derived,
 	practice,
-	standard,
-	standardPressure,
-	unconfirmed,
+	type SparseTank,
+	tankBoilingPoint,
 	WALL_MATERIALS,
 } from "../../src/index.ts";
-import { assume, type Fill, part } from "../wire/defaults.ts";
-import { celsius, kilopascals, litres, metres, millimetres, ratio, toSi } from "../wire/units.ts";
+import {
+	contradictory,
+	fourDigits,
+	impossible,
+	outOfRange,
+	type Rule,
+	type RuleFault,
+} from "../validation/rule.ts";
+import { assume, part } from "../wire/defaults.ts";
+import {
+	celsius,
+	fromSi,
+	kilopascals,
+	litres,
+	metres,
+	millimetres,
+	optionally,
+	ratio,
+	toSi,
+} from "../wire/units.ts";
 import { coreInsulation, insulation } from "./insulation.ts";
 import { wall } from "./tube.ts";
 
@@ -102,20 +117,15 @@ export const Tank = z
 
 export type Tank = z.output<typeof Tank>;
 
-const NODES = 10; // [-]
-const PROPORTION = 2.2; // [-] height over diameter: slender enough to keep layers; common practice, no source
-const RELIEF_KPA = 600; // [kPa] above the air's: the usual relief valve of a water heater, EN 1490 (value from memory)
-
-/** @param mainsC  of the cold feed [°C] */
-export function coreTank(tank: Tank, mainsC: number, fill: Fill): CoreTank {
-	const volume = toSi.litres(tank.volumeL);
-	const { height, diameter } = proportions(tank, volume, fill);
-	const fillL = tank.fillL ?? fill("/tank/fillL", tank.volumeL, practice("a full tank"));
+/** The tank as the core takes it, what the request leaves out still open. */
+export function sparseTank(tank: Tank): SparseTank {
 	const metal = WALL_MATERIALS[tank.wallMaterial];
+	const start = tank.startTemperatureC;
 	return {
-		fill: toSi.litres(fillL),
-		height,
-		diameter,
+		volume: toSi.litres(tank.volumeL),
+		fill: optionally(toSi.litres, tank.fillL),
+		height: tank.heightM,
+		diameter: tank.diameterM,
 		wallThickness: toSi.millimetres(tank.wallThicknessMm),
 		wallConductivity: metal.conductivity,
 		wallHeatCapacity: metal.heatCapacity,
@@ -123,8 +133,10 @@ export function coreTank(tank: Tank, mainsC: number, fill: Fill): CoreTank {
 		fittingsFactor: tank.fittingsFactor,
 		inletHeight: tank.inletHeight,
 		outletHeight: tank.outletHeight,
-		startTemperatures: startTemperatures(tank, mainsC, fill),
-		reliefPressure: reliefPressure(tank, fill),
+		startTemperature: Array.isArray(start) ? start.map(toSi.celsius) : optionally(toSi.celsius, start),
+		layers: tank.nodes,
+		vented: tank.vented,
+		reliefPressure: optionally(toSi.kilopascals, tank.reliefPressureKpa),
 		surroundings:
 			tank.surroundingsC === "outdoors"
 				? { kind: "outdoors" }
@@ -132,56 +144,95 @@ export function coreTank(tank: Tank, mainsC: number, fill: Fill): CoreTank {
 	};
 }
 
-/** Boiling point of the tank's water at its pressure [K]. */
-export function tankBoilingPoint(tank: CoreTank, elevation: number): number {
-	return boilingPoint(standardPressure(elevation) + tank.reliefPressure);
+interface WithTank {
+	readonly tank: Tank;
 }
 
-function proportions(
-	tank: Tank,
-	volume: number,
-	fill: Fill,
-): { readonly height: number; readonly diameter: number } {
-	const diameterAt = (height: number) => Math.sqrt((4 * volume) / (Math.PI * height));
-	const heightAt = (diameter: number) => (4 * volume) / (Math.PI * diameter * diameter);
-	const given = derived("follows from the volume");
-	if (tank.heightM !== undefined)
-		return {
-			height: tank.heightM,
-			diameter: tank.diameterM ?? fill("/tank/diameterM", diameterAt(tank.heightM), given),
-		};
-	const slender = practice(`follows from the volume at a height of ${PROPORTION} diameters`);
-	const diameter =
-		tank.diameterM ?? fill("/tank/diameterM", Math.cbrt((4 * volume) / (Math.PI * PROPORTION)), slender);
-	return {
-		height: fill("/tank/heightM", heightAt(diameter), tank.diameterM === undefined ? slender : given),
-		diameter,
-	};
+/** What could be designed of a request's tank. */
+interface Designs {
+	readonly tank: CoreTank;
 }
 
-function startTemperatures(tank: Tank, mainsC: number, fill: Fill): Float64Array {
-	const start =
-		tank.startTemperatureC ??
-		fill("/tank/startTemperatureC", mainsC, derived("filled from the mains, at its temperature"));
-	if (typeof start !== "number") return Float64Array.from(start, toSi.celsius);
-	const nodes =
-		tank.nodes ??
-		fill(
-			"/tank/nodes",
-			NODES,
-			derived("more change the litres at the tap by less than 2 %; fewer blur the layers"),
-		);
-	return new Float64Array(nodes).fill(toSi.celsius(start));
+const CLOSE = 0.01; // [-] how far a volume may be off its height and diameter
+
+export const fillWithinVolume: Rule<WithTank> = ({ tank }) =>
+	tank.fillL !== undefined && tank.fillL > tank.volumeL
+		? [
+				contradictory(
+					"/tank/fillL",
+					`${fourDigits(tank.fillL)} L do not fit a tank of ${fourDigits(tank.volumeL)} L`,
+				),
+			]
+		: [];
+
+/** Volume, height and diameter agree where all three are stated; the third is a tank's where two are. */
+export const tankDimensions: Rule<WithTank, Designs> = ({ tank }, designs) => {
+	const { volumeL, heightM, diameterM } = tank;
+	if (heightM === undefined && diameterM === undefined) return [];
+	if (heightM === undefined || diameterM === undefined) return shapeFaults(tank, designs.tank);
+	const holds = fromSi.litres((Math.PI / 4) * diameterM ** 2 * heightM);
+	return Math.abs(holds - volumeL) > CLOSE * volumeL
+		? [
+				contradictory(
+					"/tank/volumeL",
+					`a tank ${fourDigits(heightM)} m high and ${fourDigits(diameterM)} m wide holds ${fourDigits(holds)} L, not ${fourDigits(volumeL)} L; leave one of the three out`,
+				),
+			]
+		: [];
+};
+
+const SHAPES = { height: [0.1, 10], diameter: [0.1, 6] } as const; // [m] as a caller may give them
+
+/** What follows from the volume and one dimension is no longer, wider or flatter than a tank may be. */
+function shapeFaults(tank: Tank, designed: CoreTank): readonly RuleFault[] {
+	const [sent, follows] =
+		tank.heightM === undefined ? (["diameterM", "height"] as const) : (["heightM", "diameter"] as const);
+	const [least, most] = SHAPES[follows];
+	return designed[follows] >= least && designed[follows] <= most
+		? []
+		: [
+				outOfRange(
+					`/tank/${sent}`,
+					`a tank of ${fourDigits(tank.volumeL)} L would have a ${follows} of ${fourDigits(designed[follows])} m; it may be ${least} to ${most} m`,
+				),
+			];
 }
 
-function reliefPressure(tank: Tank, fill: Fill): number {
-	if (tank.vented) return 0;
-	return toSi.kilopascals(
-		tank.reliefPressureKpa ??
-			fill(
-				"/tank/reliefPressureKpa",
-				RELIEF_KPA,
-				unconfirmed(standard("the usual relief valve of a water heater", "EN 1490")),
-			),
-	);
+export const reliefOfClosedTank: Rule<WithTank> = ({ tank }) =>
+	tank.vented && tank.reliefPressureKpa !== undefined
+		? [
+				contradictory(
+					"/tank/reliefPressureKpa",
+					"a vented tank has no relief pressure; set vented to false or leave it out",
+				),
+			]
+		: [];
+
+export const nodesOfProfile: Rule<WithTank> = ({ tank: { nodes, startTemperatureC } }) =>
+	nodes !== undefined && Array.isArray(startTemperatureC) && startTemperatureC.length !== nodes
+		? [
+				contradictory(
+					"/tank/startTemperatureC",
+					`${startTemperatureC.length} start temperatures do not make ${nodes} nodes`,
+				),
+			]
+		: [];
+
+/** Liquid water is below its boiling point.
+ *  @param elevation  of the site [m] */
+export function startBelowBoiling({ tank }: Designs, elevation: number): readonly RuleFault[] {
+	const boiling = tankBoilingPoint(tank, elevation);
+	const hottest = Math.max(...tank.startTemperatures);
+	return hottest > boiling
+		? [
+				impossible(
+					"/tank/startTemperatureC",
+					`water at ${fourDigits(fromSi.celsius(hottest))} °C boils in this tank, which it does from ${fourDigits(fromSi.celsius(boiling))} °C`,
+				),
+			]
+		: [];
 }
+
+/** Whether a tank's sizes agree, so that a coil can be fitted into it. */
+export const tankHolds = (request: WithTank, designs: Designs): boolean =>
+	[fillWithinVolume, tankDimensions].every((rule) => rule(request, designs).length === 0);

@@ -1,5 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { type Grounds, WALL_MATERIALS, type WallMaterialId } from "../../src/index.ts";
+import { contradictory, fourDigits, type RuleFault } from "../validation/rule.ts";
 import { assume } from "../wire/defaults.ts";
 import { millimetres } from "../wire/units.ts";
 
@@ -15,3 +16,20 @@ export function tube(innerMm: number, outerMm: number, grounds: Grounds) {
 
 export const wall = (description: string, material: WallMaterialId, grounds: Grounds) =>
 	assume(z.enum(WALLS).meta({ description }), material, grounds);
+
+interface Tube {
+	readonly innerDiameterMm: number;
+	readonly outerDiameterMm: number;
+}
+
+/** A tube is wider outside than inside. */
+export function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
+	return tube.outerDiameterMm <= tube.innerDiameterMm
+		? [
+				contradictory(
+					`${pointer}/outerDiameterMm`,
+					`a tube of ${fourDigits(tube.outerDiameterMm)} mm outside has no room for a bore of ${fourDigits(tube.innerDiameterMm)} mm`,
+				),
+			]
+		: [];
+}

@@ -7,9 +7,9 @@ export interface RuleFault {
 	readonly detail: string;
 }
 
-/** Finds the faults of one kind in a request that keeps the contract. Every rule is run, whatever the others find.
- *  A rule that looks at less than a whole warm-up serves the operations that ask for less. */
-export type Rule<Looked> = (request: Looked) => readonly RuleFault[];
+/** Finds the faults of one kind in a request that keeps the contract, or in what could be designed of it. Every rule is run,
+ *  whatever the others find. A rule that looks at less than a whole warm-up serves the operations that ask for less. */
+export type Rule<Request, Designs = unknown> = (request: Request, designs: Designs) => readonly RuleFault[];
 
 export const contradictory = (pointer: string, detail: string): RuleFault => ({
 	pointer,
@@ -36,7 +36,7 @@ export const tooLarge = (pointer: string, detail: string): RuleFault => ({
 });
 
 /** A number as a person would say it. */
-export const said = (value: number): string => String(Number(value.toPrecision(4)));
+export const fourDigits = (value: number): string => String(Number(value.toPrecision(4)));
 
 const KINDS: Readonly<Record<RuleFault["code"], ProblemKind>> = {
 	contradictory: "contradictory",

@@ -10,8 +10,23 @@ export interface Assumed extends Grounds {
 	readonly value: AssumedValue;
 }
 
-/** Takes a value that follows from others, and notes that it was not given. Returns the value. */
-export type Fill = <T extends AssumedValue>(pointer: string, value: T, grounds: Grounds) => T;
+/** A value that a request completes, and what had to be assumed for it. */
+export interface Completed<T> {
+	readonly value: T;
+	readonly assumed: readonly Assumed[];
+}
+
+/** What was sent; where nothing was, a value that follows from the rest of the request. */
+export function sentOr<T extends AssumedValue>(
+	sent: T | undefined,
+	pointer: string,
+	value: T,
+	grounds: Grounds,
+): Completed<T> {
+	return sent === undefined
+		? { value, assumed: [{ pointer, value, ...grounds }] }
+		: { value: sent, assumed: [] };
+}
 
 const reasons = z.registry<Grounds>();
 
@@ -34,50 +49,40 @@ export function part<T extends z.ZodObject | z.ZodDiscriminatedUnion>(schema: T)
 	return schema.optional().transform((value) => (value ?? schema.parse({})) as z.output<T>);
 }
 
-/** A `Fill` and the list that it writes. */
-export function filling(): { readonly fill: Fill; readonly filled: readonly Assumed[] } {
-	const filled: Assumed[] = [];
-	const fill: Fill = (pointer, value, grounds) => {
-		filled.push({ pointer, value, ...grounds });
-		return value;
-	};
-	return { fill, filled };
-}
-
 /** Every default that a schema filled in.
- *  @param given  the request as it came     @param value  the same, parsed */
-export function defaultsTaken(schema: z.ZodType, given: unknown, value: unknown): Assumed[] {
-	return walk(schema as unknown as z.core.$ZodTypes, given, value, []);
+ *  @param sent  the request as it came     @param value  the same, parsed */
+export function defaultsTaken(schema: z.ZodType, sent: unknown, value: unknown): Assumed[] {
+	return walk(schema as unknown as z.core.$ZodTypes, sent, value, []);
 }
 
 function walk(
 	schema: z.core.$ZodTypes,
-	given: unknown,
+	sent: unknown,
 	value: unknown,
 	path: readonly PropertyKey[],
 ): Assumed[] {
 	const def = schema._zod.def;
 	switch (def.type) {
 		case "default":
-			if (given !== undefined) return walk(def.innerType as z.core.$ZodTypes, given, value, path);
+			if (sent !== undefined) return walk(def.innerType as z.core.$ZodTypes, sent, value, path);
 			return [{ pointer: pointerTo(path), value: value as AssumedValue, ...groundsOf(schema, path) }];
 		case "optional":
-			return walk(def.innerType as z.core.$ZodTypes, given, value, path);
+			return walk(def.innerType as z.core.$ZodTypes, sent, value, path);
 		case "pipe":
-			return walk(def.in as z.core.$ZodTypes, given, value, path);
+			return walk(def.in as z.core.$ZodTypes, sent, value, path);
 		case "union":
-			return walkChoice(def.options as readonly z.core.$ZodTypes[], given, value, path);
+			return walkChoice(def.options as readonly z.core.$ZodTypes[], sent, value, path);
 		case "object":
 			return value === undefined
 				? []
 				: Object.entries(def.shape).flatMap(([key, field]) =>
-						walk(field as z.core.$ZodTypes, member(given, key), member(value, key), [...path, key]),
+						walk(field as z.core.$ZodTypes, member(sent, key), member(value, key), [...path, key]),
 					);
 		case "array":
 			return value === undefined
 				? []
 				: (value as readonly unknown[]).flatMap((item, i) =>
-						walk(def.element as z.core.$ZodTypes, member(given, i), item, [...path, i]),
+						walk(def.element as z.core.$ZodTypes, member(sent, i), item, [...path, i]),
 					);
 		default:
 			return [];
@@ -87,7 +92,7 @@ function walk(
 /** Of a union of objects the one whose `kind` the parsed value bears; a union of plain values holds no defaults. */
 function walkChoice(
 	options: readonly z.core.$ZodTypes[],
-	given: unknown,
+	sent: unknown,
 	value: unknown,
 	path: readonly PropertyKey[],
 ): Assumed[] {
@@ -95,7 +100,7 @@ function walkChoice(
 		const def = option._zod.def;
 		return def.type === "object" && def.shape.kind?._zod.values?.has(member(value, "kind") as never);
 	});
-	return chosen ? walk(chosen, given, value, path) : [];
+	return chosen ? walk(chosen, sent, value, path) : [];
 }
 
 function member(holder: unknown, key: PropertyKey): unknown {

@@ -35,6 +35,10 @@ export const fromSi = {
 	squareMillimetresPerSecond: (squareMetres: number) => squareMetres * 1e6,
 } as const satisfies Record<keyof typeof toSi, (value: number) => number>;
 
+/** What a function makes of a value, where there is one. */
+export const optionally = <A, B>(of: (value: A) => B, value: A | undefined): B | undefined =>
+	value === undefined ? undefined : of(value);
+
 type Bounds = readonly [low: number, high: number] | readonly [];
 
 /** A builder of number fields in one unit: bounded where a caller sends it, free where the service answers it.

@@ -1,5 +1,5 @@
-import type { Dish, FixedFocusDish, TwoAxisDish } from "../dish/dish.ts";
-import { fixedFocusAperture } from "../dish/fixed-focus.ts";
+import type { Dish, OffsetPolarDish, TwoAxisDish } from "../dish/dish.ts";
+import { offsetPolarAperture } from "../dish/offset-polar.ts";
 import { focalLengthAtRimAngle } from "../dish/paraboloid.ts";
 import { DomainError } from "../errors.ts";
 import { type Designed, statedOr } from "./assumption.ts";
@@ -13,14 +13,14 @@ export interface SparseTwoAxisDish extends Omit<TwoAxisDish, "diameter" | "focal
 	readonly rimAngle?: number | undefined; // [rad]
 }
 
-/** A fixed-focus dish of one size: the area of its mirror, or of its aperture at the equinox. */
-export interface SparseFixedFocusDish extends Omit<FixedFocusDish, "mirrorArea" | "focalLength"> {
+/** A off-axis dish on a polar axis of one size: the area of its mirror, or of its aperture at the equinox. */
+export interface SparseOffsetPolarDish extends Omit<OffsetPolarDish, "mirrorArea" | "focalLength"> {
 	readonly mirrorArea?: number | undefined; // [m²]
 	readonly apertureArea?: number | undefined; // facing the sun at the equinox [m²]
 	readonly focalLength?: number | undefined; // [m]
 }
 
-export type SparseDish = SparseTwoAxisDish | SparseFixedFocusDish;
+export type SparseDish = SparseTwoAxisDish | SparseOffsetPolarDish;
 
 /** Rim angle at which a flat receiver can be smallest [rad]. */
 export const USUAL_RIM_ANGLE = (45 * Math.PI) / 180; // Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7 (from memory)
@@ -51,9 +51,9 @@ function twoAxis({ apertureArea, rimAngle, ...dish }: SparseTwoAxisDish): Design
 	return { design: { ...dish, diameter, focalLength: focalLengthAtRimAngle(diameter, angle) }, assumed };
 }
 
-function fixedFocus({ apertureArea, ...dish }: SparseFixedFocusDish): Designed<FixedFocusDish> {
+function fixedFocus({ apertureArea, ...dish }: SparseOffsetPolarDish): Designed<OffsetPolarDish> {
 	const [size, value] = onlySize({ mirrorArea: dish.mirrorArea, apertureArea });
-	const mirrorArea = size === "mirrorArea" ? value : value / fixedFocusAperture(1, 0, 0);
+	const mirrorArea = size === "mirrorArea" ? value : value / offsetPolarAperture(1, 0, 0);
 	const { design: focalLength, assumed } = statedOr(
 		dish.focalLength,
 		"dish.focalLength",
@@ -75,9 +75,6 @@ function onlySize<Name extends string>(
 	const stated = (Object.keys(sizes) as Name[]).filter((name) => sizes[name] !== undefined);
 	const [name] = stated;
 	if (name === undefined || stated.length > 1)
-		throw new DomainError("contradictory", "a dish has one size", {
-			subject: "dish",
-			stated: stated.join(", "),
-		});
+		throw new DomainError("contradictory", "dish.size", "a dish has one size", { stated: stated.join(", ") });
 	return [name, sizes[name]!];
 }

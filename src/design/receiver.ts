@@ -49,9 +49,12 @@ export function designReceiverInLight(
 ): Designed<Receiver> {
 	if (receiver.kind === "efficiencyLine") return { design: receiver, assumed: [] };
 	if (receiver.apertureDiameter === "auto")
-		throw new DomainError("contradictory", "without a dish there is no spot to size the aperture by", {
-			subject: "receiver.apertureDiameter",
-		});
+		throw new DomainError(
+			"contradictory",
+			"receiver.apertureDiameter",
+			"without a dish there is no spot to size the aperture by",
+			{},
+		);
 	const sized = proportionedReceiver(unsizedReceiver(receiver), receiver.apertureDiameter);
 	return receiverBearingSun(receiver, sized, { light, fluid, pressure: standardPressure(elevation) });
 }

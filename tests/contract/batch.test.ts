@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { USUAL_SETTINGS } from "../../api/config/settings.ts";
-import { COSTS } from "../../api/operations/cost.ts";
 import { operations } from "../../api/operations/index.ts";
 import { asQuery } from "../../openapi/contract.ts";
 import { app, failures, parsed, problemIn, raykettle } from "./service.ts";
@@ -17,7 +16,7 @@ const warmUp = operations.find(({ operationId }) => operationId === "warmUpTank"
 
 describe("200", () => {
 	it("answers each item byte for byte as the operation alone", async () => {
-		const cheap = operations.filter(({ operationId }) => (COSTS[operationId] ?? 1000) <= 50);
+		const cheap = operations.filter(({ operationId, cost }) => operationId !== "runBatch" && cost <= 50);
 		const asked = cheap.flatMap(({ operationId, method, path, examples }) =>
 			Object.values(examples).map(({ value }) => ({ operationId, method, path, value })),
 		);

@@ -42,9 +42,9 @@ describe.each(["openCoil", "glazedCoil"] as const)("the spot of light on a %s", 
 
 	it("is nowhere said to be kept from charring by the size of its disc", async () => {
 		const { assumed } = await raykettle.warmUpTank({ ...day, receiver });
-		const { why } = assumed.find(({ pointer }) => pointer === "/receiver/apertureDiameterM")!;
-		expect(why).not.toMatch(/char/);
-		expect(why).toMatch(/the light falls on a spot/);
+		const { reason } = assumed.find(({ pointer }) => pointer === "/receiver/apertureDiameterM")!;
+		expect(reason).not.toMatch(/char/);
+		expect(reason).toMatch(/the light falls on a spot/);
 	});
 });
 

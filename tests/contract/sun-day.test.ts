@@ -25,6 +25,8 @@ describe("200", () => {
 			pointer: "/timeZone",
 			value: "America/Denver",
 			reason: expect.stringContaining("coordinates"),
+			basis: "lookedUp",
+			confirmed: true,
 		});
 	});
 

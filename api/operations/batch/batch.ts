@@ -1,9 +1,9 @@
 import { LIMITS } from "../../config/limits.ts";
 import { overloaded, ProblemError, problem, problemFrom } from "../../problem/problem.ts";
-import { baseCost, estimatedCost } from "../cost.ts";
+import { estimatedCost } from "../cost.ts";
 import { jobFor } from "../job.ts";
 import { after, type Maybe, settled } from "../maybe.ts";
-import { type Means, type Operation, operation } from "../operation.ts";
+import { basicOperation, type Means, type Operation } from "../operation.ts";
 import { BatchResponse, batchRequest, type ItemProblem } from "./schema.ts";
 
 interface Item {
@@ -13,7 +13,7 @@ interface Item {
 
 /** Many operations in one request: each answered as if asked alone, in order, one budget over all. */
 export const batchOf = (operations: readonly Operation[]) =>
-	operation({
+	basicOperation({
 		method: "post",
 		path: "/v1/batch",
 		operationId: "runBatch",
@@ -51,13 +51,15 @@ export const batchOf = (operations: readonly Operation[]) =>
 			},
 		},
 		maxAge: 0,
-		composite: (given, means) => answersOf(operations, given, means),
-		answer: async (_request, given, means) => JSON.parse(await answersOf(operations, given, means)),
+		cost: 0, // its items' costs, by `estimate`
+		estimate: (body) => costOf(operations, body.items as readonly Item[]),
+		composite: (sent, means) => answersOf(operations, sent, means),
+		answer: async (_request, sent, means) => JSON.parse(await answersOf(operations, sent, means)),
 	});
 
 /** The batch's answer as text, at once where all of it is light. The items' answers, which can be long, go into it as they are. */
-function answersOf(operations: readonly Operation[], given: unknown, means: Means): Maybe<string> {
-	const { items } = given as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
+function answersOf(operations: readonly Operation[], sent: unknown, means: Means): Maybe<string> {
+	const { items } = sent as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
 	const { answers, keep, release } = collected(means);
 	/** Answers from an item on, until one has to be waited for or the turn is over. */
 	const from = (first: number): Maybe<string> => {
@@ -65,13 +67,13 @@ function answersOf(operations: readonly Operation[], given: unknown, means: Mean
 		for (let i = first; i < items.length; i++) {
 			if (untilPause <= 0) return pause().then(() => from(i));
 			const item = items[i]!;
-			const asked = operations.find(({ operationId }) => operationId === item.operation)!;
-			const answer = answered(asked, item, means);
+			const operation = operationOf(operations, item);
+			const answer = answered(operation, item, means);
 			if (answer instanceof Promise) return answer.then((text) => from(keep(text)));
 			keep(answer);
-			untilPause -= baseCost(item.operation);
+			untilPause -= operation.cost;
 		}
-		return `{"items":[${answers.join(",")}],"cost":${estimatedCost("runBatch", given as Item["body"])}}`;
+		return `{"items":[${answers.join(",")}],"cost":${costOf(operations, items)}}`;
 	};
 	try {
 		const text = from(0);
@@ -107,6 +109,14 @@ function tooLong(most: number): ProblemError {
 	]);
 }
 
+const operationOf = (operations: readonly Operation[], item: Item) =>
+	operations.find(({ operationId }) => operationId === item.operation)!;
+
+/** What all items cost together. */
+function costOf(operations: readonly Operation[], items: readonly Item[]): number {
+	return items.reduce((sum, item) => sum + estimatedCost(operationOf(operations, item), item.body), 0);
+}
+
 const TURN = 10; // [cost units] of items between two pauses: some milliseconds
 
 /** Lets requests that wait have their turn. */
@@ -119,12 +129,12 @@ function answered(operation: Operation, { body }: Item, { settings, compute, fai
 		const known = problemFrom(error, isQuery ? "query" : "body");
 		if (known?.kind === "abandoned") throw known;
 		if (!known) failed(error);
-		const told = itemProblem(known ?? new ProblemError("internal", "The service failed on this item"));
-		return JSON.stringify({ status: told.status, problem: told });
+		const answer = itemProblem(known ?? new ProblemError("internal", "The service failed on this item"));
+		return JSON.stringify({ status: answer.status, problem: answer });
 	};
 	try {
-		const given = isQuery ? asParameters(body) : body;
-		const job = jobFor(operation, "application/json", given, operation.path, settings.computingBudget);
+		const sent = isQuery ? asParameters(body) : body;
+		const job = jobFor(operation, "application/json", sent, operation.path, settings.computingBudget);
 		const answer = after(compute(job), (text) => `{"status":200,"result":${text}}`);
 		return answer instanceof Promise ? answer.catch(refused) : answer;
 	} catch (error) {
@@ -133,8 +143,8 @@ function answered(operation: Operation, { body }: Item, { settings, compute, fai
 }
 
 function itemProblem({ kind, message, errors }: ProblemError): ItemProblem {
-	const { instance: _instance, requestId: _requestId, ...told } = problem(kind, message, "", errors);
-	return told;
+	const { instance: _instance, requestId: _requestId, ...shared } = problem(kind, message, "", errors);
+	return shared;
 }
 
 /** Parameters as a query would bring them: texts, or lists of texts. */

@@ -25,9 +25,9 @@ export const batchRequest = (operations: readonly Operation[]) =>
 		})
 		.openapi("BatchRequest");
 
-const { instance: _instance, requestId: _requestId, ...told } = Problem.shape;
+const { instance: _instance, requestId: _requestId, ...shared } = Problem.shape;
 
-const ItemProblem = z.strictObject(told).openapi("ItemProblem", {
+const ItemProblem = z.strictObject(shared).openapi("ItemProblem", {
 	description: "Why an item was not answered; the request id is the batch's.",
 });
 

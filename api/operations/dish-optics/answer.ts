@@ -1,11 +1,9 @@
 import type { z } from "@hono/zod-openapi";
 import {
-	type ApertureSetting,
 	apertureBounds,
 	apertureOfMostHeat,
 	apertureTrade,
 	type Dish,
-	type DishOptics,
 	depth,
 	flatReceiverConcentration,
 	focalPeakIrradiance,
@@ -15,10 +13,10 @@ import {
 	reflectedShare,
 	rimAngle,
 	sphericalReceiverConcentration,
-	type TubeReceiver,
 	thermodynamicConcentrationLimit,
 } from "../../../src/index.ts";
 import { fromSi } from "../../wire/units.ts";
+import type { OpticsPlan } from "./plan.ts";
 import type { DishOpticsResponse } from "./response.ts";
 
 type Answer = z.input<typeof DishOpticsResponse>;
@@ -27,15 +25,6 @@ const SUN = 4.65e-3; // [rad] half angle of the sun's disc
 const SPOT_SHARES = [0.5, 0.9, 0.95, 0.99];
 const CURVE_POINTS = 40;
 const CURVE_REACH = 2.5; // times the best aperture
-
-/** A dish and receiver under one sun, as the core knows them. */
-export interface OpticsPlan {
-	readonly dish: Dish;
-	readonly receiver: TubeReceiver;
-	readonly optics: DishOptics;
-	readonly beam: number; // [W/m²]
-	readonly setting: ApertureSetting;
-}
 
 export function wireGeometry({ dish, optics, receiver }: OpticsPlan) {
 	return {
@@ -90,36 +79,47 @@ export function wireLimits(dish: Dish): Answer["concentrationLimits"] {
 	};
 }
 
-/** The best aperture, and the curve on which it lies.
- *  @param given  apertures that the curve is asked at [m], or undefined for evenly spaced ones */
-export function wireTrade(
-	{ dish, receiver, optics, setting }: OpticsPlan,
-	given: readonly number[] | undefined,
-): Pick<Answer, "bestAperture" | "curve"> {
+/** Heat caught and lost by apertures: the best one, and a curve of them. */
+interface Trade {
+	readonly best: Traded;
+	readonly curve: readonly Traded[];
+	readonly geometricConcentration: number; // of the best
+	readonly withinSearch: boolean; // whether the best lies between the ends of the search
+}
+
+type Traded = ReturnType<ReturnType<typeof apertureTrade>> & { readonly diameter: number /* [m] */ };
+
+export function tradeOf({ dish, receiver, optics, setting, diameters }: OpticsPlan): Trade {
 	const diameter = apertureOfMostHeat(dish, receiver, setting);
 	const [low, high] = apertureBounds(dish);
 	const trade = apertureTrade(dish, receiver, setting);
-	const best = trade(diameter);
+	const traded = (width: number): Traded => ({ ...trade(width), diameter: width });
 	const widest = Math.min(high, CURVE_REACH * diameter);
-	const diameters =
-		given ?? Array.from({ length: CURVE_POINTS }, (_, i) => (widest * (i + 1)) / CURVE_POINTS);
-	const trades = diameters.map(trade);
+	const even = () => Array.from({ length: CURVE_POINTS }, (_, i) => (widest * (i + 1)) / CURVE_POINTS);
+	return {
+		best: traded(diameter),
+		curve: (diameters ?? even()).map(traded),
+		geometricConcentration: optics.apertureArea / ((Math.PI / 4) * diameter ** 2),
+		withinSearch: diameter > low && diameter < high,
+	};
+}
+
+export function wireTrade({ best, curve, ...rest }: Trade): Pick<Answer, "bestAperture" | "curve"> {
 	return {
 		bestAperture: {
-			apertureDiameterM: diameter,
+			apertureDiameterM: best.diameter,
 			interceptFactor: best.interceptFactor,
-			geometricConcentration: optics.apertureArea / ((Math.PI / 4) * diameter ** 2),
 			spilledW: best.spilled,
 			lossW: best.lost,
 			netPowerW: best.net,
-			withinSearch: diameter > low && diameter < high,
+			...rest,
 		},
 		curve: {
-			apertureDiameterM: [...diameters],
-			interceptFactor: trades.map((trade) => trade.interceptFactor),
-			absorbedW: trades.map(({ absorbed }) => absorbed),
-			lossW: trades.map(({ lost }) => lost),
-			netPowerW: trades.map(({ net }) => net),
+			apertureDiameterM: curve.map(({ diameter }) => diameter),
+			interceptFactor: curve.map(({ interceptFactor }) => interceptFactor),
+			absorbedW: curve.map(({ absorbed }) => absorbed),
+			lossW: curve.map(({ lost }) => lost),
+			netPowerW: curve.map(({ net }) => net),
 		},
 	};
 }

@@ -1,15 +1,11 @@
-import { dishCautions, dishOptics, fluidById, standardPressure, tradeMethods } from "../../../src/index.ts";
-import { wireCaution } from "../../parts/caution.ts";
-import { declinationOn } from "../../parts/declination.ts";
-import { coreDish } from "../../parts/dish.ts";
-import { coreReceiver } from "../../parts/receiver-design.ts";
-import { defaultsTaken, type Fill, filling } from "../../wire/defaults.ts";
-import { toSi } from "../../wire/units.ts";
+import { dishCautions, tradeMethods } from "../../../src/index.ts";
+import { dishOf } from "../../parts/dish.ts";
 import { operation } from "../operation.ts";
-import { type OpticsPlan, wireGeometry, wireLight, wireLimits, wireSpot, wireTrade } from "./answer.ts";
+import { tradeOf, wireGeometry, wireLight, wireLimits, wireSpot, wireTrade } from "./answer.ts";
+import { opticsPlan } from "./plan.ts";
 import { DishOpticsRequest } from "./request.ts";
 import { DishOpticsResponse } from "./response.ts";
-import { requireSoundOptics } from "./rules.ts";
+import { OPTICS_RULES } from "./rules.ts";
 import { wireSeasons } from "./seasons.ts";
 
 export const dishOpticsOperation = operation({
@@ -52,55 +48,25 @@ export const dishOpticsOperation = operation({
 		},
 	},
 	maxAge: 0,
-	answer: (request, given) => {
-		requireSoundOptics(request);
-		const { fill, filled } = filling();
-		const plan = opticsPlan(request, fill);
-		const { dish, receiver, optics, setting } = plan;
-		const trade = wireTrade(plan, request.curveApertureDiameterM);
-		const compared = trade.curve.apertureDiameterM;
-		const extremes = [Math.min(...compared), Math.max(...compared), receiver.apertureDiameter] as const;
-		return {
-			...wireGeometry(plan),
-			...wireLight(plan),
-			focalSpot: wireSpot(plan),
-			concentrationLimits: wireLimits(dish),
-			...trade,
-			...(dish.kind === "offsetPolar" && {
-				seasons: wireSeasons(dish, toSi.degrees(request.latitude!), request.date),
-			}),
-			cautions: dishCautions(optics.apertureArea).map(wireCaution),
-			assumed: [...defaultsTaken(DishOpticsRequest, given, request), ...filled],
-			methods: [...tradeMethods(dish, receiver, setting, extremes)],
-		};
+	cost: 5,
+	designs: ({ dish }) => ({ dish: dishOf(dish) }),
+	rules: OPTICS_RULES,
+	plan: opticsPlan,
+	outcome: tradeOf,
+	answer: (plan, trade, { date }) => ({
+		...wireGeometry(plan),
+		...wireLight(plan),
+		focalSpot: wireSpot(plan),
+		concentrationLimits: wireLimits(plan.dish),
+		...wireTrade(trade),
+		...(plan.dish.kind === "offsetPolar" && {
+			seasons: wireSeasons(plan.dish, plan.latitude, date),
+		}),
+	}),
+	cautions: ({ optics }) => dishCautions(optics.apertureArea),
+	methods: ({ dish, receiver, setting }, { curve }) => {
+		const widths = curve.map(({ diameter }) => diameter);
+		const extremes = [Math.min(...widths), Math.max(...widths), receiver.apertureDiameter] as const;
+		return tradeMethods(dish, receiver, setting, extremes);
 	},
 });
-
-function opticsPlan(request: DishOpticsRequest, fill: Fill): OpticsPlan {
-	const dish = coreDish(request.dish, fill);
-	const receiver = coreReceiver(
-		request.receiver,
-		dish,
-		fluidById(request.fluid),
-		request.elevationM,
-		fill,
-	) as OpticsPlan["receiver"]; // the rules have refused an efficiency line
-	const latitude = toSi.degrees(request.latitude ?? 0);
-	const sun = declinationOn(request.date);
-	const optics = dishOptics(dish, receiver.apertureDiameter, latitude, sun);
-	const beam = request.beamIrradianceWPerM2;
-	return {
-		dish,
-		receiver,
-		optics,
-		beam,
-		setting: {
-			power: beam * optics.apertureArea,
-			fluidTemperature: toSi.celsius(request.oilTemperatureC),
-			ambient: toSi.celsius(request.ambientC),
-			wind: request.windMPerS,
-			pressure: standardPressure(request.elevationM),
-			altitude: toSi.degrees(request.sunAltitudeDeg),
-		},
-	};
-}

@@ -1,14 +1,12 @@
-import { hasTube } from "../../../src/index.ts";
-import { dishFocus, dishOffset, dishSize, isSized } from "../../parts/dish-rules.ts";
-import { hemisphereKnown } from "../../parts/dish-season-rules.ts";
+import { hasTube, mirrorWidth } from "../../../src/index.ts";
+import { dishFocus, dishOffset, dishSize, hemisphereKnown, type WithDish } from "../../parts/dish.ts";
 import {
 	hollowBehindOpening,
-	mirrorWidth,
+	receiverTubeWall,
 	receiverWithinDish,
 	tubeWound,
-} from "../../parts/receiver-rules.ts";
-import { receiverTubeWall } from "../../parts/tube-rules.ts";
-import { contradictory, impossible, type Rule, refuseFaults, said } from "../../validation/rule.ts";
+} from "../../parts/receiver.ts";
+import { contradictory, fourDigits, impossible, type Rule } from "../../validation/rule.ts";
 import type { DishOpticsRequest } from "./request.ts";
 
 /** What the light falls into has an aperture. */
@@ -23,22 +21,23 @@ const receiverHasAperture: Rule<DishOpticsRequest> = ({ receiver }) =>
 			];
 
 /** Every aperture of the curve is smaller than the dish that lights it. */
-const curveWithinDish: Rule<DishOpticsRequest> = ({ dish, curveApertureDiameterM = [] }) => {
-	if (!isSized(dish)) return [];
+const curveWithinDish: Rule<DishOpticsRequest, WithDish> = ({ curveApertureDiameterM = [] }, { dish }) => {
+	if (!dish) return [];
 	const across = mirrorWidth(dish);
 	return curveApertureDiameterM.flatMap((diameter, i) =>
 		diameter >= across
 			? [
 					impossible(
 						`/curveApertureDiameterM/${i}`,
-						`an aperture of ${said(diameter)} m is as large as the dish of ${said(across)} m that is to light it`,
+						`an aperture of ${fourDigits(diameter)} m is as large as the dish of ${fourDigits(across)} m that is to light it`,
 					),
 				]
 			: [],
 	);
 };
 
-const RULES: readonly Rule<DishOpticsRequest>[] = [
+/** What a request for optics must keep to. */
+export const OPTICS_RULES: readonly Rule<DishOpticsRequest, WithDish>[] = [
 	dishSize,
 	dishFocus,
 	dishOffset,
@@ -50,8 +49,3 @@ const RULES: readonly Rule<DishOpticsRequest>[] = [
 	hemisphereKnown,
 	curveWithinDish,
 ];
-
-/** Ends a request for optics that keeps the contract but contradicts itself or asks for the impossible. */
-export function requireSoundOptics(request: DishOpticsRequest): void {
-	refuseFaults(RULES.flatMap((rule) => rule(request)));
-}

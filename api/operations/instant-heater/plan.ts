@@ -2,94 +2,150 @@ import {
 	type BeamSource,
 	boilingPoint,
 	type Conditions,
-	clearSkyMethods,
+	type DayAir,
 	type Dish,
 	declination,
+	designDish,
+	designReceiver,
+	designVessel,
+	designWindow,
 	fluidById,
 	type Heater,
 	heaterOf,
 	type InstantCase,
 	type InstantDay,
 	type InstantTask,
+	type InstantWalls,
 	type Method,
-	measuredSkyMethods,
 	type OilVessel,
-	type SunDay,
-	standard,
 	standardPressure,
-	sunDay,
-	unconfirmed,
+	type Window,
+	weatherUnder,
 } from "../../../src/index.ts";
-import { coreDish } from "../../parts/dish.ts";
+import { wireAssumed } from "../../parts/assumption.ts";
+import { airAt, dayAir } from "../../parts/day-air.ts";
+import { dishOf, sparseDish } from "../../parts/dish.ts";
 import { corePipe } from "../../parts/pipe.ts";
-import { coreReceiver } from "../../parts/receiver-design.ts";
-import { coreSite, type Site, zoneOf } from "../../parts/site.ts";
-import type { Sky } from "../../parts/sky.ts";
-import { rowTimes, turbidityOf, weatherOf } from "../../parts/weather.ts";
-import type { Fill } from "../../wire/defaults.ts";
-import { instantOf, isoText } from "../../wire/time-zone.ts";
-import { fromSi, toSi } from "../../wire/units.ts";
+import { type RangePlan, rangePlan } from "../../parts/range.ts";
+import { sparseReceiver } from "../../parts/receiver.ts";
+import { wireTimes } from "../../parts/run.ts";
+import { coreSite, timeZoneOf } from "../../parts/site.ts";
+import { coreSky, rowTimes, type Sky, skyMethods, turbidityOf } from "../../parts/sky.ts";
+import type { Assumed, Completed } from "../../wire/defaults.ts";
+import { instantOf } from "../../wire/time-zone.ts";
+import { fromSi, optionally, toSi } from "../../wire/units.ts";
 import type { InstantRequest } from "./request.ts";
-import { coreVessel } from "./vessel.ts";
+import { InstantSpreads } from "./spread.ts";
+import { sparseVessel } from "./vessel.ts";
 
-/** A request as the core wants it. */
+/** When water is wanted on a day, and whose clocks show it. */
+interface ClockWindow extends Window {
+	readonly timeZone: string;
+}
+
+/** What can be designed of a request, for its rules to judge and for its plan. */
+export interface InstantDesigns {
+	readonly dish: Dish | undefined; // without one size
+	readonly vessel: OilVessel | undefined; // of another arrangement
+	readonly window: ClockWindow | undefined; // without a date
+	readonly assumed: readonly Assumed[]; // for vessel and window
+}
+
+export function instantDesigns(request: InstantRequest): InstantDesigns {
+	const vessel = request.vessel && designVessel(sparseVessel(request.vessel));
+	const window = request.date === undefined ? undefined : windowOf(request, request.date);
+	return {
+		dish: dishOf(request.dish),
+		vessel: vessel?.design,
+		window: window?.value,
+		assumed: [...(window?.assumed ?? []), ...(vessel ? wireAssumed(vessel.assumed) : [])],
+	};
+}
+
+function windowOf({ site, startTime, endTime }: InstantRequest, date: string): Completed<ClockWindow> {
+	const zone = timeZoneOf(site);
+	const at = (clock: string) => instantOf(date, clock, zone.value);
+	const { design, assumed } = designWindow(
+		{ start: optionally(at, startTime), end: optionally(at, endTime) },
+		coreSite(site),
+		at("12:00"),
+	);
+	return {
+		value: { ...design, timeZone: zone.value },
+		assumed: [...zone.assumed, ...wireTimes(assumed, date, zone.value)],
+	};
+}
+
+/** A request as the core takes it. */
 export interface InstantPlan {
 	readonly dish: Dish;
+	readonly air: DayAir;
+	readonly walls: InstantWalls;
 	readonly heater: Heater;
 	readonly task: InstantTask;
-	readonly zone: string | undefined; // of the day's times
+	readonly timeZone: string | undefined; // of the day's times
+	readonly rowStep: number; // of the day's rows [s]
 	readonly skyMethods: readonly Method[]; // what the day's sun rests on
+	readonly range: RangePlan<InstantSpreads> | undefined;
 	readonly caseUnder: (conditions: Conditions) => InstantCase; // the same heater and task under one sun, to vary
 }
 
-export function instantPlan(request: InstantRequest, fill: Fill): InstantPlan {
+/** @param sent  the request as it came */
+export function instantPlan(
+	request: InstantRequest,
+	{ vessel, window, assumed: ofDesigns }: InstantDesigns,
+	sent: unknown,
+): Completed<InstantPlan> {
 	const site = coreSite(request.site);
-	const dish = coreDish(request.dish, fill);
-	const vessel = request.vessel && coreVessel(request.vessel, fill);
 	const fluid = vessel?.fluid ?? fluidById("water");
-	const receiver = coreReceiver(request.receiver, dish, fluid, site.elevation, fill);
-	const span = request.date === undefined ? undefined : spanOf(request, request.date, fill);
-	const tilt = span ? declination((span.from + span.to) / 2) : 0; // without a date an off-axis dish on a polar axis stands as at equinox
-	const pressure = standardPressure(site.elevation);
-	const task = taskOf(request, span, vessel, pressure, fill);
-	const beam = span ? beamSource(request.sky!, site.elevation) : ({ kind: "stated" } as const);
+	const dish = designDish(sparseDish(request.dish));
+	const receiver = designReceiver(sparseReceiver(request.receiver), dish.design, fluid, site.elevation);
+	const day = window && request.sky && dayOf(request, request.sky, window);
+	const sun = window ? declination((window.start + window.end) / 2) : 0; // without a date an off-axis dish on a polar axis stands as at equinox
+	const task = taskOf(request, vessel, day?.value, standardPressure(site.elevation));
+	const heater = heaterOf(dish.design, receiver.design, site.latitude, sun);
 	return {
-		dish,
-		heater: heaterOf(dish, receiver, site.latitude, tilt),
-		zone: span?.zone,
-		skyMethods: span && request.sky ? skyMethods(request.sky, site.elevation) : [],
-		task,
-		caseUnder: (conditions) => ({
-			...{ dish, receiver, latitude: site.latitude, declination: tilt, convection: 1 },
-			...{ arrangement: task.arrangement, duty: task.duty, wantedFlow: task.wantedFlow },
-			...{ largestAperture: task.largestAperture, conditions, beam },
-		}),
+		value: {
+			dish: dish.design,
+			air: coldestAir(request, sent),
+			walls: wallsOf(request),
+			heater,
+			task,
+			timeZone: window?.timeZone,
+			rowStep: toSi.minutes(request.stepMin),
+			skyMethods: window && request.sky ? skyMethods(request.sky, site) : [],
+			range: rangePlan(request, sent, InstantSpreads),
+			caseUnder: (conditions) => ({
+				...{ dish: dish.design, receiver: receiver.design, latitude: site.latitude, declination: sun },
+				...{ arrangement: task.arrangement, duty: task.duty, wantedFlow: task.wantedFlow },
+				...{ largestAperture: task.largestAperture, conditions, convection: 1 },
+				beam: window && request.sky ? beamSource(request.sky, site.elevation) : { kind: "stated" },
+			}),
+		},
+		assumed: [...wireAssumed([...dish.assumed, ...receiver.assumed]), ...ofDesigns, ...(day?.assumed ?? [])],
 	};
 }
 
 function taskOf(
 	request: InstantRequest,
-	span: Span | undefined,
 	vessel: OilVessel | undefined,
+	day: InstantDay | undefined,
 	pressure: number,
-	fill: Fill,
 ): InstantTask {
+	const { mainsTemperatureC, wantedFlowLPerMin } = request;
 	return {
 		duty: {
-			cold: toSi.celsius(request.mainsTemperatureC),
+			cold: toSi.celsius(mainsTemperatureC),
 			wanted: toSi.celsius(request.wantedTemperatureC),
 			boiling: boilingPoint(pressure + toSi.kilopascals(request.linePressureKpa)),
 		},
-		wantedFlow:
-			request.wantedFlowLPerMin === undefined
-				? undefined
-				: feedMassFlow(request.wantedFlowLPerMin, request.mainsTemperatureC),
+		wantedFlow: optionally((flow) => feedMassFlow(flow, mainsTemperatureC), wantedFlowLPerMin),
 		arrangement:
 			vessel && request.vessel
 				? { kind: "vessel", vessel, start: toSi.celsius(request.vessel.startTemperatureC) }
 				: { kind: "direct", outlet: corePipe(request.outletPipe!) }, // that arrangement brings one
 		levels: request.beamIrradianceWPerM2.map((beam): Conditions => ({ beam, ...airOf(request), pressure })),
-		day: span && dayOf(request, span, fill),
+		day,
 		largestAperture: (Math.PI / 4) * request.largestDiameterM ** 2,
 	};
 }
@@ -100,14 +156,8 @@ function beamSource(sky: Sky, elevation: number): BeamSource {
 	return { kind: "clear", turbidity: turbidityOf(sky), elevation };
 }
 
-function skyMethods(sky: Sky, elevation: number): readonly Method[] {
-	if (sky.kind === "clear") return clearSkyMethods(elevation);
-	if (sky.beamIrradianceWPerM2) return measuredSkyMethods("measured");
-	return measuredSkyMethods(sky.diffuseIrradianceWPerM2 ? "fromDiffuse" : "split");
-}
-
 /** A flow counted at the cold feed [kg/s]. */
-export function feedMassFlow(litresPerMinute: number, mainsC: number): number {
+function feedMassFlow(litresPerMinute: number, mainsC: number): number {
 	return toSi.litresPerMinute(litresPerMinute) * fluidById("water").density(toSi.celsius(mainsC));
 }
 
@@ -119,62 +169,19 @@ function airOf({ levelAir }: InstantRequest): Omit<Conditions, "beam" | "pressur
 	};
 }
 
-/** The window in which water is wanted, and the day's light around it, unix times [s]. */
-interface Span {
-	readonly zone: string;
-	readonly from: number;
-	readonly to: number;
-	readonly light: { readonly from: number; readonly to: number };
-}
-
-const MINUTE = 60; // [s]
-const HALF_WINDOW = 7200; // [s] 10 to 14 h by the sun: the hours in which ASAE S580.1 tests (from memory)
-const WINDOW = unconfirmed(
-	standard("two hours either side of solar noon, the hours in which solar cookers are tested", "ASAE S580.1"),
-);
-
-export interface WindowAsked {
-	readonly site: Site;
-	readonly startTime?: string | undefined;
-	readonly endTime?: string | undefined;
-}
-
-export function spanOf(asked: WindowAsked, date: string, fill: Fill): Span {
-	const zone = zoneOf(asked.site, fill);
-	const noonClock = instantOf(date, "12:00", zone);
-	const sun = sunDay(noonClock, toSi.degrees(asked.site.latitude), toSi.degrees(asked.site.longitude));
-	const end = (name: string, given: string | undefined, time: number): number => {
-		if (given !== undefined) return instantOf(date, given, zone);
-		const minute = Math.round(time / MINUTE) * MINUTE;
-		fill(`/${name}`, isoText(minute, zone).slice(11, 16), WINDOW);
-		return minute;
-	};
-	return {
-		zone,
-		from: end("startTime", asked.startTime, sun.noon - HALF_WINDOW),
-		to: end("endTime", asked.endTime, sun.noon + HALF_WINDOW),
-		light: lightOf(sun),
-	};
-}
-
-function lightOf(sun: SunDay): Span["light"] {
-	if (sun.kind === "riseAndSet") return { from: sun.sunrise, to: sun.sunset };
-	const half = sun.kind === "alwaysUp" ? 43_200 : HALF_WINDOW; // [s]
-	return { from: sun.noon - half, to: sun.noon + half };
-}
-
 /** Rows through the light and the window, one of them at the window's start; of a measured sky no farther than its rows. */
-function dayOf(request: InstantRequest, { from, to, light }: Span, fill: Fill): InstantDay {
-	const sky = request.sky!; // a date brings one
+function dayOf(request: InstantRequest, sky: Sky, { start, end, light }: Window): Completed<InstantDay> {
 	const step = toSi.minutes(request.stepMin);
 	const measured = sky.kind === "measured" ? rowTimes(sky) : undefined;
-	const first = Math.max(Math.min(light.from, from), measured?.[0] ?? Number.NEGATIVE_INFINITY);
-	const last = Math.min(Math.max(light.to, to), measured?.at(-1) ?? Number.POSITIVE_INFINITY);
-	const before = Math.floor((from - first) / step);
-	const after = Math.floor((last - from) / step);
-	const times = Float64Array.from({ length: before + after + 1 }, (_, i) => from + (i - before) * step);
-	const grid = times.at(-1)! < to ? Float64Array.from([...times, to]) : times;
-	return { weather: weatherOf(sky, coreSite(request.site), grid, fill), from, to };
+	const first = Math.max(Math.min(light.start, start), measured?.[0] ?? Number.NEGATIVE_INFINITY);
+	const last = Math.min(Math.max(light.end, end), measured?.at(-1) ?? Number.POSITIVE_INFINITY);
+	const before = Math.floor((start - first) / step);
+	const after = Math.floor((last - start) / step);
+	const times = Float64Array.from({ length: before + after + 1 }, (_, i) => start + (i - before) * step);
+	const grid = times.at(-1)! < end ? Float64Array.from([...times, end]) : times;
+	const { value, assumed } = coreSky(sky);
+	const weather = weatherUnder(value, coreSite(request.site), grid);
+	return { value: { weather, from: start, to: end }, assumed };
 }
 
 /** Litres a minute at the cold feed of a mass flow [kg/s]. */
@@ -184,4 +191,13 @@ export type FeedFlow = (massFlow: number) => number;
 export function feedFlow({ task }: InstantPlan): FeedFlow {
 	const density = fluidById("water").density(task.duty.cold);
 	return (massFlow) => fromSi.litresPerMinute(massFlow / density);
+}
+
+function wallsOf({ outletPipe, vessel }: InstantRequest): InstantWalls {
+	return { outlet: outletPipe?.material, vessel: vessel?.wallMaterial, coil: vessel?.coil.material };
+}
+
+/** The air of the date's sky, else of the beam levels. */
+function coldestAir({ sky, levelAir }: InstantRequest, sent: unknown): DayAir {
+	return sky ? dayAir(sky, sent) : airAt(["levelAir", "ambientC"], levelAir.ambientC, sent);
 }

@@ -6,12 +6,23 @@ import {
 	rangedInstant,
 	rangeMethods,
 } from "../../../src/index.ts";
-import { groundsOfSpread, ranged, spreadGrounds, wireAnswer } from "../../parts/range.ts";
-import { type Assumed, defaultsTaken } from "../../wire/defaults.ts";
+import {
+	assumedSpreads,
+	groundsOfSpread,
+	type RangePlan,
+	ranged,
+	spreadGrounds,
+	wireAnswer,
+} from "../../parts/range.ts";
+import type { Assumed } from "../../wire/defaults.ts";
 import { litresPerMinute, ratio, squareMetres, watts } from "../../wire/units.ts";
-import type { InstantPlan } from "./plan.ts";
-import { feedFlow } from "./plan.ts";
-import { coreInstantSpreads, INSTANT_SPREAD_NAMES, InstantSpreads, instantSpreadName } from "./spread.ts";
+import { feedFlow, type InstantPlan } from "./plan.ts";
+import {
+	coreInstantSpreads,
+	INSTANT_SPREAD_NAMES,
+	type InstantSpreads,
+	instantSpreadName,
+} from "./spread.ts";
 
 const Effect = z
 	.strictObject({
@@ -50,40 +61,28 @@ export const InstantRange = z
 
 type Wire = z.input<typeof InstantRange>;
 
-interface Asked {
-	readonly withRange: boolean;
-	readonly spreads?: InstantSpreads | undefined;
-}
-
-interface AnsweredRange {
+/** The range of an instant heater, and what it rests on. */
+export interface HeaterRange {
 	readonly wire: Wire;
 	readonly methods: readonly Method[];
-	readonly assumed: readonly Assumed[]; // spreads that nobody gave
+	readonly assumed: readonly Assumed[]; // spreads that the request left out
 }
 
-/** The range of an instant heater, if one was asked for.
- *  @param given  the request as it came */
-export function instantRange(
-	asked: Asked,
-	given: unknown,
-	plan: InstantPlan,
-	outcome: InstantOutcome,
-): AnsweredRange | undefined {
-	if (!asked.withRange) return undefined;
-	const spreads = asked.spreads ?? InstantSpreads.parse({});
-	const taken = defaultsTaken(InstantSpreads, (given as Partial<Asked>).spreads ?? {}, spreads);
-	const core = coreInstantSpreads(spreads);
-	const best = rangedInstant({ ...plan.caseUnder(outcome.best.conditions), wantedFlow: undefined }, core);
+/** The range of an instant heater, where one is wanted. */
+export function instantRange(plan: InstantPlan, outcome: InstantOutcome): HeaterRange | undefined {
+	const { range } = plan;
+	if (!range) return undefined;
+	const spreads = coreInstantSpreads(range.spreads);
+	const best = rangedInstant({ ...plan.caseUnder(outcome.best.conditions), wantedFlow: undefined }, spreads);
 	const weakest =
 		plan.task.wantedFlow === undefined
 			? undefined
-			: rangedInstant(plan.caseUnder(outcome.weakest.conditions), core);
-	const varied = best.effects.map(({ input }) => `/${instantSpreadName(input)}`);
-	const unsaid = asked.spreads ? [] : taken.filter(({ pointer }) => varied.includes(pointer));
+			: rangedInstant(plan.caseUnder(outcome.weakest.conditions), spreads);
+	const varied = best.effects.map(({ input }) => instantSpreadName(input));
 	return {
-		wire: wireRange(best, weakest, plan, spreads, taken),
+		wire: wireRange(best, weakest, plan, range),
 		methods: rangeMethods({ ...best, ranges: [...best.ranges, ...(weakest?.ranges ?? [])] }),
-		assumed: unsaid.map((one) => ({ ...one, pointer: `/spreads${one.pointer}` })),
+		assumed: assumedSpreads(range, varied),
 	};
 }
 
@@ -94,8 +93,7 @@ function wireRange(
 	best: RangeReport,
 	weakest: RangeReport | undefined,
 	plan: InstantPlan,
-	spreads: InstantSpreads,
-	taken: readonly Assumed[],
+	{ spreads, taken }: RangePlan<InstantSpreads>,
 ): Wire {
 	const feed = feedFlow(plan);
 	return {

@@ -20,7 +20,7 @@ export function wireInstantReason(
 	const flow = best.steady.kind === "flows" ? feedLPerMin(best.steady.massFlow) : 0;
 	const powerW = best.steady.kind === "flows" ? best.steady.power : 0;
 	const wanted = task.wantedFlow === undefined ? undefined : feedLPerMin(task.wantedFlow);
-	const asked = wanted === undefined ? {} : { wantedFlowLPerMin: wanted };
+	const wantedFlow = wanted === undefined ? {} : { wantedFlowLPerMin: wanted };
 	const beamIrradianceWPerM2 = best.conditions.beam;
 	const of = (parameters: Reason["parameters"], message: string): Reason => ({ code, parameters, message });
 	switch (code) {
@@ -46,26 +46,32 @@ export function wireInstantReason(
 		case "tooLittleHeat": {
 			const pipe = pipeWorthLagging(best);
 			return of(
-				{ flowLPerMin: flow, powerW, beamIrradianceWPerM2, ...asked, ...(pipe && { pipeLossW: pipe.lossW }) },
+				{
+					flowLPerMin: flow,
+					powerW,
+					beamIrradianceWPerM2,
+					...wantedFlow,
+					...(pipe && { pipeLossW: pipe.lossW }),
+				},
 				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², this dish gives ${two(powerW / 1000)} kW, which warms ${two(flow)} L/min${wanted === undefined ? "" : `; ${two(wanted)} L/min is wanted`}.${pipe ? ` ${pipe.sentence}` : ""}`,
 			);
 		}
 		case "lostInPipe": {
 			const lengthM = task.arrangement.kind === "direct" ? task.arrangement.outlet.length : 0;
 			return of(
-				{ lengthM, beamIrradianceWPerM2, ...asked },
+				{ lengthM, beamIrradianceWPerM2, ...wantedFlow },
 				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², the ${two(lengthM)} m of pipe to the tap lose more than any flow brings: the water is never as hot there as wanted. Lag the pipe, or shorten it.`,
 			);
 		}
 		case "weakSunForPart":
 			return of(
-				{ servedShare: outcome.servedShare, ...asked },
+				{ servedShare: outcome.servedShare, ...wantedFlow },
 				`The sun is strong enough for ${Math.round(100 * outcome.servedShare)} % of what was asked about.`,
 			);
 		case "boilsInReceiver": {
 			const leastFlowLPerMin = feedLPerMin(best.leastFlow);
 			return of(
-				{ leastFlowLPerMin, flowLPerMin: flow, ...asked },
+				{ leastFlowLPerMin, flowLPerMin: flow, ...wantedFlow },
 				`Under the best sun any flow below ${two(leastFlowLPerMin)} L/min boils on the receiver's wall.`,
 			);
 		}
@@ -80,7 +86,7 @@ export function wireInstantReason(
 		case "noDishWithinBound": {
 			const largestApertureM2 = task.largestAperture;
 			return of(
-				{ largestApertureM2, ...asked },
+				{ largestApertureM2, ...wantedFlow },
 				`No dish up to ${two(largestApertureM2)} m² gives that flow throughout.`,
 			);
 		}
@@ -95,7 +101,7 @@ export function wireInstantReason(
 			const draw = vessel?.draw;
 			const coilFlowLPerMin = draw?.kind === "coilTooSmall" ? feedLPerMin(draw.flowAtCharge) : 0;
 			return of(
-				{ coilFlowLPerMin, ...asked },
+				{ coilFlowLPerMin, ...wantedFlow },
 				`Even charged, the coil brings only ${two(coilFlowLPerMin)} L/min to the wanted temperature.`,
 			);
 		}

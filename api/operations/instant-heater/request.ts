@@ -64,7 +64,7 @@ const WATER = {
 	),
 };
 
-export const InstantRequest = z
+const Sent = z
 	.strictObject({
 		site: Site,
 		arrangement: assume(
@@ -121,21 +121,12 @@ export const InstantRequest = z
 			"An instant heater and what is asked of it. `sky` belongs to a date, `outletPipe` and `vessel` to their arrangements; each may be left out.",
 	});
 
-type Parsed = z.output<typeof InstantRequest>;
+/** A request with the parts that it calls for: the sky of a date, and the vessel or the pipe of an arrangement. */
+export const InstantRequest = Sent.transform((request) => ({
+	...request,
+	sky: request.sky ?? (request.date === undefined ? undefined : Sky.parse({})),
+	outletPipe: request.outletPipe ?? (request.arrangement === "direct" ? OutletPipe.parse({}) : undefined),
+	vessel: request.vessel ?? (request.arrangement === "vessel" ? OilVesselWire.parse({}) : undefined),
+}));
 
-/** A request with the parts that it calls for filled in. */
-export type InstantRequest = Omit<Parsed, "sky" | "vessel" | "outletPipe"> & {
-	readonly sky: Sky | undefined;
-	readonly vessel: OilVesselWire | undefined;
-	readonly outletPipe: OutletPipe | undefined;
-};
-
-/** Fills in the sky that a date calls for, and the vessel or the pipe that its arrangement calls for. */
-export function completed(request: Parsed): InstantRequest {
-	return {
-		...request,
-		sky: request.sky ?? (request.date === undefined ? undefined : Sky.parse({})),
-		outletPipe: request.outletPipe ?? (request.arrangement === "direct" ? OutletPipe.parse({}) : undefined),
-		vessel: request.vessel ?? (request.arrangement === "vessel" ? OilVesselWire.parse({}) : undefined),
-	};
-}
+export type InstantRequest = z.output<typeof InstantRequest>;

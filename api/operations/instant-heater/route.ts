@@ -1,23 +1,14 @@
-import {
-	type DayAir,
-	type InstantOutcome,
-	type InstantWalls,
-	instantCautions,
-	instantOutcome,
-} from "../../../src/index.ts";
-import { wireCaution } from "../../parts/caution.ts";
-import { airAt, dayAir } from "../../parts/day-air.ts";
-import { type Assumed, defaultsTaken, filling } from "../../wire/defaults.ts";
-import { fromSi, toSi } from "../../wire/units.ts";
+import { type InstantOutcome, instantCautions, instantOutcome } from "../../../src/index.ts";
+import { fromSi } from "../../wire/units.ts";
 import { operation } from "../operation.ts";
 import { wireLevel, wireOutlet, wireRow, wireUse, wireVessel } from "./answer.ts";
 import { wireHours } from "./hours.ts";
-import { feedFlow, type InstantPlan, instantPlan } from "./plan.ts";
+import { feedFlow, type InstantPlan, instantDesigns, instantPlan } from "./plan.ts";
 import { instantRange } from "./range.ts";
 import { wireInstantReason } from "./reason.ts";
-import { completed, InstantRequest } from "./request.ts";
+import { InstantRequest } from "./request.ts";
 import { InstantResponse } from "./response.ts";
-import { requireSoundInstant } from "./rules.ts";
+import { INSTANT_RULES } from "./rules.ts";
 
 export const instant = operation({
 	method: "post",
@@ -78,68 +69,60 @@ export const instant = operation({
 		},
 	},
 	maxAge: 0,
-	answer: (parsed, given) => {
-		const request = completed(parsed);
-		requireSoundInstant(request);
-		const defaults = defaultsTaken(InstantRequest, given, request);
-		const { fill, filled } = filling();
-		const plan = instantPlan(request, fill);
+	cost: 15,
+	rangeCost: 15,
+	designs: instantDesigns,
+	rules: INSTANT_RULES,
+	plan: instantPlan,
+	outcome: (plan) => {
 		const outcome = instantOutcome(plan.heater, plan.task);
-		const range = instantRange(request, given, plan, outcome);
-		const answer = answerOf(request, plan, outcome, airOf(request, defaults));
-		return {
-			...answer,
-			...(range && { range: range.wire }),
-			methods: [...answer.methods, ...(range?.methods ?? [])],
-			assumed: [...defaults, ...(range?.assumed ?? []), ...filled],
-		};
+		return { outcome, range: instantRange(plan, outcome) };
 	},
+	answer: (plan, { outcome, range }) => ({
+		...wireVerdict(plan, outcome),
+		...wireRows(plan, outcome),
+		...(range && { range: range.wire }),
+	}),
+	cautions: ({ dish, heater, task, air, walls }, { outcome }) =>
+		instantCautions({ dish, heater, task, air, walls, outcome }),
+	methods: ({ skyMethods }, { outcome, range }) => [
+		...skyMethods,
+		...outcome.methods,
+		...(range?.methods ?? []),
+	],
+	assumed: ({ range }) => range?.assumed ?? [],
 });
 
-function answerOf(
-	request: InstantRequest,
-	plan: InstantPlan,
-	outcome: InstantOutcome,
-	air: DayAir,
-): Omit<InstantResponse, "assumed"> {
-	const { dish, heater, task, zone } = plan;
-	const step = toSi.minutes(request.stepMin);
-	const { best, weakest, needed, hours, vessel } = outcome;
-	const feed = feedFlow(plan);
-	const whole = wireRow(weakest, needed, plan);
+function wireVerdict(plan: InstantPlan, outcome: InstantOutcome) {
+	const { heater, task } = plan;
+	const { best, weakest, needed } = outcome;
+	const { apertureNeededM2, diameterNeededM } = wireRow(weakest, needed, plan);
 	return {
 		outcome: outcome.verdict,
 		servedShare: outcome.servedShare,
-		reasons: outcome.reasons.map((code) => wireInstantReason(code, plan, outcome, feed)),
+		reasons: outcome.reasons.map((code) => wireInstantReason(code, plan, outcome, feedFlow(plan))),
 		arrangement: task.arrangement.kind,
 		wanted: wantedOf(plan, outcome.wantedPower),
 		electricEquivalentKw: fromSi.kilowatts(best.steady.kind === "flows" ? best.steady.power : 0),
 		apertureM2: heater.apertureArea,
-		...(whole.apertureNeededM2 !== undefined && {
-			apertureNeededM2: whole.apertureNeededM2,
-			diameterNeededM: whole.diameterNeededM,
-		}),
+		...(apertureNeededM2 !== undefined && { apertureNeededM2, diameterNeededM }),
 		boilingPointC: fromSi.celsius(task.duty.boiling),
-		best: wireRow(best, undefined, plan),
-		weakest: whole,
-		levels: outcome.levels.map((row) => wireLevel(row, plan)),
-		...(hours && zone !== undefined && { hours: wireHours(hours, zone, step, feed) }),
-		uses: outcome.uses.map((served) => wireUse(served, plan)),
-		...(outcome.outlet && { outletPipe: wireOutlet(outcome, plan) }),
-		...(vessel && { vessel: wireVessel(outcome, plan) }),
 		stagnationTemperatureC: fromSi.celsius(outcome.stagnation),
-		cautions: instantCautions({ dish, heater, task, air, walls: wallsOf(request), outcome }).map(wireCaution),
-		methods: [...plan.skyMethods, ...outcome.methods].map((method) => ({ ...method })),
 	};
 }
 
-function wallsOf({ outletPipe, vessel }: InstantRequest): InstantWalls {
-	return { outlet: outletPipe?.material, vessel: vessel?.wallMaterial, coil: vessel?.coil.material };
-}
-
-/** The air of the date's sky, else of the beam levels. */
-function airOf({ sky, levelAir }: InstantRequest, defaults: readonly Assumed[]): DayAir {
-	return sky ? dayAir(sky, defaults) : airAt("/levelAir/ambientC", levelAir.ambientC, defaults);
+function wireRows(plan: InstantPlan, outcome: InstantOutcome) {
+	const { timeZone, rowStep } = plan;
+	const { best, weakest, needed, hours } = outcome;
+	return {
+		best: wireRow(best, undefined, plan),
+		weakest: wireRow(weakest, needed, plan),
+		levels: outcome.levels.map((row) => wireLevel(row, plan)),
+		...(hours && timeZone !== undefined && { hours: wireHours(hours, timeZone, rowStep, feedFlow(plan)) }),
+		uses: outcome.uses.map((served) => wireUse(served, plan)),
+		...(outcome.outlet && { outletPipe: wireOutlet(outcome, plan) }),
+		...(outcome.vessel && { vessel: wireVessel(outcome, plan) }),
+	};
 }
 
 function wantedOf(plan: InstantPlan, power: number | undefined): InstantResponse["wanted"] {

@@ -1,28 +1,20 @@
-import { fluidById } from "../../../src/index.ts";
-import { windingFaults } from "../../parts/coil-rules.ts";
-import { dishFocus, dishOffset, dishSize } from "../../parts/dish-rules.ts";
-import { spreadsOfRange } from "../../parts/range-rules.ts";
-import { hollowBehindOpening, receiverWithinDish, tubeWound } from "../../parts/receiver-rules.ts";
-import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "../../parts/sky-rules.ts";
-import { receiverTubeWall, tubeWall } from "../../parts/tube-rules.ts";
-import { rowTimes } from "../../parts/weather.ts";
+import { dishFocus, dishOffset, dishSize } from "../../parts/dish.ts";
+import { spreadsOfRange } from "../../parts/range.ts";
 import {
-	contradictory,
-	outOfRange,
-	type Rule,
-	type RuleFault,
-	refuseFaults,
-	said,
-} from "../../validation/rule.ts";
+	hollowBehindOpening,
+	receiverTubeWall,
+	receiverWithinDish,
+	tubeWound,
+} from "../../parts/receiver.ts";
+import { ambientInOrder, beamMeasured, columnsOfOneLength, rowTimes, timesRise } from "../../parts/sky.ts";
+import { tubeWall } from "../../parts/tube.ts";
+import { contradictory, fourDigits, type Rule } from "../../validation/rule.ts";
 import { isoText } from "../../wire/time-zone.ts";
-import { fromSi } from "../../wire/units.ts";
-import { spanOf } from "./plan.ts";
+import type { InstantDesigns } from "./plan.ts";
 import type { InstantRequest } from "./request.ts";
-import { coilRoom, coreVessel } from "./vessel.ts";
+import { coilInVessel, vesselCoilLength, vesselTemperatures, wantedBelowOilLimit } from "./vessel.ts";
 
-type InstantRule = Rule<InstantRequest>;
-
-const asIs = <T>(_pointer: string, value: T, _grounds: unknown): T => value;
+type InstantRule = Rule<InstantRequest, InstantDesigns>;
 
 const wantedAboveMains: InstantRule = ({ wantedTemperatureC, mainsTemperatureC }) =>
 	wantedTemperatureC > mainsTemperatureC
@@ -30,7 +22,7 @@ const wantedAboveMains: InstantRule = ({ wantedTemperatureC, mainsTemperatureC }
 		: [
 				contradictory(
 					"/wantedTemperatureC",
-					`${said(wantedTemperatureC)} °C at the tap is not above the mains' ${said(mainsTemperatureC)} °C`,
+					`${fourDigits(wantedTemperatureC)} °C at the tap is not above the mains' ${fourDigits(mainsTemperatureC)} °C`,
 				),
 			];
 
@@ -65,95 +57,37 @@ const pipeOfArrangement: InstantRule = ({ arrangement, outletPipe }) =>
 const outletWall: InstantRule = ({ outletPipe }) => (outletPipe ? tubeWall("/outletPipe", outletPipe) : []);
 
 /** The window ends after it starts, and measured rows cover it. */
-const windowOfDay: InstantRule = (request) => {
-	if (request.date === undefined) return [];
-	const { zone, from, to } = spanOf(request, request.date, asIs);
-	const shown = (time: number) => isoText(time, zone);
-	if (to <= from)
+const windowOfDay: InstantRule = (request, { window }) => {
+	if (!window) return [];
+	const { timeZone, start, end } = window;
+	const shown = (time: number) => isoText(time, timeZone);
+	if (end <= start)
 		return [
 			contradictory(
 				request.endTime === undefined ? "/startTime" : "/endTime",
-				`the window would end at ${shown(to)}, which is not after its start at ${shown(from)}`,
+				`the window would end at ${shown(end)}, which is not after its start at ${shown(start)}`,
 			),
 		];
 	if (request.sky?.kind !== "measured") return [];
 	const times = rowTimes(request.sky);
 	const [first, last] = [times[0]!, times.at(-1)!];
-	return first > from || last < to
+	return first > start || last < end
 		? [
 				contradictory(
 					"/sky/time",
-					`the rows reach from ${shown(first)} to ${shown(last)}, the window from ${shown(from)} to ${shown(to)}`,
+					`the rows reach from ${shown(first)} to ${shown(last)}, the window from ${shown(start)} to ${shown(end)}`,
 				),
 			]
 		: [];
 };
 
-const vesselTemperatures: InstantRule = ({ vessel }) => {
-	if (!vessel) return [];
-	const { limit } = coreVessel(vessel, asIs);
-	const limitC = fromSi.celsius(limit);
-	const knownC = fromSi.celsius(fluidById(vessel.fluid).range[1]);
-	const faults: RuleFault[] = [];
-	if (limitC > knownC)
-		faults.push(
-			outOfRange(
-				"/vessel/oilLimitC",
-				`${said(limitC)} °C is beyond what is known of this oil, which ends at ${said(knownC)} °C`,
-			),
-		);
-	if (vessel.chargeTemperatureC >= limitC)
-		faults.push(
-			contradictory(
-				"/vessel/chargeTemperatureC",
-				`a charge at ${said(vessel.chargeTemperatureC)} °C is not below the oil's limit of ${said(limitC)} °C`,
-			),
-		);
-	if (vessel.startTemperatureC >= vessel.chargeTemperatureC)
-		faults.push(
-			contradictory(
-				"/vessel/startTemperatureC",
-				`a start at ${said(vessel.startTemperatureC)} °C is not below the charge of ${said(vessel.chargeTemperatureC)} °C`,
-			),
-		);
-	return faults;
-};
-
-const wantedBelowOilLimit: InstantRule = ({ vessel, wantedTemperatureC }) => {
-	if (!vessel) return [];
-	const limitC = fromSi.celsius(coreVessel(vessel, asIs).limit);
-	return wantedTemperatureC < limitC
-		? []
-		: [
-				contradictory(
-					"/wantedTemperatureC",
-					`oil held below ${said(limitC)} °C does not bring water to ${said(wantedTemperatureC)} °C`,
-				),
-			];
-};
-
-const coilInVessel: InstantRule = ({ vessel }) => {
-	if (!vessel) return [];
-	const { coil } = vessel;
-	if (coil.outerDiameterMm <= coil.innerDiameterMm)
-		return [contradictory("/vessel/coil/outerDiameterMm", "the coil's tube is no wider outside than inside")];
-	if (coil.bottomHeight >= coil.topHeight)
-		return [contradictory("/vessel/coil/topHeight", "the coil's top is not above its bottom")];
-	const inside = coreVessel(vessel, asIs);
-	return windingFaults("/vessel/coil", "vessel", coil, inside.coil, coilRoom(inside));
-};
-
 const skySound: InstantRule = ({ sky }) =>
-	sky ? [ambientInOrder, columnsOfOneLength, beamMeasured, timesRise].flatMap((rule) => rule({ sky })) : [];
-
-const coilOneLength: InstantRule = ({ vessel }) =>
-	vessel?.coil.lengthM !== undefined && vessel.coil.turns !== undefined
-		? ["lengthM", "turns"].map((name) =>
-				contradictory(`/vessel/coil/${name}`, "lengthM and turns say the same thing: give only one"),
-			)
+	sky
+		? [ambientInOrder, columnsOfOneLength, beamMeasured, timesRise].flatMap((rule) => rule({ sky }, {}))
 		: [];
 
-const RULES: readonly InstantRule[] = [
+/** What a request for an instant heater must keep to. */
+export const INSTANT_RULES: readonly InstantRule[] = [
 	wantedAboveMains,
 	dateOfDay,
 	skySound,
@@ -170,12 +104,7 @@ const RULES: readonly InstantRule[] = [
 	outletWall,
 	vesselTemperatures,
 	wantedBelowOilLimit,
-	coilOneLength,
+	vesselCoilLength,
 	coilInVessel,
 	spreadsOfRange,
 ];
-
-/** Ends a request that keeps the contract but contradicts itself or asks for the impossible. */
-export function requireSoundInstant(request: InstantRequest): void {
-	refuseFaults(RULES.flatMap((rule) => rule(request)));
-}

@@ -1,20 +1,20 @@
 import { z } from "@hono/zod-openapi";
 import {
-	type Tank as CoreTank,
-	derived,
 	FLUID_IDS,
 	type FluidId,
 	fluidById,
 	type OilVessel,
 	practice,
+	type SparseVessel,
 	standard,
 	unconfirmed,
 	WALL_MATERIALS,
 } from "../../../src/index.ts";
-import { Coil, coreCoil } from "../../parts/coil.ts";
+import { Coil, oneLength, sparseCoil, windingFaults } from "../../parts/coil.ts";
 import { coreInsulation, insulation } from "../../parts/insulation.ts";
 import { wall } from "../../parts/tube.ts";
-import { assume, type Fill, part } from "../../wire/defaults.ts";
+import { contradictory, fourDigits, outOfRange, type Rule, type RuleFault } from "../../validation/rule.ts";
+import { assume, part } from "../../wire/defaults.ts";
 import {
 	celsius,
 	fromSi,
@@ -22,6 +22,7 @@ import {
 	litresPerMinute,
 	metres,
 	millimetres,
+	optionally,
 	ratio,
 	toSi,
 } from "../../wire/units.ts";
@@ -91,68 +92,92 @@ export const OilVesselWire = z
 
 export type OilVesselWire = z.output<typeof OilVesselWire>;
 
-const SLENDERNESS = 1.5; // [-] height over diameter; common practice, no source
-const UNDER_BULK = 20; // [K]
-
-/** The vessel as the core wants it. */
-export function coreVessel(vessel: OilVesselWire, fill: Fill): OilVessel {
-	const fluid = fluidById(vessel.fluid);
-	const body = bodyOf(vessel, fill);
-	const oilLimitC =
-		vessel.oilLimitC ??
-		fill(
-			"/vessel/oilLimitC",
-			Math.round(fromSi.celsius(fluid.limits.bulk.temperature)) - UNDER_BULK,
-			derived(`20 K below the limit of ${fluid.name} in bulk`),
-		);
-	return {
-		fluid,
-		...body,
-		fittingsFactor: vessel.fittingsFactor,
-		coil: coreCoil(vessel.coil, coilRoom(body), (pointer, value, why) =>
-			fill(`/vessel${pointer}`, value, why),
-		),
-		circulation: toSi.litresPerMinute(vessel.circulationLPerMin),
-		charge: toSi.celsius(vessel.chargeTemperatureC),
-		limit: toSi.celsius(oilLimitC),
-	};
-}
-
-type Body = Pick<
-	OilVessel,
-	"fill" | "height" | "diameter" | "wallThickness" | "wallConductivity" | "wallHeatCapacity" | "insulation"
->;
-
-function bodyOf(vessel: OilVesselWire, fill: Fill): Body {
-	const volume = toSi.litres(vessel.volumeL);
+/** The vessel as the core takes it, what the request leaves out still open. */
+export function sparseVessel(vessel: OilVesselWire): SparseVessel {
 	const metal = WALL_MATERIALS[vessel.wallMaterial];
-	const diameter =
-		vessel.diameterM ??
-		fill(
-			"/vessel/diameterM",
-			Math.cbrt((4 * volume) / (Math.PI * SLENDERNESS)),
-			practice(`follows from the volume at a height of ${SLENDERNESS} diameters`),
-		);
 	return {
-		fill: volume,
-		diameter,
-		height: (4 * volume) / (Math.PI * diameter * diameter),
+		fluid: fluidById(vessel.fluid),
+		fill: toSi.litres(vessel.volumeL),
+		diameter: vessel.diameterM,
 		wallThickness: toSi.millimetres(vessel.wallThicknessMm),
 		wallConductivity: metal.conductivity,
 		wallHeatCapacity: metal.heatCapacity,
 		insulation: coreInsulation(vessel.insulation),
+		fittingsFactor: vessel.fittingsFactor,
+		coil: sparseCoil(vessel.coil),
+		circulation: toSi.litresPerMinute(vessel.circulationLPerMin),
+		charge: toSi.celsius(vessel.chargeTemperatureC),
+		limit: optionally(toSi.celsius, vessel.oilLimitC),
 	};
 }
 
-/** The vessel as the room that a coil is wound into, in the terms of a tank. */
-export function coilRoom(body: Body): CoreTank {
-	return {
-		...body,
-		fittingsFactor: 1,
-		inletHeight: 0,
-		outletHeight: 1,
-		startTemperatures: new Float64Array(1),
-		reliefPressure: 0,
-		surroundings: { kind: "outdoors" },
-	};
+interface WithVessel {
+	readonly vessel: OilVesselWire | undefined;
 }
+
+/** What could be designed of a request's vessel. */
+interface Designs {
+	readonly vessel: OilVessel | undefined;
+}
+
+/** The oil is known up to its limit, and start, charge and limit rise. */
+export const vesselTemperatures: Rule<WithVessel, Designs> = ({ vessel }, designs) => {
+	if (!vessel || !designs.vessel) return [];
+	const limitC = fromSi.celsius(designs.vessel.limit);
+	const knownC = fromSi.celsius(designs.vessel.fluid.range[1]);
+	const faults: RuleFault[] = [];
+	if (limitC > knownC)
+		faults.push(
+			outOfRange(
+				"/vessel/oilLimitC",
+				`${fourDigits(limitC)} °C is beyond what is known of this oil, which ends at ${fourDigits(knownC)} °C`,
+			),
+		);
+	if (vessel.chargeTemperatureC >= limitC)
+		faults.push(
+			contradictory(
+				"/vessel/chargeTemperatureC",
+				`a charge at ${fourDigits(vessel.chargeTemperatureC)} °C is not below the oil's limit of ${fourDigits(limitC)} °C`,
+			),
+		);
+	if (vessel.startTemperatureC >= vessel.chargeTemperatureC)
+		faults.push(
+			contradictory(
+				"/vessel/startTemperatureC",
+				`a start at ${fourDigits(vessel.startTemperatureC)} °C is not below the charge of ${fourDigits(vessel.chargeTemperatureC)} °C`,
+			),
+		);
+	return faults;
+};
+
+/** Oil is hotter than the water that it heats. */
+export const wantedBelowOilLimit: Rule<{ readonly wantedTemperatureC: number }, Designs> = (
+	{ wantedTemperatureC },
+	{ vessel },
+) => {
+	if (!vessel) return [];
+	const limitC = fromSi.celsius(vessel.limit);
+	return wantedTemperatureC < limitC
+		? []
+		: [
+				contradictory(
+					"/wantedTemperatureC",
+					`oil held below ${fourDigits(limitC)} °C does not bring water to ${fourDigits(wantedTemperatureC)} °C`,
+				),
+			];
+};
+
+/** The coil has one length. */
+export const vesselCoilLength: Rule<WithVessel> = ({ vessel }) =>
+	vessel ? oneLength("/vessel/coil", vessel.coil) : [];
+
+/** The coil's tube has a wall, and is wound into the vessel from a bottom to a top. */
+export const coilInVessel: Rule<WithVessel, Designs> = ({ vessel }, designs) => {
+	if (!vessel || !designs.vessel) return [];
+	const { coil } = vessel;
+	if (coil.outerDiameterMm <= coil.innerDiameterMm)
+		return [contradictory("/vessel/coil/outerDiameterMm", "the coil's tube is no wider outside than inside")];
+	if (coil.bottomHeight >= coil.topHeight)
+		return [contradictory("/vessel/coil/topHeight", "the coil's top is not above its bottom")];
+	return windingFaults("/vessel/coil", "vessel", coil, designs.vessel.coil, designs.vessel);
+};

@@ -1,17 +1,22 @@
 import {
 	boilingPoint,
+	type DayAir,
+	designLoop,
 	type FurtherTube,
 	fluidById,
 	furtherSegment,
 	type LaggingQuestions,
 	type Loop,
 	type LoopConditions,
+	type loopCautions,
 	practice,
 	standardPressure,
 	WALL_MATERIALS,
 } from "../../../src/index.ts";
-import { coreLoop } from "../../parts/loop.ts";
-import type { Assumed, Fill } from "../../wire/defaults.ts";
+import { wireAssumed } from "../../parts/assumption.ts";
+import { airAt } from "../../parts/day-air.ts";
+import { sparseLoop } from "../../parts/loop.ts";
+import { type Completed, sentOr } from "../../wire/defaults.ts";
 import { fromSi, toSi } from "../../wire/units.ts";
 import type { LoopLossesRequest } from "./request.ts";
 
@@ -19,61 +24,75 @@ import type { LoopLossesRequest } from "./request.ts";
 export interface LoopLossesPlan {
 	readonly loop: Loop;
 	readonly conditions: LoopConditions;
-	readonly asked: LaggingQuestions;
+	readonly lagging: LaggingQuestions;
 	readonly further: readonly FurtherTube[];
 	readonly startTemperatures: readonly number[]; // [K]
+	readonly weatherproof: boolean;
+	readonly lagged: boolean; // either pipe
+	readonly air: DayAir;
+	readonly walls: Parameters<typeof loopCautions>[0]["walls"];
 }
 
 const RETURN_BELOW = 15; // [K] of the return below the supply
 const COLD_STARTS_C = [-10, 0, 10, 20, 40, 60]; // [°C]
-const IDLE = ["/loop/control/", "/loop/expansionL"]; // what a loop on its own makes no use of
 
-/** Whether a filled-in value bears on the answer: what starts the pump and what takes up the fluid do not. */
-export const matters = ({ pointer }: Pick<Assumed, "pointer">): boolean =>
-	!IDLE.some((idle) => pointer.startsWith(idle));
-
-export function loopLossesPlan(request: LoopLossesRequest, fill: Fill): LoopLossesPlan {
+/** @param sent  the request as it came */
+export function loopLossesPlan(
+	request: LoopLossesRequest,
+	_designs: unknown,
+	sent: unknown,
+): Completed<LoopLossesPlan> {
 	const pressure = standardPressure(request.elevationM);
-	const openBoiling = boilingPoint(pressure);
-	const loop = coreLoop(request.loop, 0, openBoiling, openBoiling, fill);
+	const boiling = boilingPoint(pressure);
+	const around = { content: 0, tankBoiling: boiling, openBoiling: boiling };
+	const { design: loop, assumed } = designLoop(sparseLoop(request.loop), around);
+	const [back, starts] = [returnC(request), startsC(request)];
 	const supplyTemperature = toSi.celsius(request.supplyTemperatureC);
-	const returnTemperature = toSi.celsius(returnC(request, fill));
+	const returnTemperature = toSi.celsius(back.value);
 	const further = request.furtherTubes.map(coreTube);
 	const middle = (supplyTemperature + returnTemperature) / 2;
+	const pipes = [request.loop.supply.insulation, request.loop.return.insulation];
 	return {
-		loop,
-		conditions: {
-			supplyTemperature,
-			returnTemperature,
-			ambient: toSi.celsius(request.ambientC),
-			wind: request.windMPerS,
-			pressure,
-			others: further.map((tube) => furtherSegment(tube, loop.fluid, middle)),
+		value: {
+			loop,
+			conditions: {
+				...{ supplyTemperature, returnTemperature, pressure },
+				ambient: toSi.celsius(request.ambientC),
+				wind: request.windMPerS,
+				others: further.map((tube) => furtherSegment(tube, loop.fluid, middle)),
+			},
+			lagging: {
+				addedThicknesses: request.addedThicknessMm.map(toSi.millimetres),
+				moisture: request.wetMoistFraction,
+				coverEmittance: request.coverEmittance,
+			},
+			further,
+			startTemperatures: starts.value.map(toSi.celsius),
+			weatherproof: pipes.every((layer) => layer.weatherproof || layer.thicknessMm === 0),
+			lagged: pipes.some(({ thicknessMm }) => thicknessMm > 0),
+			air: airAt(["ambientC"], request.ambientC, sent),
+			walls: {
+				supply: request.loop.supply.material,
+				return: request.loop.return.material,
+				further: request.furtherTubes.map(({ material }) => material),
+			},
 		},
-		asked: {
-			addedThicknesses: request.addedThicknessMm.map(toSi.millimetres),
-			moisture: request.wetMoistFraction,
-			coverEmittance: request.coverEmittance,
-		},
-		further,
-		startTemperatures: startsC(request, fill).map(toSi.celsius),
+		assumed: [...wireAssumed(assumed), ...back.assumed, ...starts.assumed],
 	};
 }
 
-function returnC(
-	{ supplyTemperatureC, returnTemperatureC, ambientC }: LoopLossesRequest,
-	fill: Fill,
-): number {
-	if (returnTemperatureC !== undefined) return returnTemperatureC;
+function returnC(request: LoopLossesRequest): Completed<number> {
+	const { supplyTemperatureC, returnTemperatureC, ambientC } = request;
 	const below = Math.max(supplyTemperatureC - RETURN_BELOW, Math.min(supplyTemperatureC, ambientC));
-	return fill("/returnTemperatureC", below, practice("15 K below the supply, no colder than the air"));
+	const grounds = practice("15 K below the supply, no colder than the air");
+	return sentOr(returnTemperatureC, "/returnTemperatureC", below, grounds);
 }
 
-/** Those asked for, else the usual ones that lie within what is known of the fluid. */
-function startsC({ coldStartTemperatureC, loop }: LoopLossesRequest, fill: Fill): readonly number[] {
-	if (coldStartTemperatureC !== undefined) return coldStartTemperatureC;
+/** Those sent, else the usual ones that lie within what is known of the fluid. */
+function startsC({ coldStartTemperatureC, loop }: LoopLossesRequest): Completed<readonly number[]> {
 	const [low, high] = fluidById(loop.fluid).range.map(fromSi.celsius) as [number, number];
-	return fill(
+	return sentOr<readonly number[]>(
+		coldStartTemperatureC,
 		"/coldStartTemperatureC",
 		COLD_STARTS_C.filter((celsius) => celsius >= low && celsius <= high),
 		practice("from a frosty morning to a warm loop, as far as the fluid is known"),

@@ -1,14 +1,11 @@
 import { coldStart, loopCautions, loopLosses, loopMethods } from "../../../src/index.ts";
-import { wireCaution } from "../../parts/caution.ts";
-import { airAt } from "../../parts/day-air.ts";
-import { defaultsTaken, filling } from "../../wire/defaults.ts";
 import { fromSi } from "../../wire/units.ts";
 import { operation } from "../operation.ts";
 import { wireColdStart, wirePipes, wireRest, yearly } from "./answer.ts";
-import { loopLossesPlan, matters } from "./plan.ts";
+import { loopLossesPlan } from "./plan.ts";
 import { LoopLossesRequest } from "./request.ts";
 import { LoopLossesResponse } from "./response.ts";
-import { requireSoundLoop } from "./rules.ts";
+import { LOOP_RULES } from "./rules.ts";
 
 export const loopLossesOperation = operation({
 	method: "post",
@@ -58,35 +55,25 @@ export const loopLossesOperation = operation({
 		},
 	},
 	maxAge: 0,
-	answer: (request, given) => {
-		requireSoundLoop(request);
-		const defaults = defaultsTaken(LoopLossesRequest, given, request);
-		const air = airAt("/ambientC", request.ambientC, defaults);
-		const { fill, filled } = filling();
-		const plan = loopLossesPlan(request, fill);
-		const { loop, conditions } = plan;
-		const losses = loopLosses(loop, conditions, plan.asked);
-		const starts = plan.startTemperatures.map((t) => coldStart(loop, plan.further, t));
-		const hours = request.pumpHoursPerYear;
-		const pipes = [request.loop.supply.insulation, request.loop.return.insulation];
-		const weatherproof = pipes.every((layer) => layer.weatherproof || layer.thicknessMm === 0);
-		const walls = {
-			supply: request.loop.supply.material,
-			return: request.loop.return.material,
-			further: request.furtherTubes.map(({ material }) => material),
-		};
-		const lagged = pipes.some(({ thicknessMm }) => thicknessMm > 0);
-		return {
-			lossW: losses.heatLoss,
-			netLossW: losses.netHeatLoss,
-			lossKwhPerYear: yearly(losses.heatLoss, hours),
-			pressureDropKpa: fromSi.kilopascals(losses.pump.pressure),
-			...wirePipes(plan, losses, hours),
-			...wireRest(losses, hours),
-			coldStart: starts.map(wireColdStart),
-			cautions: loopCautions({ loop, conditions, losses, starts, air, walls, weatherproof }).map(wireCaution),
-			assumed: [...defaults, ...filled].filter(matters),
-			methods: loopMethods(loop, conditions, losses, starts, lagged).map((method) => ({ ...method })),
-		};
-	},
+	cost: 5,
+	unused: ["/loop/control/", "/loop/expansionL"], // what starts the pump and what takes up the fluid
+	rules: LOOP_RULES,
+	plan: loopLossesPlan,
+	outcome: ({ loop, conditions, lagging, further, startTemperatures }) => ({
+		losses: loopLosses(loop, conditions, lagging),
+		starts: startTemperatures.map((temperature) => coldStart(loop, further, temperature)),
+	}),
+	answer: (plan, { losses, starts }, { pumpHoursPerYear: hours }) => ({
+		lossW: losses.heatLoss,
+		netLossW: losses.netHeatLoss,
+		lossKwhPerYear: yearly(losses.heatLoss, hours),
+		pressureDropKpa: fromSi.kilopascals(losses.pump.pressure),
+		...wirePipes(plan, losses, hours),
+		...wireRest(losses, hours),
+		coldStart: starts.map(wireColdStart),
+	}),
+	cautions: ({ loop, conditions, air, walls, weatherproof }, { losses, starts }) =>
+		loopCautions({ loop, conditions, losses, starts, air, walls, weatherproof }),
+	methods: ({ loop, conditions, lagged }, { losses, starts }) =>
+		loopMethods(loop, conditions, losses, starts, lagged),
 });

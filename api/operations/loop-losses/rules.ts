@@ -1,36 +1,31 @@
 import { fluidById, INSULATION_MATERIALS } from "../../../src/index.ts";
-import { mostMoisture } from "../../parts/insulation-rules.ts";
-import { pipeWalls } from "../../parts/tube-rules.ts";
-import {
-	contradictory,
-	outOfRange,
-	type Rule,
-	type RuleFault,
-	refuseFaults,
-	said,
-} from "../../validation/rule.ts";
+import { mostMoisture } from "../../parts/insulation.ts";
+import { pipeWalls } from "../../parts/loop.ts";
+import { contradictory, fourDigits, outOfRange, type Rule, type RuleFault } from "../../validation/rule.ts";
 import { fromSi, toSi } from "../../wire/units.ts";
 import type { LoopLossesRequest } from "./request.ts";
 
 type LossesRule = Rule<LoopLossesRequest>;
 
-/** The fluid's properties are known at every temperature asked for. */
+/** The fluid's properties are known at every temperature sent. */
 const temperaturesKnown: LossesRule = (request) => {
 	const fluid = fluidById(request.loop.fluid);
 	const [low, high] = fluid.range;
-	const asked = [
+	const temperatures = [
 		["/supplyTemperatureC", request.supplyTemperatureC],
 		["/returnTemperatureC", request.returnTemperatureC],
 		...(request.coldStartTemperatureC ?? []).map(
 			(celsius, i) => [`/coldStartTemperatureC/${i}`, celsius] as const,
 		),
 	] as const;
-	return asked.flatMap(([pointer, celsius]) => {
+	return temperatures.flatMap(([pointer, celsius]) => {
 		if (celsius === undefined) return [];
 		const kelvin = toSi.celsius(celsius);
 		if (kelvin >= low - ROUND_OFF && kelvin <= high + ROUND_OFF) return [];
-		const known = `${said(fromSi.celsius(low))} to ${said(fromSi.celsius(high))} °C`;
-		return [outOfRange(pointer, `${said(celsius)} °C is beyond what is known of ${fluid.name}: ${known}`)];
+		const known = `${fourDigits(fromSi.celsius(low))} to ${fourDigits(fromSi.celsius(high))} °C`;
+		return [
+			outOfRange(pointer, `${fourDigits(celsius)} °C is beyond what is known of ${fluid.name}: ${known}`),
+		];
 	});
 };
 
@@ -42,7 +37,7 @@ const returnBelowSupply: LossesRule = ({ supplyTemperatureC, returnTemperatureC 
 		? [
 				contradictory(
 					"/returnTemperatureC",
-					`the return at ${said(returnTemperatureC)} °C is hotter than the supply at ${said(supplyTemperatureC)} °C`,
+					`the return at ${fourDigits(returnTemperatureC)} °C is hotter than the supply at ${fourDigits(supplyTemperatureC)} °C`,
 				),
 			]
 		: [];
@@ -63,7 +58,7 @@ const helixWideEnough: LossesRule = ({ furtherTubes }) =>
 			? [
 					outOfRange(
 						`/furtherTubes/${i}/helixDiameterM`,
-						`a tube of ${said(innerDiameterMm)} mm cannot be wound to ${said(helixDiameterM)} m: the helix must be twice as wide`,
+						`a tube of ${fourDigits(innerDiameterMm)} mm cannot be wound to ${fourDigits(helixDiameterM)} m: the helix must be twice as wide`,
 					),
 				]
 			: [],
@@ -80,14 +75,15 @@ const moistureKnown: LossesRule = ({ loop, wetMoistFraction }) =>
 				? [
 						outOfRange(
 							"/wetMoistFraction",
-							`${said(wetMoistFraction)} is more water than is known of ${insulation.material}, on the ${name}: at most ${most}`,
+							`${fourDigits(wetMoistFraction)} is more water than is known of ${insulation.material}, on the ${name}: at most ${most}`,
 						),
 					]
 				: []),
 		];
 	});
 
-const RULES: readonly LossesRule[] = [
+/** What a request for a loop's losses must keep to. */
+export const LOOP_RULES: readonly LossesRule[] = [
 	temperaturesKnown,
 	returnBelowSupply,
 	pipeWalls,
@@ -95,8 +91,3 @@ const RULES: readonly LossesRule[] = [
 	stepsRise,
 	moistureKnown,
 ];
-
-/** Ends a request for a loop's losses that keeps the contract but contradicts itself or leaves what is known. */
-export function requireSoundLoop(request: LoopLossesRequest): void {
-	refuseFaults(RULES.flatMap((rule) => rule(request)));
-}

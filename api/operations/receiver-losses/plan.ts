@@ -1,7 +1,11 @@
 import {
 	apertureArea,
 	apertureMethod,
+	type DayAir,
 	type Dish,
+	designDish,
+	designReceiver,
+	designReceiverInLight,
 	dishMethods,
 	dishOptics,
 	fluidById,
@@ -11,17 +15,21 @@ import {
 	type Method,
 	type Receiver,
 	type ReceiverConditions,
+	RIM_ANGLE_SOURCE,
 	receiverAbsorptance,
 	type SurveyPlan,
 	stagnationTemperature,
 	standardPressure,
+	USUAL_RIM_ANGLE,
 	unconfirmed,
 } from "../../../src/index.ts";
+import { wireAssumed } from "../../parts/assumption.ts";
+import { airAt } from "../../parts/day-air.ts";
 import { declinationOn } from "../../parts/declination.ts";
-import { coreDish, RIM_ANGLE } from "../../parts/dish.ts";
-import { coreReceiver, coreReceiverInLight } from "../../parts/receiver-design.ts";
-import type { Fill } from "../../wire/defaults.ts";
-import { toSi } from "../../wire/units.ts";
+import { sparseDish, type Dish as WireDish } from "../../parts/dish.ts";
+import { sparseReceiver } from "../../parts/receiver.ts";
+import { type Completed, sentOr } from "../../wire/defaults.ts";
+import { fromSi, toSi } from "../../wire/units.ts";
 import type { ReceiverLossesRequest } from "./request.ts";
 
 /** The receiver and the light on it. */
@@ -34,42 +42,60 @@ export interface LitReceiver {
 	readonly methods: readonly Method[]; // what the light rests on
 }
 
-/** A receiver in the light of its dish, or in the light that was given for it. */
-export function litReceiver(request: ReceiverLossesRequest, fill: Fill): LitReceiver {
+/** A receiver in the light of its dish, or in the light that was stated for it. */
+function litReceiver(request: ReceiverLossesRequest): Completed<LitReceiver> {
 	return request.dish === undefined
-		? inGivenLight(request, request.absorbedPowerW!, fill)
-		: inDish(request, coreDish(request.dish, fill), fill);
+		? inStatedLight(request, request.absorbedPowerW!)
+		: inDish(request, request.dish);
 }
 
-function inGivenLight(request: ReceiverLossesRequest, absorbed: number, fill: Fill): LitReceiver {
+function inStatedLight(request: ReceiverLossesRequest, absorbed: number): Completed<LitReceiver> {
 	const light = absorbed / request.beamIrradianceWPerM2;
-	const fluid = fluidById(request.fluid);
-	const receiver = coreReceiverInLight(request.receiver, light, fluid, request.elevationM, fill);
-	const entering = hasTube(receiver)
-		? absorbed / receiverAbsorptance(receiver, givenCone(request, fill))
-		: undefined;
-	return { receiver, dish: undefined, area: undefined, entering, absorbed, methods: [] };
+	const { design: receiver, assumed } = designReceiverInLight(
+		sparseReceiver(request.receiver),
+		light,
+		fluidById(request.fluid),
+		request.elevationM,
+	);
+	const lit = { receiver, dish: undefined, area: undefined, absorbed, methods: [] };
+	if (!hasTube(receiver)) return { value: { ...lit, entering: undefined }, assumed: [] };
+	const cone = coneOf(request);
+	return {
+		value: { ...lit, entering: absorbed / receiverAbsorptance(receiver, toSi.degrees(cone.value)) },
+		assumed: [...wireAssumed(assumed), ...cone.assumed],
+	};
 }
 
-/** Half-angle of the cone in which the given light comes [rad]. */
-function givenCone({ rimAngleDeg }: ReceiverLossesRequest, fill: Fill): number {
-	return toSi.degrees(
-		rimAngleDeg ??
-			fill(
-				"/rimAngleDeg",
-				RIM_ANGLE,
-				unconfirmed(
-					handbook(
-						"as of a dish whose shape nobody gave: where a flat receiver can be smallest",
-						"Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 7",
-					),
-				),
+/** Half-angle of the cone in which the stated light comes [°]. */
+function coneOf({ rimAngleDeg }: ReceiverLossesRequest): Completed<number> {
+	return sentOr(
+		rimAngleDeg,
+		"/rimAngleDeg",
+		fromSi.degrees(USUAL_RIM_ANGLE),
+		unconfirmed(
+			handbook(
+				"as of a dish whose shape nobody gave: where a flat receiver can be smallest",
+				RIM_ANGLE_SOURCE,
 			),
+		),
 	);
 }
 
-function inDish(request: ReceiverLossesRequest, dish: Dish, fill: Fill): LitReceiver {
-	const receiver = coreReceiver(request.receiver, dish, fluidById(request.fluid), request.elevationM, fill);
+function inDish(request: ReceiverLossesRequest, sent: WireDish): Completed<LitReceiver> {
+	const { design: dish, assumed: ofDish } = designDish(sparseDish(sent));
+	const { design: receiver, assumed: ofReceiver } = designReceiver(
+		sparseReceiver(request.receiver),
+		dish,
+		fluidById(request.fluid),
+		request.elevationM,
+	);
+	return {
+		value: litBy(dish, receiver, request),
+		assumed: wireAssumed([...ofDish, ...ofReceiver]),
+	};
+}
+
+function litBy(dish: Dish, receiver: Receiver, request: ReceiverLossesRequest): LitReceiver {
 	const latitude = toSi.degrees(request.latitude ?? 0);
 	const sun = declinationOn(request.date);
 	const area = apertureArea(dish, latitude, sun);
@@ -83,8 +109,42 @@ function inDish(request: ReceiverLossesRequest, dish: Dish, fill: Fill): LitRece
 	return { receiver, dish, area, entering, absorbed, methods: dishMethods(dish) };
 }
 
+/** All that a request for a receiver's losses asks of the core. */
+export interface LossesPlan {
+	readonly lit: LitReceiver;
+	readonly survey: SurveyPlan;
+	readonly standstill: Standstill;
+	readonly beam: number; // [W/m²]
+	readonly basis: number; // that efficiency is taken on [W]
+	readonly weatherproof: boolean;
+	readonly air: DayAir;
+}
+
+/** @param sent  the request as it came */
+export function lossesPlan(
+	request: ReceiverLossesRequest,
+	_designs: unknown,
+	sent: unknown,
+): Completed<LossesPlan> {
+	const { value: lit, assumed } = litReceiver(request);
+	const { receiver, beamIrradianceWPerM2: beam } = request;
+	return {
+		value: {
+			lit,
+			survey: surveyPlan(request, lit.absorbed),
+			standstill: standstill(request, lit),
+			beam,
+			basis: lit.area === undefined ? lit.absorbed : beam * lit.area,
+			weatherproof:
+				!hasTube(receiver) || receiver.insulation.thicknessMm === 0 || receiver.insulation.weatherproof,
+			air: airAt(["ambientC"], request.ambientC, sent),
+		},
+		assumed,
+	};
+}
+
 /** All that the receiver is to be reckoned at. */
-export function surveyPlan(request: ReceiverLossesRequest, absorbed: number): SurveyPlan {
+function surveyPlan(request: ReceiverLossesRequest, absorbed: number): SurveyPlan {
 	return {
 		fluid: fluidById(request.fluid),
 		flow: toSi.litresPerMinute(request.flowLPerMin),
@@ -103,7 +163,7 @@ export interface Standstill {
 	readonly conditions: ReceiverConditions;
 }
 
-export function standstill(request: ReceiverLossesRequest, lit: LitReceiver): Standstill {
+function standstill(request: ReceiverLossesRequest, lit: LitReceiver): Standstill {
 	const { beamIrradianceWPerM2: beam, ambientC, windMPerS, tiltDeg } = request.stagnation;
 	const absorbed = (lit.absorbed * beam) / request.beamIrradianceWPerM2;
 	const surroundings = {

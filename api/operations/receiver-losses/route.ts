@@ -1,15 +1,5 @@
-import {
-	type Caution,
-	fluidById,
-	hasTube,
-	receiverCautions,
-	receiverSurvey,
-	type SurveyRow,
-	surveyMethods,
-} from "../../../src/index.ts";
-import { wireCaution } from "../../parts/caution.ts";
-import { airAt } from "../../parts/day-air.ts";
-import { type Assumed, defaultsTaken, filling } from "../../wire/defaults.ts";
+import { receiverCautions, receiverSurvey, surveyMethods } from "../../../src/index.ts";
+import { dishOf } from "../../parts/dish.ts";
 import { operation } from "../operation.ts";
 import {
 	wireConvectionRange,
@@ -21,10 +11,10 @@ import {
 	wireTable,
 	worstResidual,
 } from "./answer.ts";
-import { type LitReceiver, litReceiver, type Standstill, standstill, surveyPlan } from "./plan.ts";
+import { lossesPlan } from "./plan.ts";
 import { ReceiverLossesRequest } from "./request.ts";
 import { ReceiverLossesResponse } from "./response.ts";
-import { requireSoundLosses } from "./rules.ts";
+import { LOSSES_RULES } from "./rules.ts";
 
 export const receiverLossesOperation = operation({
 	method: "post",
@@ -69,53 +59,38 @@ export const receiverLossesOperation = operation({
 		},
 	},
 	maxAge: 0,
-	answer: (request, given) => {
-		requireSoundLosses(request);
-		const defaults = defaultsTaken(ReceiverLossesRequest, given, request);
-		const { fill, filled } = filling();
-		const lit = litReceiver(request, fill);
-		const beam = request.beamIrradianceWPerM2;
-		const basis = lit.area === undefined ? lit.absorbed : beam * lit.area;
-		const plan = surveyPlan(request, lit.absorbed);
-		const rows = receiverSurvey(lit.receiver, plan);
-		const still = standstill(request, lit);
-		return {
-			kind: lit.receiver.kind,
-			...wireSize(lit.receiver),
-			light: wireReceiverLight(lit, beam),
-			efficiencyBasis: lit.area === undefined ? ("absorbed" as const) : ("beamOnAperture" as const),
-			table: wireTable(rows, basis, beam),
-			worstResidualW: worstResidual(rows, lit.absorbed),
-			efficiencyLines: wireLines(rows, request.oilTemperatureC.length, basis, lit.area),
-			...wireConvectionRange(rows),
-			stagnation: wireStagnation(lit.receiver, still, plan.fluid),
-			fluidLimits: wireFluidLimits(plan.fluid),
-			cautions: cautionsOf(request, lit, rows, still, defaults).map(wireCaution),
-			assumed: [...defaults, ...filled],
-			methods: [...lit.methods, ...surveyMethods(lit.receiver, rows, still.conditions)],
-		};
-	},
+	cost: 5,
+	designs: ({ dish }) => ({ dish: dish && dishOf(dish) }),
+	rules: LOSSES_RULES,
+	plan: lossesPlan,
+	outcome: ({ lit, survey }) => receiverSurvey(lit.receiver, survey),
+	answer: ({ lit, survey, standstill, beam, basis }, rows) => ({
+		kind: lit.receiver.kind,
+		...wireSize(lit.receiver),
+		light: wireReceiverLight(lit, beam),
+		efficiencyBasis: lit.area === undefined ? ("absorbed" as const) : ("beamOnAperture" as const),
+		table: wireTable(rows, basis, beam),
+		worstResidualW: worstResidual(rows, lit.absorbed),
+		efficiencyLines: wireLines(rows, survey.fluidTemperatures.length, basis, lit.area),
+		...wireConvectionRange(rows),
+		stagnation: wireStagnation(lit.receiver, standstill, survey.fluid),
+		fluidLimits: wireFluidLimits(survey.fluid),
+	}),
+	cautions: ({ lit, survey, standstill, air, weatherproof }, rows) =>
+		receiverCautions({
+			receiver: lit.receiver,
+			litBy: lit.dish && lit.area !== undefined ? { dish: lit.dish, area: lit.area } : undefined,
+			fluid: survey.fluid,
+			hottest: {
+				maximumOil: Math.max(...rows.map(({ leavingTemperature }) => leavingTemperature)),
+				maximumFilm: Math.max(...rows.map(({ balance }) => balance.filmTemperature)),
+				stagnation: standstill.conditions.wallTemperature,
+			},
+			air,
+			weatherproof,
+		}),
+	methods: ({ lit, standstill }, rows) => [
+		...lit.methods,
+		...surveyMethods(lit.receiver, rows, standstill.conditions),
+	],
 });
-
-function cautionsOf(
-	{ receiver, fluid, ambientC }: ReceiverLossesRequest,
-	lit: LitReceiver,
-	rows: readonly SurveyRow[],
-	{ conditions }: Standstill,
-	defaults: readonly Assumed[],
-): readonly Caution[] {
-	const { receiver: core, dish, area } = lit;
-	return receiverCautions({
-		receiver: core,
-		litBy: dish && area !== undefined ? { dish, area } : undefined,
-		fluid: fluidById(fluid),
-		hottest: {
-			maximumOil: Math.max(...rows.map(({ leavingTemperature }) => leavingTemperature)),
-			maximumFilm: Math.max(...rows.map(({ balance }) => balance.filmTemperature)),
-			stagnation: conditions.wallTemperature,
-		},
-		air: airAt("/ambientC", ambientC, defaults),
-		weatherproof:
-			!hasTube(receiver) || receiver.insulation.thicknessMm === 0 || receiver.insulation.weatherproof,
-	});
-}

@@ -1,14 +1,16 @@
 import { hasTube } from "../../../src/index.ts";
 import { LIMITS } from "../../config/limits.ts";
-import type { Dish } from "../../parts/dish.ts";
-import { dishFocus, dishOffset, dishSize } from "../../parts/dish-rules.ts";
-import { hemisphereKnown } from "../../parts/dish-season-rules.ts";
-import { hollowBehindOpening, receiverWithinDish, tubeWound } from "../../parts/receiver-rules.ts";
-import { receiverTubeWall } from "../../parts/tube-rules.ts";
-import { contradictory, type Rule, type RuleFault, refuseFaults, tooLarge } from "../../validation/rule.ts";
+import { dishFocus, dishOffset, dishSize, hemisphereKnown, type WithDish } from "../../parts/dish.ts";
+import {
+	hollowBehindOpening,
+	receiverTubeWall,
+	receiverWithinDish,
+	tubeWound,
+} from "../../parts/receiver.ts";
+import { contradictory, type Rule, tooLarge } from "../../validation/rule.ts";
 import type { ReceiverLossesRequest } from "./request.ts";
 
-type LossesRule = Rule<ReceiverLossesRequest>;
+type LossesRule = Rule<ReceiverLossesRequest, WithDish>;
 
 /** The light comes from a dish or is given. */
 const lightOnce: LossesRule = ({ dish, absorbedPowerW }) => {
@@ -48,19 +50,17 @@ const rowsBounded: LossesRule = ({ oilTemperatureC, windMPerS, tiltDeg }) => {
 		: [];
 };
 
-/** Rules about the dish and what it lights, where there is one. */
-const litByDish: LossesRule = ({ dish, receiver }) =>
-	dish === undefined ? [] : DISH_RULES.flatMap((rule) => rule({ dish, receiver }));
+/** Rules about the dish, where there is one. */
+const dishAlone: LossesRule = ({ dish }, designs) =>
+	dish === undefined ? [] : [dishSize, dishFocus].flatMap((rule) => rule({ dish }, designs));
 
-const DISH_RULES: readonly ((part: {
-	readonly dish: Dish;
-	readonly receiver: ReceiverLossesRequest["receiver"];
-}) => readonly RuleFault[])[] = [dishSize, dishFocus, dishOffset, receiverWithinDish];
-
-const RULES: readonly LossesRule[] = [
+/** What a request for losses must keep to. */
+export const LOSSES_RULES: readonly LossesRule[] = [
 	lightOnce,
 	coneOnce,
-	litByDish,
+	dishAlone,
+	dishOffset,
+	receiverWithinDish,
 	hemisphereKnown,
 	apertureKnown,
 	hollowBehindOpening,
@@ -68,8 +68,3 @@ const RULES: readonly LossesRule[] = [
 	receiverTubeWall,
 	rowsBounded,
 ];
-
-/** Ends a request for losses that keeps the contract but contradicts itself or asks for too much. */
-export function requireSoundLosses(request: ReceiverLossesRequest): void {
-	refuseFaults(RULES.flatMap((rule) => rule(request)));
-}

@@ -1,9 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 import {
-	type Build,
 	type Improvement as CoreImprovement,
 	cautionsOf,
-	type DayAir,
 	type DayCase,
 	type DayOutcome,
 	type DomainError,
@@ -13,12 +11,13 @@ import {
 	worthOrder,
 } from "../../../src/index.ts";
 import { wireCaution } from "../../parts/caution.ts";
-import type { WarmUpPlan } from "../../parts/day-plan.ts";
+import type { DayPlan } from "../../parts/day-plan.ts";
 import { fromSi } from "../../wire/units.ts";
 import { changesOf } from "./changes.ts";
 import { wireGainRange } from "./gain-range.ts";
+import { ANSWERS, type SensitivityPlan } from "./plan.ts";
 import { wireRefusal } from "./refusal.ts";
-import type { Prices, Ranking } from "./request.ts";
+import type { Ranking } from "./request.ts";
 import type { SensitivityResponse } from "./response.ts";
 import { DONE, WHY_NOT } from "./words.ts";
 
@@ -26,22 +25,11 @@ type Answer = z.input<typeof SensitivityResponse>;
 type Listed = Answer["improvements"][number];
 type Refused = Answer["refused"][number];
 
-/** The core's answer that each ranking goes by. */
-export const ANSWERS = {
-	litres: "usableVolume",
-	minutes: "timeToTarget",
-	temperature: "endTemperature",
-	heat: "toWater",
-} as const satisfies Record<Ranking, keyof Gain["gains"]>;
-
 /** What the improvements are held against. */
-export interface Standing {
-	readonly plan: WarmUpPlan;
-	readonly build: Build;
-	readonly air: DayAir;
+interface Standing {
+	readonly plan: SensitivityPlan;
 	readonly outcome: DayOutcome;
-	readonly prices: Prices | undefined;
-	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where they were asked for
+	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where they are wanted
 }
 
 export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
@@ -85,7 +73,7 @@ function wireRefused(
 	return { id, ...(of && { changes: wireChanges(id, of, plan) }), ...wireRefusal(error) };
 }
 
-const wireChanges = (id: ImprovementId, of: DayCase, { plant, task }: WarmUpPlan): Listed["changes"] =>
+const wireChanges = (id: ImprovementId, of: DayCase, { plant, task }: DayPlan): Listed["changes"] =>
 	changesOf(id, plant, of.plant, task).map((change) => ({ ...change }));
 
 function placesBy(found: readonly CoreImprovement[], ranking: Ranking): readonly string[] {
@@ -93,8 +81,8 @@ function placesBy(found: readonly CoreImprovement[], ranking: Ranking): readonly
 }
 
 function wireGain(one: Gain, standing: Standing, ranks: Listed["ranks"]): Listed {
-	const { plan, prices } = standing;
-	const price = prices?.[one.id];
+	const { plan } = standing;
+	const price = plan.prices?.[one.id];
 	const gains = wireGains(one.gains);
 	return {
 		id: one.id,
@@ -141,8 +129,8 @@ function costOf(price: number, gains: Listed["gains"]): NonNullable<Listed["cost
 }
 
 /** Cautions that only the changed plant raises. */
-function newCautions(one: Gain, { plan, build, air, outcome }: Standing): Listed["newCautions"] {
-	const { task } = plan;
+function newCautions(one: Gain, { plan, outcome }: Standing): Listed["newCautions"] {
+	const { task, air, build } = plan;
 	const before = cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(({ code }) => code);
 	return cautionsOf({ plant: one.of.plant, build, task, air, outcome: one.day })
 		.filter(({ code }) => !before.includes(code))

@@ -1,6 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { IMPROVEMENTS, type ImprovementId, practice } from "../../../src/index.ts";
-import { daySchema, rangeSchema, stepSchema, type WarmUpRequest } from "../../parts/day-request.ts";
+import { daySchema, rangeSchema, stepSchema } from "../../parts/day-request.ts";
 import { assume, part } from "../../wire/defaults.ts";
 import { Steps } from "./steps.ts";
 
@@ -49,11 +49,3 @@ export const SensitivityRequest = z
 
 export type SensitivityRequest = z.output<typeof SensitivityRequest>;
 export type Prices = z.output<typeof Prices>;
-
-const ROWS_EVERY = 15; // [min] of a series that nobody sees
-
-/** The warm-up whose improvements are asked for. */
-export function warmUpOf(request: SensitivityRequest): WarmUpRequest {
-	const { steps: _steps, prices: _prices, rankedBy: _rankedBy, ...day } = request;
-	return { ...day, seriesStepMin: ROWS_EVERY };
-}

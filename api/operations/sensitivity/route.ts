@@ -1,34 +1,26 @@
 import {
 	cautionsOf,
-	daySensitivity,
 	type GainRange,
 	type ImprovementId,
 	type Method,
 	type RangedDay,
-	rangedGains,
 	rangeMethods,
-	warmUpDay,
 } from "../../../src/index.ts";
 import { hostel } from "../../demo/hostel.ts";
-import { buildOf } from "../../parts/build.ts";
-import { wireCaution } from "../../parts/caution.ts";
-import { dayAir } from "../../parts/day-air.ts";
-import { dayCaseOf, warmUpPlan } from "../../parts/day-plan.ts";
-import { requireSound } from "../../parts/day-rules.ts";
+import { dayDesigns } from "../../parts/day-plan.ts";
+import { DAY_RULES } from "../../parts/day-rules.ts";
 import { wireDesign } from "../../parts/design.ts";
-import { answeredDay } from "../../parts/range.ts";
 import { wireReason } from "../../parts/reason.ts";
-import { skyMethods } from "../../parts/weather.ts";
-import { defaultsTaken, filling } from "../../wire/defaults.ts";
 import { isoText } from "../../wire/time-zone.ts";
-import { rangeWithin } from "../cost.ts";
+import { marchAdvice, marchFactor } from "../march-cost.ts";
 import { operation } from "../operation.ts";
-import { ANSWERS, wireDay, wireImprovements } from "./answer.ts";
+import { wireDay, wireImprovements } from "./answer.ts";
 import { sensitivityForms } from "./forms.ts";
+import { sensitivityPlan } from "./plan.ts";
+import { ranked } from "./ranked.ts";
 import { rankingAdvice } from "./ranking-advice.ts";
-import { SensitivityRequest, warmUpOf } from "./request.ts";
+import { SensitivityRequest } from "./request.ts";
 import { SensitivityResponse } from "./response.ts";
-import { coreSteps } from "./steps.ts";
 
 export const sensitivity = operation({
 	method: "post",
@@ -87,60 +79,44 @@ export const sensitivity = operation({
 		},
 	},
 	maxAge: 0,
+	cost: 200,
+	rangeCost: 65, // each improvement in the same draws
+	costFactor: marchFactor,
+	costAdvice: marchAdvice,
 	forms: sensitivityForms,
-	answer: (request, given, { settings }) => {
-		const day = warmUpOf(request);
-		requireSound(day);
-		const defaults = defaultsTaken(SensitivityRequest, given, request);
-		const air = dayAir(request.sky, defaults);
-		const { fill, filled } = filling();
-		const plan = warmUpPlan(day, fill);
-		const { run, task, weather } = plan;
-		const build = buildOf(request);
-		const stated = dayCaseOf(plan);
-		const { outcome, range, ranged, assumed } = answeredDay(request, given, {
-			stated,
-			outcome: () => warmUpDay(plan.plant, weather, task),
-			requireSpare: (steps) => rangeWithin(settings.computingTime, "rankImprovements", steps),
-		});
-		const by = ANSWERS[request.rankedBy];
-		const steps = coreSteps(request.steps, request.loop.pump);
-		const found = daySensitivity(stated, outcome, steps, by);
-		const gains = ranged && rangedGains(ranged.day, found, ranged.spreads, by);
-		const improved = found.filter((one) => one.outcome === "gains").length;
-		const advice = rankingAdvice(outcome, request.rankedBy);
-		const list = wireImprovements(found, {
-			plan,
-			build,
-			air,
-			outcome,
-			prices: request.prices,
-			ranges: gains?.ranges,
-		});
+	designs: dayDesigns,
+	rules: DAY_RULES,
+	plan: sensitivityPlan,
+	outcome: ranked,
+	answer: (plan, { day, found, ranges, days }) => {
+		const { run, task, plant, rankedBy, prices } = plan;
+		const { outcome, range } = day;
+		const advice = rankingAdvice(outcome, rankedBy);
 		return {
-			timeZone: run.zone,
-			startTime: isoText(run.start, run.zone),
-			endTime: isoText(run.end, run.zone),
+			timeZone: run.timeZone,
+			startTime: isoText(run.start, run.timeZone),
+			endTime: isoText(run.end, run.timeZone),
 			base: wireDay(outcome, task.start),
 			...(outcome.shortfall !== undefined && {
-				reason: wireReason(outcome.shortfall, plan.plant, task, outcome),
+				reason: wireReason(outcome.shortfall, plant, task, outcome),
 			}),
-			rankedBy: request.rankedBy,
+			rankedBy,
 			...(advice && { advice }),
-			...list,
-			...(request.prices && { currency: request.prices.currency }),
-			days: (range?.days ?? 1) + improved + (gains?.days ?? 0),
+			...wireImprovements(found, { plan, outcome, ranges }),
+			...(prices && { currency: prices.currency }),
+			days,
 			...(range && { range }),
-			design: wireDesign(plan.plant, task),
-			cautions: cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(wireCaution),
-			assumed: [...defaults, ...assumed, ...filled],
-			methods: [
-				...skyMethods(request.sky, plan.plant.site),
-				...outcome.methods,
-				...methodsOfRanges(ranged?.day, gains?.ranges),
-			].map((method) => ({ ...method })),
+			design: wireDesign(plant, task),
 		};
 	},
+	cautions: ({ plant, build, task, air }, { day: { outcome } }) =>
+		cautionsOf({ plant, build, task, air, outcome }),
+	methods: ({ skyMethods }, { day, ranges }) => [
+		...skyMethods,
+		...day.outcome.methods,
+		...methodsOfRanges(day.ranged?.day, ranges),
+	],
+	assumed: ({ day }) => day.assumed,
 });
 
 function methodsOfRanges(

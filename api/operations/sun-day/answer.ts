@@ -24,7 +24,7 @@ export function daylightOf({ day, columns }: SunDayProfile, zone: string) {
 
 /** What a square metre gets in the day, tracked and fixed. */
 export function dailyOf({ trackedBeam, fixedPlane }: SunDayProfile): SunDayResponse["daily"] {
-	const { beam, total } = fixedPlane!; // a plane is always asked for
+	const { beam, total } = fixedPlane!; // a plane always comes with the request
 	return {
 		trackedBeamKwhPerM2: fromSi.kilowattHours(trackedBeam),
 		planeBeamKwhPerM2: fromSi.kilowattHours(beam),

@@ -1,9 +1,10 @@
 import { z } from "@hono/zod-openapi";
-import { handbook, lookedUp, practice, type Site, sunDayProfile, unconfirmed } from "../../../src/index.ts";
+import { handbook, practice, type Site, sunDayProfile, unconfirmed } from "../../../src/index.ts";
+import { zoneAt } from "../../parts/site.ts";
 import { calendarDate } from "../../wire/calendar.ts";
-import { assume, defaultsTaken, type Fill, filling } from "../../wire/defaults.ts";
+import { assume, sentOr } from "../../wire/defaults.ts";
 import { fromQuery } from "../../wire/query.ts";
-import { instantOf, isTimeZone, timeZoneAt } from "../../wire/time-zone.ts";
+import { instantOf, isTimeZone } from "../../wire/time-zone.ts";
 import { degrees, metres, minutes, ratio, toSi } from "../../wire/units.ts";
 import { operation } from "../operation.ts";
 import { bestTiltsOf, dailyOf, daylightOf, seriesOf } from "./answer.ts";
@@ -89,31 +90,19 @@ export const sunDay = operation({
 		},
 	},
 	maxAge: 86_400,
+	cost: 10,
 	forms: sunDayForms,
-	answer: (query, given) => {
-		const { fill, filled } = filling();
-		const zone = query.timeZone ?? zoneFound(query, fill);
-		const plane = {
-			tiltDeg: query.tiltDeg ?? fill("/tiltDeg", Math.abs(query.latitude), practice("the latitude")),
-			surfaceAzimuthDeg: query.surfaceAzimuthDeg ?? towardsEquator(query.latitude, fill),
-		};
-		const stretches = stretchesOf(query.date, query.latitude, zone);
-		const profile = sunDayProfile(siteOf(query), {
-			time: instantOf(query.date, "12:00", zone),
-			turbidity: query.linkeTurbidity,
-			plane: { tilt: toSi.degrees(plane.tiltDeg), azimuth: toSi.degrees(plane.surfaceAzimuthDeg) },
-			step: toSi.minutes(query.stepMin),
-			periods: stretches.map(({ start, end }) => ({ from: start, to: end })),
-		});
+	plan: planOf,
+	outcome: ({ site, profile }) => sunDayProfile(site, profile),
+	answer: ({ timeZone, plane, stretches }, profile, query) => {
 		const { latitude, longitude, elevationM, date, stepMin } = query;
 		return {
-			...{ latitude, longitude, elevationM, date, timeZone: zone },
-			...daylightOf(profile, zone),
+			...{ latitude, longitude, elevationM, date, timeZone },
+			...daylightOf(profile, timeZone),
 			plane,
 			daily: dailyOf(profile),
 			bestTilt: bestTiltsOf(profile, date, stretches),
-			series: seriesOf(profile, zone, stepMin),
-			assumed: [...defaultsTaken(Query, given, query), ...filled],
+			series: seriesOf(profile, timeZone, stepMin),
 			sources: SOURCES,
 		};
 	},
@@ -121,13 +110,31 @@ export const sunDay = operation({
 
 type Query = z.output<typeof Query>;
 
-function zoneFound({ latitude, longitude }: Query, fill: Fill): string {
-	const why = lookedUp("looked up from the coordinates; near a border it may be the neighbour's");
-	return fill("/timeZone", timeZoneAt(latitude, longitude), why);
-}
-
-function towardsEquator(latitude: number, fill: Fill): number {
-	return fill("/surfaceAzimuthDeg", latitude >= 0 ? 180 : 0, practice("towards the equator"));
+function planOf(query: Query) {
+	const { latitude, longitude, date } = query;
+	const zone = zoneAt(query.timeZone, "/timeZone", latitude, longitude);
+	const tilt = sentOr(query.tiltDeg, "/tiltDeg", Math.abs(latitude), practice("the latitude"));
+	const azimuth = sentOr(
+		query.surfaceAzimuthDeg,
+		"/surfaceAzimuthDeg",
+		latitude >= 0 ? 180 : 0,
+		practice("towards the equator"),
+	);
+	const stretches = stretchesOf(date, latitude, zone.value);
+	const value = {
+		timeZone: zone.value,
+		plane: { tiltDeg: tilt.value, surfaceAzimuthDeg: azimuth.value },
+		stretches,
+		site: siteOf(query),
+		profile: {
+			time: instantOf(date, "12:00", zone.value),
+			turbidity: query.linkeTurbidity,
+			plane: { tilt: toSi.degrees(tilt.value), azimuth: toSi.degrees(azimuth.value) },
+			step: toSi.minutes(query.stepMin),
+			periods: stretches.map(({ start, end }) => ({ from: start, to: end })),
+		},
+	};
+	return { value, assumed: [...zone.assumed, ...tilt.assumed, ...azimuth.assumed] };
 }
 
 function siteOf({ latitude, longitude, elevationM, albedo }: Query): Site {

@@ -9,10 +9,8 @@ type Answer = z.input<typeof TankCoolingResponse>;
 const DAY_H = 24;
 const ECODESIGN = "C"; // class whose limit a new tank keeps, Regulation (EU) 814/2013, Annex II, 2.1
 
-/** @param limitsC  as asked [°C]     @param surroundings  of the tank [K] */
 export function wireHoursUntil(
-	limitsC: readonly number[],
-	surroundings: number,
+	{ limitsC, surroundings }: TankCoolingPlan,
 	{ belowAfter }: TankCooling,
 ): Answer["hoursUntilC"] {
 	return limitsC.map((temperatureC, i) => {

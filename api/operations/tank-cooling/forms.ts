@@ -60,12 +60,12 @@ function axisOf({ series }: Answer): DayAxis {
 
 /** The temperatures asked for that lie on the drawing, as far apart as their words need. */
 function dashed({ hoursUntilC }: Answer, { low, high }: DayChart["left"]): DayChart["levels"] {
-	const asked = hoursUntilC
+	const shown = hoursUntilC
 		.filter(({ hours }) => hours !== 0) // one that it starts under is told in words
 		.map(({ temperatureC }) => temperatureC)
 		.sort((a, b) => b - a);
 	const found: number[] = [];
-	for (const limit of asked) {
+	for (const limit of shown) {
 		const last = found.at(-1);
 		const apart = last === undefined || last - limit > APART * (high - low);
 		if (apart && limit <= high && limit >= low - (high - low) / 2) found.push(limit);

@@ -1,12 +1,17 @@
 import {
+	type DayAir,
+	designTank,
 	practice,
 	type StandingConditions,
 	type StandingTask,
 	standardPressure,
 	type Tank,
+	type WallMaterialId,
 } from "../../../src/index.ts";
-import { coreTank, type Tank as WireTank } from "../../parts/tank.ts";
-import type { Fill } from "../../wire/defaults.ts";
+import { wireAssumed } from "../../parts/assumption.ts";
+import { airAt } from "../../parts/day-air.ts";
+import { sparseTank } from "../../parts/tank.ts";
+import { type Assumed, type Completed, sentOr } from "../../wire/defaults.ts";
 import { toSi } from "../../wire/units.ts";
 import type { TankCoolingRequest } from "./request.ts";
 
@@ -15,36 +20,62 @@ export interface TankCoolingPlan {
 	readonly tank: Tank;
 	readonly conditions: StandingConditions;
 	readonly task: StandingTask;
+	readonly surroundings: number; // temperature around the tank [K]
+	readonly weatherproof: boolean;
+	readonly wall: WallMaterialId;
+	readonly air: DayAir;
+	readonly limitsC: readonly number[]; // in the order sent [°C]
 }
 
 const START_C = 60; // [°C] hot from a day of sun
 
-/** A tank with its start temperature, which a tank on its own has from no mains. */
-export function started(tank: WireTank, fill: Fill): WireTank {
-	const start =
-		tank.startTemperatureC ?? fill("/tank/startTemperatureC", START_C, practice("hot from a day of sun"));
-	return { ...tank, startTemperatureC: start };
+/** What can be designed of a tank on its own, and what had to be assumed for it. */
+export interface CoolingDesigns {
+	readonly tank: Tank;
+	readonly assumed: readonly Assumed[];
 }
 
-/** The limits asked for, in the order asked [°C]. */
-export function limitsOf({ untilC }: TankCoolingRequest): readonly number[] {
-	return typeof untilC === "number" ? [untilC] : untilC;
+export function coolingDesigns({ tank: sent }: TankCoolingRequest): CoolingDesigns {
+	const start = sent.startTemperatureC;
+	const { value, assumed } =
+		start === undefined
+			? sentOr(undefined, "/tank/startTemperatureC", START_C, practice("hot from a day of sun"))
+			: { value: start, assumed: [] };
+	const mains = toSi.celsius(START_C); // none: the tank has its start temperature
+	const tank = designTank(sparseTank({ ...sent, startTemperatureC: value }), mains);
+	return { tank: tank.design, assumed: [...assumed, ...wireAssumed(tank.assumed)] };
 }
 
-export function tankCoolingPlan(request: TankCoolingRequest, fill: Fill): TankCoolingPlan {
-	const { ambientC, windMPerS, elevationM } = request;
+/** @param sent  the request as it came */
+export function tankCoolingPlan(
+	request: TankCoolingRequest,
+	{ tank, assumed }: CoolingDesigns,
+	sent: unknown,
+): Completed<TankCoolingPlan> {
+	const { ambientC, windMPerS, elevationM, untilC } = request;
+	const { surroundings } = tank;
+	const conditions = {
+		ambient: toSi.celsius(ambientC),
+		wind: windMPerS,
+		pressure: standardPressure(elevationM),
+	};
+	const limitsC = typeof untilC === "number" ? [untilC] : untilC;
 	return {
-		tank: coreTank(started(request.tank, fill), START_C, fill),
-		conditions: {
-			ambient: toSi.celsius(ambientC),
-			wind: windMPerS,
-			pressure: standardPressure(elevationM),
+		value: {
+			tank,
+			conditions,
+			surroundings: surroundings.kind === "indoors" ? surroundings.temperature : conditions.ambient,
+			weatherproof: surroundings.kind === "indoors" || request.tank.insulation.weatherproof,
+			wall: request.tank.wallMaterial,
+			air: airAt(["ambientC"], ambientC, sent),
+			limitsC,
+			task: {
+				duration: toSi.hours(request.durationH),
+				rowStep: toSi.minutes(request.seriesStepMin),
+				limits: limitsC.map(toSi.celsius),
+				limitAt: request.untilAt,
+			},
 		},
-		task: {
-			duration: toSi.hours(request.durationH),
-			rowStep: toSi.minutes(request.seriesStepMin),
-			limits: limitsOf(request).map(toSi.celsius),
-			limitAt: request.untilAt,
-		},
+		assumed,
 	};
 }

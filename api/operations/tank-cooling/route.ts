@@ -1,15 +1,12 @@
 import { coolingMethods, tankCautions, tankCooling } from "../../../src/index.ts";
-import { wireCaution } from "../../parts/caution.ts";
-import { airAt } from "../../parts/day-air.ts";
-import { defaultsTaken, filling } from "../../wire/defaults.ts";
 import { fromSi, toSi } from "../../wire/units.ts";
 import { operation } from "../operation.ts";
 import { wireCoolingSeries, wireHoursUntil, wireStanding } from "./answer.ts";
 import { tankCoolingForms } from "./forms.ts";
-import { limitsOf, tankCoolingPlan } from "./plan.ts";
+import { coolingDesigns, tankCoolingPlan } from "./plan.ts";
 import { TankCoolingRequest } from "./request.ts";
 import { TankCoolingResponse } from "./response.ts";
-import { requireSoundTank } from "./rules.ts";
+import { COOLING_RULES } from "./rules.ts";
 
 const DAY_H = 24;
 
@@ -59,36 +56,27 @@ export const tankCoolingOperation = operation({
 		},
 	},
 	maxAge: 0,
+	cost: 5,
 	forms: tankCoolingForms,
-	answer: (request, given) => {
-		requireSoundTank(request);
-		const defaults = defaultsTaken(TankCoolingRequest, given, request);
-		const air = airAt("/ambientC", request.ambientC, defaults);
-		const { fill, filled } = filling();
-		const plan = tankCoolingPlan(request, fill);
-		const { tank, conditions, task } = plan;
-		const cooling = tankCooling(tank, conditions, task);
-		const indoors = tank.surroundings.kind === "indoors";
-		const ambient = tank.surroundings.kind === "indoors" ? tank.surroundings.temperature : conditions.ambient;
-		const weatherproof = indoors || request.tank.insulation.weatherproof;
-		return {
-			lossCoefficientWPerK: cooling.lossCoefficient,
-			timeConstantH: fromSi.hours(cooling.heatCapacity / cooling.lossCoefficient),
-			heatCapacityKjPerK: fromSi.kilojoules(cooling.heatCapacity),
-			surfaceTemperatureC: fromSi.celsius(cooling.surfaceTemperature),
-			surroundingsC: fromSi.celsius(ambient),
-			lossKwh: fromSi.kilowattHours(cooling.loss),
-			lossKwhPerDay: fromSi.kilowattHours((cooling.loss / task.duration) * toSi.hours(DAY_H)),
-			endTemperatureC: fromSi.celsius(cooling.curve.mean.at(-1)!),
-			layerTemperaturesC: Array.from(cooling.endTemperatures, fromSi.celsius),
-			hoursUntilC: wireHoursUntil(limitsOf(request), ambient, cooling),
-			standing: wireStanding(cooling),
-			series: wireCoolingSeries(plan, cooling),
-			cautions: tankCautions({ tank, wall: request.tank.wallMaterial, cooling, air, weatherproof }).map(
-				wireCaution,
-			),
-			assumed: [...defaults, ...filled],
-			methods: coolingMethods(tank, cooling, ambient).map((method) => ({ ...method })),
-		};
-	},
+	designs: coolingDesigns,
+	rules: COOLING_RULES,
+	plan: tankCoolingPlan,
+	outcome: ({ tank, conditions, task }) => tankCooling(tank, conditions, task),
+	answer: (plan, cooling) => ({
+		lossCoefficientWPerK: cooling.lossCoefficient,
+		timeConstantH: fromSi.hours(cooling.heatCapacity / cooling.lossCoefficient),
+		heatCapacityKjPerK: fromSi.kilojoules(cooling.heatCapacity),
+		surfaceTemperatureC: fromSi.celsius(cooling.surfaceTemperature),
+		surroundingsC: fromSi.celsius(plan.surroundings),
+		lossKwh: fromSi.kilowattHours(cooling.loss),
+		lossKwhPerDay: fromSi.kilowattHours((cooling.loss / plan.task.duration) * toSi.hours(DAY_H)),
+		endTemperatureC: fromSi.celsius(cooling.curve.mean.at(-1)!),
+		layerTemperaturesC: Array.from(cooling.endTemperatures, fromSi.celsius),
+		hoursUntilC: wireHoursUntil(plan, cooling),
+		standing: wireStanding(cooling),
+		series: wireCoolingSeries(plan, cooling),
+	}),
+	cautions: ({ tank, wall, air, weatherproof }, cooling) =>
+		tankCautions({ tank, wall, cooling, air, weatherproof }),
+	methods: ({ tank, surroundings }, cooling) => coolingMethods(tank, cooling, surroundings),
 });

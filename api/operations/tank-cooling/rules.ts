@@ -1,31 +1,24 @@
-import { mostMoisture } from "../../parts/insulation-rules.ts";
+import { mostMoisture } from "../../parts/insulation.ts";
 import {
 	fillWithinVolume,
 	nodesOfProfile,
 	reliefOfClosedTank,
 	startBelowBoiling,
 	tankDimensions,
-} from "../../parts/tank-rules.ts";
-import {
-	contradictory,
-	type Rule,
-	type RuleFault,
-	refuseFaults,
-	said,
-	tooLarge,
-} from "../../validation/rule.ts";
+} from "../../parts/tank.ts";
+import { contradictory, fourDigits, type Rule, tooLarge } from "../../validation/rule.ts";
 import { toSi } from "../../wire/units.ts";
-import { started } from "./plan.ts";
+import type { CoolingDesigns } from "./plan.ts";
 import type { TankCoolingRequest } from "./request.ts";
 
-type CoolingRule = Rule<TankCoolingRequest>;
+type CoolingRule = Rule<TankCoolingRequest, CoolingDesigns>;
 
 const rowsWithinTime: CoolingRule = ({ durationH, seriesStepMin }) =>
 	toSi.minutes(seriesStepMin) > toSi.hours(durationH)
 		? [
 				contradictory(
 					"/seriesStepMin",
-					`a row every ${said(seriesStepMin)} min does not fit into ${said(durationH)} h`,
+					`a row every ${fourDigits(seriesStepMin)} min does not fit into ${fourDigits(durationH)} h`,
 				),
 			]
 		: [];
@@ -40,7 +33,10 @@ const rowsBounded: CoolingRule = ({ durationH, seriesStepMin }) => {
 
 const dryEnough: CoolingRule = ({ tank }) => mostMoisture("/tank/insulation", tank.insulation);
 
-const RULES: readonly CoolingRule[] = [
+const liquidAtStart: CoolingRule = ({ elevationM }, designs) => startBelowBoiling(designs, elevationM);
+
+/** What a request for a tank's cooling must keep to. */
+export const COOLING_RULES: readonly CoolingRule[] = [
 	fillWithinVolume,
 	tankDimensions,
 	reliefOfClosedTank,
@@ -48,19 +44,5 @@ const RULES: readonly CoolingRule[] = [
 	rowsWithinTime,
 	rowsBounded,
 	dryEnough,
+	liquidAtStart,
 ];
-
-/** A tank whose shape holds is asked whether its water is liquid. */
-function liquid(request: TankCoolingRequest): readonly RuleFault[] {
-	const tank = started(request.tank, (_, value) => value);
-	return startBelowBoiling({
-		tank,
-		site: { elevationM: request.elevationM },
-		draw: { mainsTemperatureC: 0 }, // no mains: the tank has its start temperature
-	});
-}
-
-/** Ends a request for a tank's cooling that keeps the contract but contradicts itself or asks for the impossible. */
-export function requireSoundTank(request: TankCoolingRequest): void {
-	refuseFaults([...RULES.flatMap((rule) => rule(request)), ...liquid(request)]);
-}

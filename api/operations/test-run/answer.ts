@@ -1,5 +1,4 @@
 import { type Fluid, runAdvice, type TestRun, type TestRunReport } from "../../../src/index.ts";
-import { wireCaution } from "../../parts/caution.ts";
 import { isoText, isoTexts } from "../../wire/time-zone.ts";
 import { fromSi } from "../../wire/units.ts";
 import { wireAdvice } from "./advice.ts";
@@ -9,16 +8,16 @@ import { MOST_ROWS, type TestRunRequest } from "./request.ts";
 import type { TestRunResponse } from "./response.ts";
 import { unlocksOf } from "./unlocks.ts";
 
-type Answer = Omit<TestRunResponse, "assumed">;
+type Answer = Omit<TestRunResponse, "assumed" | "cautions" | "methods">;
 
 export function wireTestRun(request: TestRunRequest, plan: TestRunPlan, report: TestRunReport): Answer {
-	const { run, zone, fluid } = plan;
+	const { run, timeZone, fluid } = plan;
 	const factors = wireFactors(run, report, fluid);
 	const comparison = wireComparison(request, report);
 	return {
-		timeZone: zone,
-		startTime: isoText(run.time[0]!, zone),
-		endTime: isoText(run.time[run.time.length - 1]!, zone),
+		timeZone,
+		startTime: isoText(run.time[0]!, timeZone),
+		endTime: isoText(run.time[run.time.length - 1]!, timeZone),
 		...wireDelivered(report),
 		standardPower: wireStandard(report),
 		factors,
@@ -27,8 +26,6 @@ export function wireTestRun(request: TestRunRequest, plan: TestRunPlan, report: 
 		unlocks: unlocksOf({ factors, comparison }),
 		advice: runAdvice(run, report, plan.elevation, MOST_ROWS).map(wireAdvice),
 		series: wireSeries(plan, report),
-		cautions: report.cautions.map(wireCaution),
-		methods: report.methods.map((method) => ({ ...method })),
 	};
 }
 
@@ -116,12 +113,15 @@ function wireComparison({ site, dish, run }: TestRunRequest, report: TestRunRepo
 	};
 }
 
-function wireSeries({ run, zone }: TestRunPlan, { intervals, prediction }: TestRunReport): Answer["series"] {
+function wireSeries(
+	{ run, timeZone }: TestRunPlan,
+	{ intervals, prediction }: TestRunReport,
+): Answer["series"] {
 	const predicted = prediction?.run.thermometers[0];
 	return {
 		time: isoTexts(
 			intervals.map(({ to }) => run.time[to]!),
-			zone,
+			timeZone,
 		),
 		lengthMin: intervals.map(({ length }) => fromSi.minutes(length)),
 		waterTemperatureC: intervals.map(({ water }) => fromSi.celsius(water)),

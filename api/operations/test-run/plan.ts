@@ -1,32 +1,28 @@
 import {
 	apertureArea,
-	type Tank as CoreTank,
+	type Dish,
 	type Drawing,
 	declination,
+	designPlant,
+	designTank,
 	type Fluid,
+	type FluidId,
 	fluidById,
 	practice,
+	type Tank,
 	type TestRun,
 } from "../../../src/index.ts";
+import { wireAssumed } from "../../parts/assumption.ts";
 import { buildOf } from "../../parts/build.ts";
-import { plantOf } from "../../parts/day-plan.ts";
+import { type DayDesigns, dayDesigns, sparsePlant } from "../../parts/day-plan.ts";
 import { WarmUpRequest } from "../../parts/day-request.ts";
-import { coreDish } from "../../parts/dish.ts";
-import { zoneOf } from "../../parts/site.ts";
-import { coreTank } from "../../parts/tank.ts";
-import { type Assumed, defaultsTaken, type Fill } from "../../wire/defaults.ts";
+import { dishOf } from "../../parts/dish.ts";
+import { timeZoneOf } from "../../parts/site.ts";
+import { sparseTank } from "../../parts/tank.ts";
+import { type Assumed, type Completed, defaultsTaken, sentOr } from "../../wire/defaults.ts";
 import { dateOf } from "../../wire/time-zone.ts";
 import { toSi } from "../../wire/units.ts";
 import type { TestRunRequest } from "./request.ts";
-
-/** A measured run as the core wants it, with its plant where enough is known of it to predict the run. */
-export interface TestRunPlan {
-	readonly run: TestRun;
-	readonly drawing: Drawing | undefined;
-	readonly elevation: number; // [m]
-	readonly zone: string;
-	readonly fluid: Fluid; // in the loop
-}
 
 type Column = readonly number[];
 
@@ -43,117 +39,150 @@ export function runTimes({ time }: TestRunRequest["run"]): number[] {
 }
 
 /** Whether enough is known of the plant and its sky to predict the run. */
-export function isComparable({ site, dish, run }: TestRunRequest): boolean {
+function isComparable({ site, dish, run }: TestRunRequest): boolean {
 	return Boolean(site && dish && run.beamIrradianceWPerM2 && run.ambientC !== undefined);
 }
 
-/** The plant of a run as a warm-up asks for it, on the run's day; what was not said takes the warm-up's defaults.
- *  @param given  the request as it came */
-export function asWarmUp(request: TestRunRequest, given: unknown): { given: unknown; value: WarmUpRequest } {
-	const { site, dish, tank, receiver, loop, coil } = given as Record<string, unknown>;
-	const zone = zoneOf(request.site!, (_, value) => value);
-	const date = dateOf(runTimes(request.run)[0]!, zone);
-	const said = { site, date, dish, tank, receiver, loop, coil };
-	return { given: said, value: WarmUpRequest.parse(said) };
+/** A run's plant as a warm-up would be sent it, on the run's day. */
+interface PlantRequest {
+	readonly request: WarmUpRequest;
+	readonly designs: DayDesigns;
+	readonly assumed: readonly Assumed[]; // of the parts that the run's own request leaves out as a whole
 }
 
-const SEA_LEVEL = practice("no site was given; it serves only to tell water from steam");
+/** What can be designed of a request, for its rules to judge and for its plan. */
+export interface RunDesigns {
+	readonly dish: Dish | undefined; // none, or without one size
+	readonly tank: Tank; // as the run finds it: one mixed layer
+	readonly tankAssumed: readonly Assumed[];
+	readonly plant: PlantRequest | undefined; // where too little is known of it to predict the run
+}
 
-/** @param note  takes the defaults of the plant's parts, in the answer's words */
-export function testRunPlan(
-	request: TestRunRequest,
-	given: unknown,
-	fill: Fill,
-	note: (assumed: readonly Assumed[]) => void,
-): TestRunPlan {
-	const comparable = isComparable(request);
-	const warmUp = comparable ? asWarmUp(request, given) : undefined;
-	const run = coreRun(request, comparable ? (_, value) => value : fill);
-	if (warmUp) note(defaultsTaken(WarmUpRequest, warmUp.given, warmUp.value).filter(ofUnsaidPart(request)));
-	const zone = request.site ? zoneOf(request.site, fill) : "UTC";
+/** @param sent  the request as it came */
+export function runDesigns(request: TestRunRequest, sent: unknown): RunDesigns {
+	const columns = thermometersOf(request.run);
+	const start = columns.reduce((sum, column) => sum + column[0]!, 0) / columns.length;
+	const mixed = { ...request.tank, nodes: 1, startTemperatureC: start };
+	const tank = designTank(sparseTank(mixed), toSi.celsius(start));
 	return {
-		run,
-		drawing: warmUp && drawingOf(request, warmUp.value, run, fill),
-		elevation: request.site?.elevationM ?? fill("/site/elevationM", 0, SEA_LEVEL),
-		zone,
-		fluid: fluidOf(request, warmUp?.value, fill),
+		dish: request.dish && dishOf(request.dish),
+		tank: tank.design,
+		tankAssumed: wireAssumed(tank.assumed),
+		plant: isComparable(request) ? plantRequest(request, sent) : undefined,
 	};
 }
 
 const PARTS = ["receiver", "loop", "coil"] as const;
 
-/** Of the parts that the request leaves out whole; what it leaves out of the others it tells itself. */
-const ofUnsaidPart =
-	(request: TestRunRequest) =>
-	({ pointer }: Assumed): boolean =>
-		PARTS.some((name) => request[name] === undefined && pointer.startsWith(`/${name}/`));
-
-const STILL_OPEN = ["/tank/startTemperatureC", "/draw/mainsTemperatureC"]; // that the run's first row says
-
-function drawingOf(request: TestRunRequest, warmUp: WarmUpRequest, run: TestRun, fill: Fill): Drawing {
-	const plant = plantOf(warmUp, (pointer, value, why) =>
-		STILL_OPEN.includes(pointer) ? value : fill(pointer, value, why),
-	);
-	const layers = plant.tank.startTemperatures.length;
-	const startTemperatures = Float64Array.from({ length: layers }, (_, layer) => {
-		const thermometer = Math.floor(((layer + 0.5) / layers) * run.thermometers.length);
-		return run.thermometers[thermometer]![0]!;
-	});
-	const wind = request.run.windMPerS ?? fill("/run/windMPerS", 2, practice("a light breeze"));
+/** What was not sent takes the warm-up's defaults; how the tank starts is read from the run's own rows. */
+function plantRequest(request: TestRunRequest, sent: unknown): PlantRequest {
+	const { site, dish, tank, receiver, loop, coil } = sent as Record<string, unknown>;
+	const { startTemperatureC: _, ...started } = tank as Record<string, unknown>;
+	const date = dateOf(runTimes(request.run)[0]!, timeZoneOf(request.site!).value);
+	const body = { site, date, dish, tank: started, receiver, loop, coil };
+	const warmUp = WarmUpRequest.parse(body);
+	const leftOut = PARTS.filter((name) => request[name] === undefined);
 	return {
-		plant: { ...plant, tank: { ...plant.tank, startTemperatures } },
-		build: buildOf(warmUp),
-		sky: { beam: run.beam!, ambient: run.ambient!, wind: perRow(wind, run.time.length) },
+		request: warmUp,
+		designs: dayDesigns(warmUp),
+		assumed: defaultsTaken(WarmUpRequest, body, warmUp).filter(({ pointer }) =>
+			leftOut.some((name) => pointer.startsWith(`/${name}/`)),
+		),
 	};
 }
 
-function coreRun(request: TestRunRequest, fill: Fill): TestRun {
-	const { run, tank, thermometerResolutionK } = request;
+/** A measured run as the core takes it, with its plant where enough is known of it to predict the run. */
+export interface TestRunPlan {
+	readonly run: TestRun;
+	readonly drawing: Drawing | undefined;
+	readonly elevation: number; // [m]
+	readonly timeZone: string;
+	readonly fluid: Fluid; // in the loop
+}
+
+export function testRunPlan(request: TestRunRequest, designs: RunDesigns): Completed<TestRunPlan> {
+	const { plant } = designs;
+	const run = coreRun(request, designs);
+	const zone = request.site ? timeZoneOf(request.site) : { value: "UTC", assumed: [] };
+	const drawing = plant && drawingOf(request, plant.request, run);
+	const elevation = sentOr(request.site?.elevationM, "/site/elevationM", SEA_LEVEL, AT_SEA_LEVEL);
+	const fluid = fluidOf(request, plant?.request);
+	return {
+		value: {
+			run,
+			drawing: drawing?.value,
+			elevation: elevation.value,
+			timeZone: zone.value,
+			fluid: fluidById(fluid.value),
+		},
+		assumed: [
+			...(drawing && plant ? [...plant.assumed, ...drawing.assumed] : designs.tankAssumed),
+			...zone.assumed,
+			...elevation.assumed,
+			...fluid.assumed,
+		],
+	};
+}
+
+const SEA_LEVEL = 0; // [m]
+const AT_SEA_LEVEL = practice("no site was given; it serves only to tell water from steam");
+
+function drawingOf(request: TestRunRequest, warmUp: WarmUpRequest, run: TestRun): Completed<Drawing> {
+	const sparse = sparsePlant(warmUp);
+	const tank = { ...sparse.tank, startTemperature: run.tank.startTemperatures[0] };
+	const { design: plant, assumed } = designPlant({ ...sparse, tank });
+	const wind = sentOr<number | Column>(
+		request.run.windMPerS,
+		"/run/windMPerS",
+		2,
+		practice("a light breeze"),
+	);
+	return {
+		value: {
+			plant: { ...plant, tank: { ...plant.tank, startTemperatures: layered(plant.tank, run) } },
+			build: buildOf(warmUp),
+			sky: { beam: run.beam!, ambient: run.ambient!, wind: perRow(wind.value, run.time.length) },
+		},
+		assumed: [...wireAssumed(assumed), ...wind.assumed],
+	};
+}
+
+/** What the thermometers read at the start, spread over the tank's layers [K]. */
+function layered({ startTemperatures: { length } }: Tank, { thermometers }: TestRun): Float64Array {
+	return Float64Array.from({ length }, (_, layer) => {
+		const thermometer = Math.floor(((layer + 0.5) / length) * thermometers.length);
+		return thermometers[thermometer]![0]!;
+	});
+}
+
+function coreRun(request: TestRunRequest, { dish, tank }: RunDesigns): TestRun {
+	const { run, site, thermometerResolutionK } = request;
 	const { beamIrradianceWPerM2, ambientC, windMPerS, oilInC, oilOutC, pumpOn } = run;
-	const thermometers = thermometersOf(run).map((column) => column.map(toSi.celsius));
 	const time = runTimes(run);
+	const latitude = toSi.degrees(site?.latitude ?? 0);
 	return {
 		time,
-		thermometers,
+		thermometers: thermometersOf(run).map((column) => column.map(toSi.celsius)),
 		beam: beamIrradianceWPerM2,
 		ambient: ambientC === undefined ? undefined : perRow(ambientC, time.length).map(toSi.celsius),
 		wind: windMPerS === undefined ? undefined : perRow(windMPerS, time.length),
 		oilIn: oilInC?.map(toSi.celsius),
 		oilOut: oilOutC?.map(toSi.celsius),
 		pumpOn,
-		tank: filledTank(tank, thermometers, fill),
-		aperture: apertureOf(request, time[0]!, fill),
+		tank,
+		aperture: dish && apertureArea(dish, latitude, declination(time[0]!)),
 		resolution: thermometerResolutionK,
 	};
 }
 
-/** The tank as the run finds it: one mixed layer at the first row's mean. */
-function filledTank(tank: TestRunRequest["tank"], thermometers: readonly Column[], fill: Fill): CoreTank {
-	const empty = coreTank({ ...tank, nodes: 1, startTemperatureC: 0 }, 0, fill);
-	const start = thermometers.reduce((sum, column) => sum + column[0]!, 0) / thermometers.length;
-	return { ...empty, startTemperatures: Float64Array.of(start) };
-}
+const USUAL_FLUID = "mineralOilVg32";
 
-/** Area that takes the beam, for which a dish's focus does not matter. */
-function apertureOf({ dish, site }: TestRunRequest, time: number, fill: Fill): number | undefined {
-	if (!dish) return undefined;
-	const unfilled: Fill = (_, value) => value;
-	const latitude = toSi.degrees(site?.latitude ?? 0);
-	return apertureArea(coreDish(dish, site ? fill : unfilled), latitude, declination(time));
-}
-
-function fluidOf(request: TestRunRequest, warmUp: WarmUpRequest | undefined, fill: Fill): Fluid {
-	if (warmUp) return fluidById(warmUp.loop.fluid);
-	if (request.loop) return fluidById(request.loop.fluid);
-	return fluidById(
-		request.run.oilInC && request.run.oilOutC
-			? fill(
-					"/loop/fluid",
-					"mineralOilVg32",
-					practice("the warm-up's default; it serves to turn heat into flow"),
-				)
-			: "mineralOilVg32",
-	);
+function fluidOf(request: TestRunRequest, warmUp: WarmUpRequest | undefined): Completed<FluidId> {
+	const sent = (warmUp ?? request).loop?.fluid;
+	const grounds = practice("the warm-up's default; it serves to turn heat into flow");
+	const { value, assumed } = sentOr(sent, "/loop/fluid", USUAL_FLUID, grounds);
+	const used = request.run.oilInC && request.run.oilOutC;
+	return { value, assumed: used ? assumed : [] };
 }
 
 function perRow(value: number | Column, rows: number): number[] {

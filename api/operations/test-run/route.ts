@@ -1,12 +1,13 @@
 import { testRunReport } from "../../../src/index.ts";
 import { morningRun, twoReadings } from "../../demo/test-runs.ts";
-import { type Assumed, defaultsTaken, filling } from "../../wire/defaults.ts";
+import type { Body } from "../cost.ts";
+import { record } from "../draw-cost.ts";
 import { operation } from "../operation.ts";
 import { wireTestRun } from "./answer.ts";
-import { testRunPlan } from "./plan.ts";
+import { runDesigns, testRunPlan } from "./plan.ts";
 import { TestRunRequest } from "./request.ts";
 import { TestRunResponse } from "./response.ts";
-import { requireSoundRun } from "./rules.ts";
+import { RUN_RULES } from "./rules.ts";
 
 export const testRun = operation({
 	method: "post",
@@ -26,15 +27,24 @@ export const testRun = operation({
 	output: TestRunResponse,
 	examples: { morning: morningRun, twoReadings },
 	maxAge: 0,
-	answer: (request, given) => {
-		requireSoundRun(request, given);
-		const { fill, filled } = filling();
-		const ofPlant: Assumed[] = [];
-		const plan = testRunPlan(request, given, fill, (assumed) => ofPlant.push(...assumed));
-		const report = testRunReport(plan.run, plan.drawing, plan.elevation);
-		return {
-			...wireTestRun(request, plan, report),
-			assumed: [...defaultsTaken(TestRunRequest, given, request), ...ofPlant, ...filled],
-		};
-	},
+	cost: 150,
+	costFactor: rowsFactor,
+	costAdvice: () => ["/run/time", "send fewer rows"],
+	designs: runDesigns,
+	rules: RUN_RULES,
+	plan: testRunPlan,
+	outcome: ({ run, drawing, elevation }) => testRunReport(run, drawing, elevation),
+	answer: (plan, report, request) => wireTestRun(request, plan, report),
+	cautions: (_plan, report) => report.cautions,
+	methods: (_plan, report) => report.methods,
 });
+
+const USUAL_ROWS = 61;
+const LEAST = 1 / 30; // of the usual cost
+
+/** A run of measurements costs by its rows, and less than that where they come faster than it marches. */
+function rowsFactor(body: Body): number {
+	const { time } = record(body.run);
+	const more = (Array.isArray(time) ? time.length : USUAL_ROWS) / USUAL_ROWS;
+	return Math.max(LEAST, Math.min(more, Math.sqrt(more)));
+}

@@ -1,24 +1,22 @@
-import { type RowFault, rowFaults } from "../../../src/index.ts";
+import { type RowFault, rowFaults, tankBoilingPoint } from "../../../src/index.ts";
 import { LIMITS } from "../../config/limits.ts";
-import { warmUpFaults } from "../../parts/day-rules.ts";
-import { dishFocus, dishOffset, dishSize } from "../../parts/dish-rules.ts";
-import { coreTank, tankBoilingPoint } from "../../parts/tank.ts";
-import { fillWithinVolume, reliefOfClosedTank, tankDimensions } from "../../parts/tank-rules.ts";
+import { DAY_RULES } from "../../parts/day-rules.ts";
+import { dishFocus, dishOffset, dishSize } from "../../parts/dish.ts";
+import { fillWithinVolume, reliefOfClosedTank, tankDimensions } from "../../parts/tank.ts";
 import {
 	contradictory,
+	fourDigits,
 	impossible,
 	outOfRange,
 	type Rule,
 	type RuleFault,
-	refuseFaults,
-	said,
 	tooLarge,
 } from "../../validation/rule.ts";
 import { fromSi, toSi } from "../../wire/units.ts";
-import { asWarmUp, isComparable, runTimes, thermometersOf } from "./plan.ts";
+import { type RunDesigns, runTimes, thermometersOf } from "./plan.ts";
 import type { TestRunRequest } from "./request.ts";
 
-type RunRule = Rule<TestRunRequest>;
+type RunRule = Rule<TestRunRequest, RunDesigns>;
 
 const COLUMNS = [
 	"beamIrradianceWPerM2",
@@ -52,11 +50,10 @@ function thermometerPointer(run: TestRunRequest["run"], thermometer: number): st
 }
 
 /** The rows that no plant can have produced, each by its pointer. */
-const soundRows: RunRule = (request) => {
-	const { run, tank, site } = request;
-	if (columnsOfOneLength(request).length > 0) return [];
-	const core = coreTank(tank, 0, (_, value) => value);
-	const boiling = tankBoilingPoint(core, site?.elevationM ?? 0);
+const soundRows: RunRule = (request, designs) => {
+	const { run, site } = request;
+	if (columnsOfOneLength(request, designs).length > 0) return [];
+	const boiling = tankBoilingPoint(designs.tank, site?.elevationM ?? 0);
 	const columns = {
 		time: runTimes(run),
 		thermometers: thermometersOf(run).map((column) => column.map(toSi.celsius)),
@@ -69,8 +66,8 @@ const soundRows: RunRule = (request) => {
 function spoken(run: TestRunRequest["run"], { kind, row, thermometer, value, limit }: RowFault): RuleFault {
 	const pointer =
 		thermometer === undefined ? `/run/time/${row}` : `${thermometerPointer(run, thermometer)}/${row}`;
-	const celsius = (kelvin: number) => `${said(fromSi.celsius(kelvin))} °C`;
-	const minutes = (seconds: number) => `${said(fromSi.minutes(seconds))} min`;
+	const celsius = (kelvin: number) => `${fourDigits(fromSi.celsius(kelvin))} °C`;
+	const minutes = (seconds: number) => `${fourDigits(fromSi.minutes(seconds))} min`;
 	switch (kind) {
 		case "backwards":
 			return contradictory(pointer, `row ${row} is not later than the row before it; times must rise`);
@@ -103,7 +100,7 @@ const shortEnough: RunRule = ({ run }) => {
 	const hours = (times[last]! - times[0]!) / HOUR;
 	const most = LIMITS.testRunTime.value;
 	return hours > most
-		? [tooLarge(`/run/time/${last}`, `the run lasts ${said(hours)} h; send at most ${most} h at once`)]
+		? [tooLarge(`/run/time/${last}`, `the run lasts ${fourDigits(hours)} h; send at most ${most} h at once`)]
 		: [];
 };
 
@@ -128,32 +125,22 @@ const siteOfOffsetPolar: RunRule = ({ dish, site }) =>
 			]
 		: [];
 
-const dishAlone: RunRule = ({ dish }) =>
-	dish ? [dishSize, dishFocus, dishOffset].flatMap((rule) => rule({ dish })) : [];
+/** A plant that is to predict the run keeps to what a warm-up's must; of another, only dish and tank are looked at. */
+const plantSound: RunRule = ({ dish, tank }, designs) => {
+	const { plant } = designs;
+	if (plant) return DAY_RULES.flatMap((rule) => rule(plant.request, plant.designs));
+	return [
+		...(dish ? [dishSize, dishFocus, dishOffset].flatMap((rule) => rule({ dish }, designs)) : []),
+		...[fillWithinVolume, tankDimensions, reliefOfClosedTank].flatMap((rule) => rule({ tank }, designs)),
+	];
+};
 
-const tankAlone: RunRule = ({ tank }) =>
-	[fillWithinVolume, tankDimensions, reliefOfClosedTank].flatMap((rule) => rule({ tank }));
-
-const RULES: readonly RunRule[] = [
+/** What a measured run and its plant must keep to. */
+export const RUN_RULES: readonly RunRule[] = [
 	columnsOfOneLength,
 	soundRows,
 	shortEnough,
 	startFromRun,
 	siteOfOffsetPolar,
+	plantSound,
 ];
-
-/** Ends a request whose rows or plant contradict themselves, every fault at once.
- *  @param given  the request as it came */
-export function requireSoundRun(request: TestRunRequest, given: unknown): void {
-	const own = RULES.flatMap((rule) => rule(request));
-	const plant = isComparable(request)
-		? warmUpFaults(withoutStart(asWarmUp(request, given).value))
-		: [...dishAlone(request), ...tankAlone(request)];
-	refuseFaults([...own, ...plant]);
-}
-
-/** The start is judged by the run's own rows. */
-function withoutStart<T extends { readonly tank: TestRunRequest["tank"] }>(request: T): T {
-	const { startTemperatureC: _, ...tank } = request.tank;
-	return { ...request, tank };
-}

@@ -1,25 +1,26 @@
 import type { z } from "@hono/zod-openapi";
-import { type Build, cautionsOf, type DayAir, type DayOutcome, warmUpDay } from "../../../src/index.ts";
+import { cautionsOf, type DayOutcome, warmUpDay } from "../../../src/index.ts";
 import { hostel } from "../../demo/hostel.ts";
-import { buildOf } from "../../parts/build.ts";
-import { wireCaution } from "../../parts/caution.ts";
 import { dayAir } from "../../parts/day-air.ts";
-import { dayCaseOf, type WarmUpPlan, warmUpPlan } from "../../parts/day-plan.ts";
+import { type DayPlan, dayCaseOf, dayDesigns, dayPlan } from "../../parts/day-plan.ts";
 import { WarmUpRequest } from "../../parts/day-request.ts";
-import { requireSound } from "../../parts/day-rules.ts";
+import { DAY_RULES } from "../../parts/day-rules.ts";
 import { wireDesign } from "../../parts/design.ts";
-import { answeredDay } from "../../parts/range.ts";
+import { dayWithRange, rangePlan } from "../../parts/range.ts";
 import { wireReason } from "../../parts/reason.ts";
-import { skyMethods } from "../../parts/weather.ts";
-import { defaultsTaken, filling } from "../../wire/defaults.ts";
+import type { Run } from "../../parts/run.ts";
+import { Spreads } from "../../parts/spread.ts";
 import { isoText } from "../../wire/time-zone.ts";
-import { fromSi } from "../../wire/units.ts";
+import { fromSi, toSi } from "../../wire/units.ts";
 import { rangeWithin } from "../cost.ts";
+import { marchAdvice, marchFactor } from "../march-cost.ts";
 import { operation } from "../operation.ts";
 import { wireBalance } from "./energy-balance.ts";
 import { warmUpForms } from "./forms.ts";
 import { WarmUpResponse } from "./response.ts";
 import { wireSeries } from "./series.ts";
+
+const MOST_DAYS = 40; // that a range works out
 
 export const warmUp = operation({
 	method: "post",
@@ -47,63 +48,58 @@ export const warmUp = operation({
 		},
 	},
 	maxAge: 0,
+	cost: 25,
+	rangeCost: 25,
+	costFactor: marchFactor,
+	costAdvice: marchAdvice,
 	forms: warmUpForms,
-	answer: (request, given, { settings }) => {
-		requireSound(request);
-		const defaults = defaultsTaken(WarmUpRequest, given, request);
-		const air = dayAir(request.sky, defaults);
-		const { fill, filled } = filling();
-		const plan = warmUpPlan(request, fill);
-		const day = answeredDay(request, given, {
+	designs: dayDesigns,
+	rules: DAY_RULES,
+	plan: (request, designs, sent) => {
+		const { value: day, assumed } = dayPlan(request, toSi.minutes(request.seriesStepMin), designs);
+		const air = dayAir(request.sky, sent);
+		return { value: { ...day, air, range: rangePlan(request, sent, Spreads) }, assumed };
+	},
+	outcome: (plan, { settings }) =>
+		dayWithRange(plan.range, {
 			stated: dayCaseOf(plan),
 			outcome: () => warmUpDay(plan.plant, plan.weather, plan.task),
-			requireSpare: (steps) => rangeWithin(settings.computingTime, "warmUpTank", steps),
-		});
-		const methods = [...skyMethods(request.sky, plan.plant.site), ...day.outcome.methods, ...day.methods];
-		return {
-			...wireOutcome(plan, buildOf(request), air, { ...day.outcome, methods }),
-			...(day.range && { range: day.range }),
-			assumed: [...defaults, ...day.assumed, ...filled],
-		};
-	},
-});
-
-type Answer = z.input<typeof WarmUpResponse>;
-
-function wireOutcome(
-	plan: WarmUpPlan,
-	build: Build,
-	air: DayAir,
-	outcome: DayOutcome,
-): Omit<Answer, "assumed"> {
-	const { run, plant, task } = plan;
-	const circumstances = { plant, build, task, air, outcome };
-	return {
+			requireSpare: (steps) => rangeWithin(settings.computingTime, MOST_DAYS, steps),
+		}),
+	answer: (plan, { outcome, range }) => ({
 		...wireTarget(plan, outcome),
-		timeZone: run.zone,
-		startTime: isoText(run.start, run.zone),
-		endTime: isoText(run.end, run.zone),
-		...wireTank(outcome, run.zone),
+		...wireTimes(plan.run),
+		...wireTank(outcome, plan.run.timeZone),
 		...wireLoop(outcome),
 		deliveredKwh: fromSi.kilowattHours(outcome.deliveredHeat),
 		unmetKwh: fromSi.kilowattHours(outcome.unmetHeat),
 		energyBalance: wireBalance(outcome.balance),
-		series: wireSeries(outcome.series, run.zone, task.seriesStep),
-		design: wireDesign(plant, task),
-		cautions: cautionsOf(circumstances).map(wireCaution),
-		methods: outcome.methods.map((method) => ({ ...method })),
-	};
-}
+		...(range && { range }),
+		series: wireSeries(outcome.series, plan.run.timeZone, plan.task.seriesStep),
+		design: wireDesign(plan.plant, plan.task),
+	}),
+	cautions: ({ plant, build, task, air }, { outcome }) => cautionsOf({ plant, build, task, air, outcome }),
+	methods: ({ skyMethods }, day) => [...skyMethods, ...day.outcome.methods, ...day.methods],
+	assumed: ({ assumed }) => assumed,
+});
+
+type Answer = z.input<typeof WarmUpResponse>;
+
+const wireTimes = ({ timeZone, start, end }: Run) => ({
+	timeZone,
+	startTime: isoText(start, timeZone),
+	endTime: isoText(end, timeZone),
+});
 
 type Target = Pick<Answer, "outcome" | "timeToTargetMin" | "targetTime" | "reason">;
 
-function wireTarget({ run, plant, task }: WarmUpPlan, outcome: DayOutcome): Target {
+function wireTarget({ run, plant, task }: DayPlan, outcome: DayOutcome): Target {
 	if (outcome.shortfall !== undefined)
 		return { outcome: "notReached", reason: wireReason(outcome.shortfall, plant, task, outcome) };
 	return {
 		outcome: "reached",
 		timeToTargetMin: fromSi.minutes(outcome.targetTime - run.start),
-		targetTime: isoText(outcome.targetTime, run.zone),
+		targetTime: isoText(outcome.targetTime, run.timeZone),
 	};
 }
 

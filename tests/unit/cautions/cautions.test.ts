@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { wireCaution } from "../../../api/parts/caution.ts";
-import { warmUpPlan } from "../../../api/parts/day-plan.ts";
+import { dayDesigns, dayPlan } from "../../../api/parts/day-plan.ts";
 import { WarmUpRequest } from "../../../api/parts/day-request.ts";
-import { filling } from "../../../api/wire/defaults.ts";
 import type { Circumstances } from "../../../src/cautions/caution.ts";
 import { cautionsOf } from "../../../src/cautions/cautions.ts";
 import { fluidById } from "../../../src/fluids/catalogue.ts";
@@ -23,7 +22,7 @@ function mildDay(more: object = {}): Circumstances {
 		coil: { doubleWall: true },
 		...more,
 	});
-	const { plant, task, weather } = warmUpPlan(request, filling().fill);
+	const { plant, task, weather } = dayPlan(request, 900, dayDesigns(request)).value;
 	const outcome = warmUpDay(plant, weather, task);
 	const build = {
 		tankWall: "stainlessSteel",

@@ -10,7 +10,7 @@ import { ProblemError } from "../../../../api/problem/problem.ts";
 
 const broken: Operation = {
 	...boilingPoint,
-	operationId: "getMeta", // one that costs are stated for
+	operationId: "getMeta",
 	answer: () => {
 		throw new TypeError("unforeseen");
 	},

@@ -1,16 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { costWithin, estimatedCost, rangeWithin } from "../../../../api/operations/cost.ts";
+import { sensitivity } from "../../../../api/operations/sensitivity/route.ts";
+import { testRun } from "../../../../api/operations/test-run/route.ts";
+import { warmUp } from "../../../../api/operations/warm-up/route.ts";
 
 const USUAL_DAY = 600; // steps of a day of ten hours by 120 s, half of them divided once
 
 describe("a range that would outlast its time", () => {
-	it.each(["warmUpTank", "rankImprovements"] as const)(
-		"is none for a usual day of %s, in the usual time",
-		(operation) => {
-			expect(() => rangeWithin(20, operation, USUAL_DAY)).not.toThrow();
-			expect(() => rangeWithin(20, operation, 100 * USUAL_DAY)).toThrow("Ask without a range");
-		},
-	);
+	it.each([40, 430])("is none for a usual day, %d times, in the usual time", (days) => {
+		expect(() => rangeWithin(20, days, USUAL_DAY)).not.toThrow();
+		expect(() => rangeWithin(20, days, 100 * USUAL_DAY)).toThrow("Ask without a range");
+	});
 
 	it("may take twice as many steps where it may take twice as long", () => {
 		let most = 1;
@@ -22,7 +22,7 @@ describe("a range that would outlast its time", () => {
 
 function isLet(time: number, steps: number): boolean {
 	try {
-		rangeWithin(time, "rankImprovements", steps);
+		rangeWithin(time, 430, steps);
 		return true;
 	} catch {
 		return false;
@@ -34,7 +34,7 @@ describe("the estimated cost of a day", () => {
 		site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
 		...{ date: "2025-02-15", dish: { diameterM: 1.4 } },
 	};
-	const cost = (more: object) => estimatedCost("warmUpTank", { ...day, tank: { volumeL: 100 }, ...more });
+	const cost = (more: object) => estimatedCost(warmUp, { ...day, tank: { volumeL: 100 }, ...more });
 	const usual = cost({});
 	const draws = (count: number, litres: number) => ({
 		draws: Array.from({ length: count }, () => ({ time: "08:00", litres })),
@@ -71,7 +71,7 @@ describe("the estimated cost of a day", () => {
 		const tank = { volumeL: 100, nodes: 50 };
 		const refused = (body: object) => {
 			try {
-				return costWithin(3000, "rankImprovements", { ...day, tank, ...body });
+				return costWithin(3000, sensitivity, { ...day, tank, ...body });
 			} catch (error) {
 				return (error as { errors: readonly { pointer: string }[] }).errors[0]!.pointer;
 			}
@@ -99,7 +99,7 @@ describe("the estimated cost of a day", () => {
 		];
 		for (const value of hostile)
 			for (const name of ["draw", "tank", "stepS", "seriesStepMin", "startTime", "run"])
-				for (const operation of ["warmUpTank", "rankImprovements", "assessTestRun"])
+				for (const operation of [warmUp, sensitivity, testRun])
 					expect(estimatedCost(operation, { ...day, [name]: value })).toBeGreaterThanOrEqual(0);
 	});
 
@@ -111,8 +111,7 @@ describe("the estimated cost of a day", () => {
 	});
 
 	it("leaves a test run of a day by the minute within the usual budget", () => {
-		const rows = (length: number) =>
-			estimatedCost("assessTestRun", { run: { time: Array(length).fill("") } });
+		const rows = (length: number) => estimatedCost(testRun, { run: { time: Array(length).fill("") } });
 		expect(rows(1500)).toBeLessThan(3000);
 		expect(rows(1500)).toBeGreaterThan(rows(61));
 		expect(rows(2)).toBeLessThan(rows(61));

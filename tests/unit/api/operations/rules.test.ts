@@ -1,17 +1,16 @@
 import { describe, expect, it } from "vitest";
+import { IN_PLACE } from "../../../../api/compute/answer-text.ts";
 import { LIMITS } from "../../../../api/config/limits.ts";
-import { DishOpticsRequest } from "../../../../api/operations/dish-optics/request.ts";
-import { requireSoundOptics } from "../../../../api/operations/dish-optics/rules.ts";
-import { completed, InstantRequest } from "../../../../api/operations/instant-heater/request.ts";
-import { requireSoundInstant } from "../../../../api/operations/instant-heater/rules.ts";
-import { ReceiverLossesRequest } from "../../../../api/operations/receiver-losses/request.ts";
-import { requireSoundLosses } from "../../../../api/operations/receiver-losses/rules.ts";
+import { dishOpticsOperation } from "../../../../api/operations/dish-optics/route.ts";
+import { instant } from "../../../../api/operations/instant-heater/route.ts";
+import type { Operation } from "../../../../api/operations/operation.ts";
+import { receiverLossesOperation } from "../../../../api/operations/receiver-losses/route.ts";
 import { ProblemError } from "../../../../api/problem/problem.ts";
 
-/** The faults that a check refuses a request with; none when it passes. */
-function faultsOf(check: () => void): readonly (readonly [string, string])[] {
+/** The faults that an operation refuses a request with; none when it answers. */
+function faultsOf(operation: Operation, body: object): readonly (readonly [string, string])[] {
 	try {
-		check();
+		operation.answer(operation.input.parse(body), body, IN_PLACE);
 		return [];
 	} catch (error) {
 		if (!(error instanceof ProblemError)) throw error;
@@ -29,8 +28,7 @@ describe("an instant heater", () => {
 	const least = { site, dish: { diameterM: 2 } };
 	const day = { date: "2025-01-15" };
 	const vessel = (of: object) => ({ arrangement: "vessel", vessel: of });
-	const faults = (body: object) =>
-		faultsOf(() => requireSoundInstant(completed(InstantRequest.parse({ ...least, ...body }))));
+	const faults = (body: object) => faultsOf(instant, { ...least, ...body });
 
 	const cases: readonly Case[] = [
 		["water no warmer than the mains", { wantedTemperatureC: 10 }, ["/wantedTemperatureC", "contradictory"]],
@@ -116,8 +114,7 @@ describe("an instant heater", () => {
 });
 
 describe("losses of a receiver", () => {
-	const faults = (body: object) =>
-		faultsOf(() => requireSoundLosses(ReceiverLossesRequest.parse({ dish: { diameterM: 2 }, ...body })));
+	const faults = (body: object) => faultsOf(receiverLossesOperation, { dish: { diameterM: 2 }, ...body });
 	const lit = { dish: undefined, absorbedPowerW: 1500 };
 	const most = LIMITS.receiverStates.value;
 	const side = Math.ceil(Math.sqrt(most)) + 1;
@@ -178,8 +175,7 @@ describe("losses of a receiver", () => {
 });
 
 describe("optics of a dish", () => {
-	const faults = (body: object) =>
-		faultsOf(() => requireSoundOptics(DishOpticsRequest.parse({ dish: { diameterM: 2 }, ...body })));
+	const faults = (body: object) => faultsOf(dishOpticsOperation, { dish: { diameterM: 2 }, ...body });
 
 	const cases: readonly Case[] = [
 		["a dish without size", { dish: {} }, ["/dish", "contradictory"]],

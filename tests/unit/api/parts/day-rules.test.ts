@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { hostel } from "../../../../api/demo/hostel.ts";
+import { dayDesigns } from "../../../../api/parts/day-plan.ts";
 import { WarmUpRequest } from "../../../../api/parts/day-request.ts";
-import { requireSound, warmUpFaults } from "../../../../api/parts/day-rules.ts";
+import { DAY_RULES } from "../../../../api/parts/day-rules.ts";
 import { ProblemError } from "../../../../api/problem/problem.ts";
+import { refuseFaults } from "../../../../api/validation/rule.ts";
 
 const least = {
 	site: { latitude: 31.2, longitude: -7.9, elevationM: 2350, timeZone: "Africa/Casablanca" },
@@ -11,7 +13,11 @@ const least = {
 	tank: { volumeL: 150 },
 };
 
-const faultsOf = (body: object) => warmUpFaults(WarmUpRequest.parse({ ...least, ...body }));
+function faultsOf(body: object) {
+	const request = WarmUpRequest.parse({ ...least, ...body });
+	const designs = dayDesigns(request);
+	return DAY_RULES.flatMap((rule) => rule(request, designs));
+}
 
 const hours = (from: number, to: number) =>
 	Array.from(
@@ -279,16 +285,15 @@ describe("sound requests", () => {
 });
 
 it("tells every fault at once, under the kind of the first", () => {
-	const request = WarmUpRequest.parse({
-		...least,
+	const faults = faultsOf({
 		receiver: { apertureDiameterM: 2.5 },
 		coil: { lengthM: 400 },
 		tank: { volumeL: 150, reliefPressureKpa: 600 },
 	});
-	const refused = () => requireSound(request);
+	const refused = () => refuseFaults(faults);
 	expect(refused).toThrow(ProblemError);
 	expect(refused).toThrow(expect.objectContaining({ kind: "impossible" }));
-	expect(warmUpFaults(request).map(({ pointer }) => pointer)).toEqual([
+	expect(faults.map(({ pointer }) => pointer)).toEqual([
 		"/receiver/apertureDiameterM",
 		"/coil/lengthM",
 		"/tank/reliefPressureKpa",

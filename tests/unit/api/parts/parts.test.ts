@@ -1,18 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { hostel } from "../../../../api/demo/hostel.ts";
-import { warmUpPlan } from "../../../../api/parts/day-plan.ts";
+import { wireAssumed } from "../../../../api/parts/assumption.ts";
+import { dayDesigns, dayPlan } from "../../../../api/parts/day-plan.ts";
 import { WarmUpRequest } from "../../../../api/parts/day-request.ts";
-import { coreDish, Dish } from "../../../../api/parts/dish.ts";
+import { Dish, sparseDish } from "../../../../api/parts/dish.ts";
 import { valueAt } from "../../../../api/validation/schema-tree.ts";
-import { defaultsTaken, filling } from "../../../../api/wire/defaults.ts";
-import { coilFits } from "../../../../src/coil/geometry.ts";
+import { defaultsTaken } from "../../../../api/wire/defaults.ts";
+import { designDish } from "../../../../src/design/dish.ts";
 import { offsetPolarAperture } from "../../../../src/dish/offset-polar.ts";
 import { rimAngle } from "../../../../src/dish/paraboloid.ts";
-import type { FluidId } from "../../../../src/fluids/catalogue.ts";
 import type { Plant } from "../../../../src/plant/plant.ts";
-import { receiverBalance } from "../../../../src/receiver/balance.ts";
-import type { TubeReceiver } from "../../../../src/receiver/receiver.ts";
-import { standardPressure } from "../../../../src/sky/atmosphere.ts";
 
 const least = {
 	site: { latitude: 31.2, longitude: -7.9, elevationM: 2350, timeZone: "Africa/Casablanca" },
@@ -22,21 +19,14 @@ const least = {
 };
 
 function planOf(body: object) {
-	const { fill, filled } = filling();
-	const plan = warmUpPlan(WarmUpRequest.parse({ ...least, ...body }), fill);
-	const note = (pointer: string) => filled.find((one) => one.pointer === pointer)?.value;
-	return { ...plan, note };
+	const request = WarmUpRequest.parse({ ...least, ...body });
+	const { value, assumed } = dayPlan(request, 60 * request.seriesStepMin, dayDesigns(request));
+	const note = (pointer: string) => assumed.find((one) => one.pointer === pointer)?.value;
+	return { ...value, assumed, note };
 }
 
 const plantOf = (body: object): Plant => planOf(body).plant;
 const drawsOf = (body: object) => planOf(body).task.draws;
-
-/** The receiver of a plant, described down to its tube. */
-function tubeReceiver(body: object): TubeReceiver {
-	const { receiver } = plantOf(body);
-	if (receiver.kind === "efficiencyLine") throw new Error("an efficiency line has no tube");
-	return receiver;
-}
 
 const lagging = { material: "glassWool", thicknessMm: 40, moistFraction: 0.02, surfaceEmittance: 0.3 };
 const siLagging = { material: "glassWool", thickness: 0.04, moisture: 0.02, surfaceEmittance: 0.3 };
@@ -271,13 +261,9 @@ it("every number that the answer says it assumed has an effect when it is sent o
 		);
 	};
 	for (const body of bodies) {
-		const { fill, filled } = filling();
-		const parsed = WarmUpRequest.parse(body);
-		warmUpPlan(parsed, fill);
 		const before = shown(body);
-		const numbers = [...defaultsTaken(WarmUpRequest, body, parsed), ...filled].filter(
-			({ value }) => typeof value === "number",
-		);
+		const taken = defaultsTaken(WarmUpRequest, body, WarmUpRequest.parse(body));
+		const numbers = [...taken, ...planOf(body).assumed].filter(({ value }) => typeof value === "number");
 		expect(numbers.length).toBeGreaterThan(40);
 		for (const { pointer, value } of numbers) {
 			const changed = structuredClone(body) as Record<string, unknown>;
@@ -297,8 +283,8 @@ it("every number that the answer says it assumed has an effect when it is sent o
 
 describe("a dish", () => {
 	const dish = (body: object) => {
-		const { fill, filled } = filling();
-		return { ...coreDish(Dish.parse(body), fill), filled };
+		const { design, assumed } = designDish(sparseDish(Dish.parse(body)));
+		return { ...design, filled: wireAssumed(assumed) };
 	};
 
 	it("of so much area is as wide as a disc of it", () => {
@@ -331,202 +317,6 @@ describe("a dish", () => {
 		expect(fixed.focalLength).toBeGreaterThan(2.6);
 		expect(fixed.focalLength).toBeLessThan(2.9);
 		expect(fixed.filled).toMatchObject([{ pointer: "/dish/focalLengthM" }]);
-	});
-});
-
-describe("a tank", () => {
-	it.each([
-		["volume alone", {}],
-		["a height", { heightM: 1 }],
-		["a diameter", { diameterM: 0.4 }],
-	])("by %s holds its volume", (_what, given) => {
-		const { height, diameter, fill } = plantOf({ tank: { volumeL: 150, ...given } }).tank;
-		expect((Math.PI / 4) * diameter ** 2 * height).toBeCloseTo(0.15, 12);
-		expect(fill).toBeCloseTo(0.15, 12);
-	});
-
-	it("without dimensions is 2.2 times as high as wide", () => {
-		const { height, diameter } = plantOf({}).tank;
-		expect(height / diameter).toBeCloseTo(2.2, 12);
-	});
-
-	it("starts at the mains' temperature in ten layers, or in those that were sent", () => {
-		const cold = plantOf({ draw: { mainsTemperatureC: 4 } }).tank.startTemperatures;
-		expect([...cold]).toEqual(new Array(10).fill(277.15));
-		const profile = plantOf({ tank: { volumeL: 150, startTemperatureC: [50, 30, 10] } });
-		expect([...profile.tank.startTemperatures]).toEqual([323.15, 303.15, 283.15]);
-		const layers = plantOf({ tank: { volumeL: 150, nodes: 4, startTemperatureC: 20 } });
-		expect([...layers.tank.startTemperatures]).toEqual(new Array(4).fill(293.15));
-	});
-
-	it("has no pressure where it is vented, and a usual valve's where it is not", () => {
-		expect(plantOf({}).tank.reliefPressure).toBe(0);
-		expect(plantOf({ tank: { volumeL: 150, vented: false } }).tank.reliefPressure).toBe(600_000);
-	});
-});
-
-describe("a coil", () => {
-	const band = ({ coil, tank }: Plant) =>
-		((coil.top - coil.bottom) * tank.fill) / ((Math.PI / 4) * tank.diameter ** 2);
-
-	it.each([5, 10, 20, 40, 80, 150, 500, 5000])(
-		"of no given length fits a tank of %d L, with half a tube between turns, and is at most 12 m",
-		(volumeL) => {
-			const plant = plantOf({ tank: { volumeL } });
-			const { coil, tank } = plant;
-			expect(coil.length).toBeLessThanOrEqual(12);
-			expect(coil.length).toBeGreaterThan(band(plant));
-			const turns = Math.sqrt(coil.length ** 2 - band(plant) ** 2) / (Math.PI * coil.coilDiameter); // a helix unrolled
-			expect(band(plant) / turns).toBeGreaterThan(1.499 * coil.outerDiameter);
-			if (coil.length < 12) expect(band(plant) / turns).toBeLessThan(1.52 * coil.outerDiameter); // no shorter than need be
-			expect(coil.coilDiameter).toBeCloseTo(0.7 * tank.diameter, 12);
-			expect(coilFits(coil, tank).outcome).toBe("fits");
-		},
-	);
-
-	it("of so many turns has the tube that they take", () => {
-		const plant = plantOf({ coil: { turns: 10, coilDiameterM: 0.3 } });
-		expect(plant.coil.length).toBeCloseTo(Math.sqrt((10 * Math.PI * 0.3) ** 2 + band(plant) ** 2), 9);
-	});
-
-	it("of two walls resists more than of one", () => {
-		expect(plantOf({ coil: { doubleWall: true } }).coil.gapResistance).toBeGreaterThan(0);
-		expect(plantOf({}).coil.gapResistance).toBe(0);
-	});
-});
-
-describe("limits of the loop that nobody sent", () => {
-	const limitsOf = (elevationM: number, fluid: FluidId, tank: object = {}) => {
-		const { highLimit, oilLimit } = plantOf({
-			site: { ...least.site, elevationM },
-			loop: { fluid },
-			tank: { volumeL: 150, ...tank },
-		}).loop.control;
-		return [highLimit - 273.15, oilLimit - 273.15].map((value) => Math.round(value * 1e6) / 1e6);
-	};
-
-	// Boiling points of 99.97, 93.32, 89.97 and 83.25 °C: ISO 2533:1975 and IAPWS R7-97, whole degrees down
-	it.each([
-		[0, 90, 96],
-		[2000, 88, 90],
-		[3000, 84, 86],
-		[5000, 78, 80],
-	])("at %d m keep water from boiling in tank and loop", (elevation, high, oil) => {
-		expect(limitsOf(elevation, "water")).toEqual([high, oil]);
-		expect(limitsOf(elevation, "propyleneGlycol40")).toEqual([high, oil]);
-	});
-
-	it("of oil lie 20 K below its 180 °C in bulk, wherever it is", () => {
-		expect(limitsOf(0, "mineralOilVg32")).toEqual([90, 160]);
-		expect(limitsOf(3000, "mineralOilVg68")).toEqual([84, 160]);
-	});
-
-	it("of a closed tank are the open one's at the sea, for it boils far above", () => {
-		expect(limitsOf(5000, "mineralOilVg32", { vented: false })[0]).toBe(90);
-	});
-});
-
-describe("the rest of the loop", () => {
-	it("loses more at a bare pump than at a lagged one", () => {
-		const casing = (insulated: boolean) =>
-			plantOf({ loop: { pump: { insulated } } }).loop.pump.casingLossCoefficient;
-		expect(casing(false)).toBeCloseTo(3 * casing(true), 12);
-	});
-
-	it.each(["mineralOilVg32", "vegetableOil", "water"] as const)(
-		"has room for %s to swell from 10 °C to its limit, and to spare",
-		(fluid) => {
-			const { loop, coil, receiver } = plantOf({ loop: { fluid, supply: { lengthM: 30 } } });
-			const tubes = [loop.supply, loop.return, coil, ...("tube" in receiver ? [receiver.tube] : [])];
-			const content = tubes.reduce(
-				(sum, tube) => sum + Math.PI * (tube.innerDiameter / 2) ** 2 * tube.length,
-				0,
-			);
-			const { density } = loop.fluid;
-			const swells = content * (density(283.15) / density(loop.control.oilLimit) - 1);
-			expect(loop.expansionVolume).toBeGreaterThan(1.3 * swells);
-			expect(loop.expansionVolume).toBeLessThan(0.0005 + 0.2 * content);
-		},
-	);
-});
-
-describe("a receiver sized for its dish", () => {
-	const CHARS = 210 + 273.15; // [K] film limit of mineral oil, DIN 4754 practice (from memory)
-	const kinds = ["cavity", "openCoil", "glazedCoil"] as const;
-	const cases = kinds.flatMap((kind) => [1, 2, 4].map((diameterM) => [kind, diameterM] as const));
-
-	/** Fluid at the wall with all the light that the mirror can send, and none of the fluid moving. */
-	function restingFilm(receiver: TubeReceiver, diameterM: number, fluid: Plant["loop"]["fluid"]): number {
-		const reflected = 1000 * (Math.PI / 4) * diameterM ** 2 * 0.85 * 0.92 * 0.94;
-		return receiverBalance(receiver, {
-			fluid,
-			fluidTemperature: 333.15,
-			flow: 0,
-			absorbed: reflected,
-			ambient: 293.15,
-			wind: 0,
-			pressure: standardPressure(2350),
-			altitude: Math.PI / 4,
-		}).filmTemperature;
-	}
-
-	it.each(cases)(
-		"%s of a dish %d m wide bears full sun at rest, and is no larger for it",
-		(kind, diameterM) => {
-			const { plant, note } = planOf({ dish: { diameterM }, receiver: { kind } });
-			const receiver = plant.receiver as TubeReceiver;
-			const film = restingFilm(receiver, diameterM, plant.loop.fluid);
-			expect(film).toBeLessThan(CHARS);
-			expect(receiver.apertureDiameter).toBeLessThan(diameterM / 2);
-			const grown =
-				receiver.kind === "cavity" ? receiver.innerDiameter > 1.31 * receiver.apertureDiameter : true;
-			if (grown) expect(film).toBeGreaterThan(CHARS - 30);
-			expect(note("/receiver/tube/lengthM")).toBe(receiver.tube.length);
-		},
-	);
-
-	it("is wound so that its tube covers the absorber", () => {
-		const cavity = tubeReceiver({});
-		if (cavity.kind !== "cavity") throw new Error("another receiver");
-		expect(cavity.depth).toBeCloseTo(cavity.innerDiameter, 12);
-		const wall = Math.PI * cavity.innerDiameter * cavity.depth + (Math.PI / 4) * cavity.innerDiameter ** 2;
-		expect(cavity.tube.length * 0.015).toBeCloseTo(wall, 12);
-		const spiral = tubeReceiver({ receiver: { kind: "openCoil" } });
-		expect(spiral.tube.length * 0.015).toBeCloseTo((Math.PI / 4) * spiral.apertureDiameter ** 2, 12);
-	});
-
-	it("keeps to a disc of given size, though it chars", () => {
-		const spiral = tubeReceiver({ receiver: { kind: "openCoil", apertureDiameterM: 0.1 } });
-		expect(spiral.apertureDiameter).toBe(0.1);
-		expect(spiral.tube.length * 0.015).toBeCloseTo((Math.PI / 4) * 0.01, 12);
-	});
-
-	it.each([
-		["hollow", { innerDiameterM: 0.5 }, 0.5, 0.5],
-		["depth", { innerDiameterM: 0.3, depthM: 0.2 }, 0.3, 0.2],
-	])("has depth and tube follow a %s of given size", (_what, given, wide, deep) => {
-		const cavity = tubeReceiver({ receiver: given });
-		expect(cavity).toMatchObject({ innerDiameter: wide, depth: deep });
-		const wall = Math.PI * wide * deep + (Math.PI / 4) * wide ** 2;
-		expect(cavity.tube.length * 0.015).toBeCloseTo(wall, 12);
-	});
-
-	it.each(["openCoil", "glazedCoil"] as const)(
-		"of a small dish a %s is wide enough to wind its tube, and no wider for it",
-		(kind) => {
-			const small = tubeReceiver({ dish: { diameterM: 0.4 }, receiver: { kind }, loop: { fluid: "water" } });
-			const helix = (2 / 3) * small.apertureDiameter; // mean of a flat spiral's turns by their length
-			expect(helix / small.tube.innerDiameter).toBeGreaterThan(1.999); // tighter no film is known
-			expect(helix / small.tube.innerDiameter).toBeLessThan(6);
-			expect(small.tube.length * 0.015).toBeCloseTo((Math.PI / 4) * small.apertureDiameter ** 2, 12);
-		},
-	);
-
-	it("opens no wider than a hollow of given size", () => {
-		const free = tubeReceiver({});
-		const narrow = tubeReceiver({ receiver: { innerDiameterM: 0.08 } });
-		expect(narrow.apertureDiameter).toBe(0.08);
-		expect(tubeReceiver({ receiver: { innerDiameterM: 0.4 } }).apertureDiameter).toBe(free.apertureDiameter);
 	});
 });
 

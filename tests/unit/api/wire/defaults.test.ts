@@ -1,29 +1,38 @@
+import { readFileSync } from "node:fs";
 import { z } from "@hono/zod-openapi";
 import { describe, expect, it } from "vitest";
 import { IN_PLACE } from "../../../../api/compute/answer-text.ts";
 import { hostel } from "../../../../api/demo/hostel.ts";
+import { instant } from "../../../../api/operations/instant-heater/route.ts";
 import { warmUp } from "../../../../api/operations/warm-up/route.ts";
 import { valueAt } from "../../../../api/validation/schema-tree.ts";
 import { assume, defaultsTaken, part } from "../../../../api/wire/defaults.ts";
 import { wireValue } from "../../../../api/wire/rounding.ts";
-import { practice } from "../../../../src/design/grounds.ts";
+import { type Grounds, practice } from "../../../../src/design/grounds.ts";
 
 type Json = Record<string, unknown>;
 interface Answer {
-	readonly assumed: readonly { readonly pointer: string; readonly value: unknown; readonly reason: string }[];
+	readonly assumed: readonly ({ readonly pointer: string; readonly value: unknown } & Grounds)[];
 	readonly [name: string]: unknown;
 }
 
-const least = {
+const dishAndSite = {
 	site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
-	date: "2025-01-15",
 	dish: { diameterM: 2 },
-	tank: { volumeL: 150 },
 };
+const least = { ...dishAndSite, date: "2025-01-15", tank: { volumeL: 150 } };
 
-async function answered(body: unknown): Promise<Answer> {
-	return wireValue(warmUp.output, await warmUp.answer(warmUp.input.parse(body), body, IN_PLACE)) as Answer;
+async function answered(body: unknown, operation = warmUp): Promise<Answer> {
+	const answer = await operation.answer(operation.input.parse(body), body, IN_PLACE);
+	return wireValue(operation.output, answer) as Answer;
 }
+
+/** A body with every value that an answer assumed. */
+const completed = (body: unknown, assumed: Answer["assumed"]) =>
+	assumed.reduce<Json>(
+		(sent, { pointer, value }) => withValue(sent, pointer, value),
+		structuredClone(body) as Json,
+	);
 
 const keysOf = (pointer: string) => pointer.slice(1).split("/");
 const given = (body: unknown, pointer: string) => valueAt(body, keysOf(pointer)) !== undefined;
@@ -55,9 +64,11 @@ describe("what the answer says it assumed", () => {
 		["a draw", { ...least, draw: { draws: [{ time: "12:00", litres: 20 }] } }],
 	])("of %s lists nothing that was sent, and each value once", async (_name, body) => {
 		const { assumed } = await answered(body);
-		for (const { pointer, reason } of assumed) {
+		for (const { pointer, reason, basis, source } of assumed) {
 			expect(given(body, pointer), pointer).toBe(false);
 			expect(reason.length, pointer).toBeGreaterThan(3);
+			const published = ["standard", "handbook", "measured"].includes(basis);
+			expect(source !== undefined, pointer).toBe(published);
 		}
 		expect(new Set(assumed.map(({ pointer }) => pointer)).size).toBe(assumed.length);
 	});
@@ -67,16 +78,25 @@ describe("what the answer says it assumed", () => {
 		["the hostel", hostel.request],
 	])("of %s, sent back, leaves nothing to assume and changes nothing", async (_name, body) => {
 		const { assumed, ...before } = await answered(body);
-		const complete = assumed.reduce<Json>(
-			(sent, { pointer, value }) => withValue(sent, pointer, value),
-			structuredClone(body) as Json,
-		);
-		const { assumed: left, ...after } = await answered(complete);
+		const { assumed: left, ...after } = await answered(completed(body, assumed));
 		expect(left).toEqual([]);
 		for (const name of ["endTemperatureC", "timeToTargetMin", "usableLitresAt40C", "maximumOilTemperatureC"])
 			expect(after[name], name).toBeCloseTo(before[name] as number, 4); // values go back rounded to eight digits
 		const codes = ({ cautions }: Json) => (cautions as Json[]).map(({ code }) => code);
 		expect(codes(after)).toEqual(codes(before).filter((code) => code !== "mayFreeze")); // the air is stated now
+	});
+
+	it("of an instant heater's vessel on a day, sent back, leaves nothing to assume and changes nothing", async () => {
+		const body = { ...dishAndSite, date: "2025-01-15", arrangement: "vessel" };
+		const { assumed, ...before } = await answered(body, instant);
+		const pointers = assumed.map(({ pointer }) => pointer);
+		expect(pointers).toEqual(
+			expect.arrayContaining(["/vessel/diameterM", "/vessel/coil/lengthM", "/startTime"]),
+		);
+		const { assumed: left, ...after } = await answered(completed(body, assumed), instant);
+		expect(left).toEqual([]);
+		expect(after.electricEquivalentKw).toBeCloseTo(before.electricEquivalentKw as number, 4);
+		expect(after.outcome).toBe(before.outcome);
 	});
 
 	it("drops each value as soon as it is sent", async () => {
@@ -127,6 +147,13 @@ describe("defaults of a schema", () => {
 	it("must have a reason", () => {
 		const bare = z.strictObject({ size: z.number().default(3) });
 		expect(() => defaultsTaken(bare, {}, bare.parse({}))).toThrow("/size has a default without a reason");
+	});
+
+	it("say in the contract why, and leave where it comes from to the answer", () => {
+		const contract = readFileSync(new URL("../../../../openapi/openapi.json", import.meta.url), "utf8");
+		const defaults = contract.match(/Default: [^"]+/g) ?? [];
+		expect(defaults.length).toBeGreaterThan(100);
+		expect(defaults.filter((text) => /from memory|no source/.test(text))).toEqual([]);
 	});
 
 	it("stand in the contract with their reason", () => {
