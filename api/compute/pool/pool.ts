@@ -44,11 +44,20 @@ export function pool(options: PoolOptions): Pool {
 	const gate = admission(threads);
 	const queue: Queued[] = [];
 	let running = 0;
+	let ready = 0; // threads that have started
 	let started: Promise<Piscina<Task, TaskResult>> | undefined;
 	const piscina = () => {
-		started ??= startedThreads(options);
+		started ??= startedThreads(options, (count) => {
+			ready = count;
+			threadsTaken();
+		});
 		return started;
 	};
+
+	/** Work that waits for its thread to start takes none: a start is no sign that more is asked than the threads can do. */
+	function threadsTaken(): void {
+		gate.threadsTaken(Math.max(0, running - (threads - ready)), performance.now());
+	}
 
 	function leave(waiting: Queued): void {
 		const place = queue.indexOf(waiting);
@@ -63,10 +72,9 @@ export function pool(options: PoolOptions): Pool {
 			void runTask(piscina(), queue.shift()!, options.settings).then(() => {
 				running -= 1;
 				next();
-				gate.threadsTaken(running, performance.now());
 			});
 		}
-		gate.threadsTaken(running, performance.now());
+		threadsTaken();
 	}
 
 	const compute: Compute = (job, signalOf) =>
@@ -90,8 +98,12 @@ export function pool(options: PoolOptions): Pool {
 	};
 }
 
-/** The package is read when the threads are: after the first light answers, which need neither. */
-async function startedThreads(options: PoolOptions): Promise<Piscina<Task, TaskResult>> {
+/** The package is read when the threads are: after the first light answers, which need neither.
+ *  @param onReady  called with the number of threads that have started, whenever that changes */
+async function startedThreads(
+	options: PoolOptions,
+	onReady: (count: number) => void,
+): Promise<Piscina<Task, TaskResult>> {
 	const { threads, thread, execArgv, onLoss } = options;
 	const { Piscina } = await import("piscina");
 	const piscina: Piscina<Task, TaskResult> = new Piscina({
@@ -102,6 +114,14 @@ async function startedThreads(options: PoolOptions): Promise<Piscina<Task, TaskR
 		resourceLimits: HEAP,
 		...(execArgv && { execArgv: [...execArgv] }),
 	});
+	let ready: readonly number[] = []; // ids
+	const recount = (ids: readonly number[]) => {
+		const present = new Set(piscina.threads.map(({ threadId }) => threadId));
+		ready = ids.filter((id) => present.has(id));
+		onReady(ready.length);
+	};
+	piscina.on("message", (id: number) => recount([...ready, id]));
+	piscina.on("workerDestroy", () => queueMicrotask(() => recount(ready))); // it is taken off the list after this event
 	return piscina.on("error", onLoss);
 }
 

@@ -1,4 +1,5 @@
 import { setPriority } from "node:os";
+import { parentPort, threadId } from "node:worker_threads";
 import { BOUNDLESS } from "../../operations/backlog.ts";
 import { operations } from "../../operations/index.ts";
 import { problemFrom } from "../../problem/problem.ts";
@@ -9,6 +10,8 @@ const NICE = 10; // gives way to the thread that answers callers
 
 // Linux counts a thread as a process here, so this touches no other thread; elsewhere it would touch them all.
 if (process.platform === "linux") setPriority(0, NICE);
+
+parentPort?.postMessage(threadId); // it has started: the pool counts it among those that can work
 
 /** Works out one answer. Whatever goes wrong is told, not thrown: a rejection means that the thread is gone. */
 export default async function work({ operationId, settings, ...asked }: Task): Promise<TaskResult> {

@@ -93,12 +93,40 @@ it("stops work at the computing limit, whether or not anyone times it", async ()
 	}
 });
 
+it("a thread that takes long to start, or is being replaced, turns nobody away", async () => {
+	const slow = pool({
+		...{ threads: 1, thread: new URL("./slow-thread.ts", import.meta.url), execArgv: ["--import", "tsx"] },
+		...{ settings: USUAL_SETTINGS, onLoss: () => {} },
+	});
+	const ask = (task: string) =>
+		outcome(
+			slow.compute(
+				{ operation: boilingPoint, type: "application/json", input: {}, given: { task }, cost: 20 },
+				() => never,
+			),
+		);
+	const burst = (tasks: readonly string[]) => Promise.all(tasks.map(ask));
+	try {
+		const early = ask("early");
+		await pause(500); // in which no thread is free, as none is there
+		expect(await burst(["a", "b", "c"])).toEqual(["a", "b", "c"]);
+		expect(await early).toBe("early");
+		expect(await ask("die")).toMatchObject({ kind: "overloaded" });
+		const late = ask("late");
+		await pause(500);
+		expect(await burst(["d", "e", "f"])).toEqual(["d", "e", "f"]);
+		expect(await late).toBe("late");
+	} finally {
+		await slow.close();
+	}
+});
+
 it("refuses at once what would wait too long", async () => {
-	const leaving = new AbortController();
-	const line = Array.from({ length: 60 }, () => outcome(done("wait", leaving.signal, { ms: 5 })));
+	const callers = Array.from({ length: 60 }, () => new AbortController());
+	const line = callers.map(({ signal }) => outcome(done("wait", signal, { ms: 5 })));
 	const refused = await outcome(done("one more"));
 	expect(refused).toMatchObject({ kind: "overloaded", headers: { "Retry-After": "1" } });
 	expect(threads.depth().waiting).toBeLessThan(60);
-	leaving.abort();
+	for (const caller of callers) caller.abort();
 	await Promise.all(line);
 });

@@ -1,4 +1,7 @@
+import { parentPort, threadId } from "node:worker_threads";
 import type { Task, TaskResult } from "../../../../../api/compute/pool/message.ts";
+
+parentPort?.postMessage(threadId); // it has started
 
 /** A thread that does as it is told: the pool cares only for what comes back, and when. */
 export default async function work({ given }: Task): Promise<TaskResult> {
