@@ -145,6 +145,6 @@ export async function contract(): Promise<Contract> {
 }
 
 /** The committed text of the contract. */
-export async function contractText(): Promise<string> {
-	return `${JSON.stringify(await contract(), undefined, "\t")}\n`;
+export function contractText(built: Contract): string {
+	return `${JSON.stringify(built, undefined, "\t")}\n`;
 }

@@ -6,5 +6,6 @@ import { sdkOperations } from "./sdk-operations.ts";
 const write = (path: string, text: string) =>
 	writeFileSync(fileURLToPath(new URL(path, import.meta.url)), text);
 
-write("openapi.json", await contractText());
-write("../sdk/operations.ts", sdkOperations(await contract()));
+const built = await contract();
+write("openapi.json", contractText(built));
+write("../sdk/operations.ts", sdkOperations(built));

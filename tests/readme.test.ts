@@ -1,10 +1,9 @@
 import { execFile } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { promisify } from "node:util";
 import { expect, it } from "vitest";
 import { operations } from "../api/operations/index.ts";
+import { printed } from "./printed.ts";
 import { readmeWithExample } from "./readme.ts";
 import { served } from "./served.ts";
 
@@ -30,20 +29,7 @@ it("shows a command that runs as printed", async () => {
 it("shows a program that runs as printed", async () => {
 	const program = /```ts\n([\s\S]*?)```/.exec(readme)?.[1];
 	if (!program) throw new Error("README.md shows no program");
-	const folder = mkdtempSync(join(tmpdir(), "readme-"));
-	try {
-		const printed = await served(async (baseUrl) => {
-			const sdk = new URL("sdk/index.ts", root).href;
-			writeFileSync(
-				join(folder, "program.mts"),
-				program.replace("@raykettle/sdk", sdk).replace("http://127.0.0.1:8787", baseUrl),
-			);
-			return (await run("npx", ["tsx", join(folder, "program.mts")], { cwd: root })).stdout;
-		});
-		expect(printed).toMatch(/^2026-01-15T\d\d:\d\d:\d\d\+01:00 \d+/);
-	} finally {
-		rmSync(folder, { recursive: true });
-	}
+	expect(await printed(program)).toMatch(/^2026-01-15T\d\d:\d\d:\d\d\+01:00 \d+/);
 });
 
 it("lists every operation of the contract", () => {

@@ -1,17 +1,9 @@
-import { execFile } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { promisify } from "node:util";
-import { afterAll, expect, it } from "vitest";
-import { served } from "../served.ts";
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import { printed } from "../printed.ts";
 
-const run = promisify(execFile);
-const root = new URL("../../", import.meta.url);
-const readme = readFileSync(new URL("sdk/README.md", root), "utf8");
+const readme = readFileSync(new URL("../../sdk/README.md", import.meta.url), "utf8");
 const programs = [...readme.matchAll(/```ts\n([\s\S]*?)```/g)].map(([, program]) => program!);
-const folder = mkdtempSync(join(tmpdir(), "sdk-readme-"));
-afterAll(() => rmSync(folder, { recursive: true }));
 
 /** What each program prints, as its own comments promise. */
 const PROMISED = [
@@ -24,12 +16,7 @@ it("promises something of every program", () => expect(programs).toHaveLength(PR
 
 it.each(PROMISED)("program %# prints %s", async (promised) => {
 	const program = programs[PROMISED.indexOf(promised)]!;
-	const printed = await served(async (baseUrl) => {
-		const file = join(folder, `program-${PROMISED.indexOf(promised)}.mts`);
-		const sdk = new URL("sdk/index.ts", root).href;
-		writeFileSync(file, program.replace("@raykettle/sdk", sdk).replace("http://127.0.0.1:8787", baseUrl));
-		return (await run("npx", ["tsx", file], { cwd: root })).stdout.trim();
-	});
-	expect(printed).toMatch(promised);
-	for (const line of printed.split("\n")) expect(program).toContain(line.includes("90.0") ? "90.0" : line);
+	const text = await printed(program);
+	expect(text).toMatch(promised);
+	for (const line of text.split("\n")) expect(program).toContain(line.includes("90.0") ? "90.0" : line);
 });

@@ -1,6 +1,11 @@
 import { execFile } from "node:child_process";
 import { createHash } from "node:crypto";
-import { describe, expect, it } from "vitest";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isKey, keysFrom } from "../../../../api/access/keys.ts";
 
 interface Run {
@@ -9,14 +14,27 @@ interface Run {
 	readonly err: string;
 }
 
-const run = (...options: readonly string[]) =>
+const root = fileURLToPath(new URL("../../../../", import.meta.url));
+
+const ran = (command: string, ...words: readonly string[]) =>
 	new Promise<Run>((done) => {
-		const root = new URL("../../../../", import.meta.url);
-		const tsx = new URL("node_modules/.bin/tsx", root).pathname;
-		const child = execFile(tsx, ["api/scripts/new-key.ts", ...options], { cwd: root }, (_error, out, err) =>
+		const child = execFile(command, words, { cwd: root }, (_error, out, err) =>
 			done({ code: child.exitCode ?? -1, out, err }),
 		);
 	});
+
+const folder = mkdtempSync(join(tmpdir(), "new-key-"));
+const script = join(folder, "new-key.mjs"); // the command's own, as plain JavaScript, which Node starts soon
+beforeAll(async () => {
+	await build({
+		entryPoints: [`${root}api/scripts/new-key.ts`],
+		outfile: script,
+		...{ bundle: true, platform: "node", format: "esm", target: "node20" },
+	});
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const run = (...options: readonly string[]) => ran(process.execPath, script, ...options);
 
 const fresh = async (...options: readonly string[]) => {
 	const { code, out, err } = await run(...options);
@@ -52,7 +70,7 @@ describe("new-key", () => {
 	});
 
 	it("tells how it is used", async () => {
-		const { code, out } = await run("--help");
+		const { code, out } = await ran("npm", "run", "--silent", "new-key", "--", "--help");
 		expect(code).toBe(0);
 		for (const option of ["--kind", "--id", "--origin", "--requests"]) expect(out).toContain(option);
 	});
