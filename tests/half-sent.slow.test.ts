@@ -8,7 +8,8 @@ import { createApp } from "../api/app.ts";
 import { USUAL_SETTINGS } from "../api/config/settings.ts";
 import { createNodeServer } from "../api/http/node-server.ts";
 
-// Who sends half of a request and then nothing costs no one else an answer, and loses his connection.
+// Who sends half of a request and then nothing costs no one else an answer, and loses his connection: every half,
+// each waited for until its time is up.
 
 const ARRIVAL = 1500; // [ms] instead of half a minute
 const NOTICED = 1500; // [ms] after which a late request is surely seen to be late

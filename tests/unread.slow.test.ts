@@ -5,6 +5,8 @@ import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { warmUp } from "../api/operations/warm-up/route.ts";
 
+// Callers who ask for much and read nothing, against the whole service in a process: what they hold, and that they lose it.
+
 const ENTRY = fileURLToPath(new URL("../api/server.ts", import.meta.url));
 const CONNECTIONS = 40;
 const HELD = 64; // [MB] that answers may hold

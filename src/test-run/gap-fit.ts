@@ -36,7 +36,7 @@ export function predictedHeat(plant: Plant, departures: Departures, run: TestRun
  *  @param drawn   heat content as the plant drawn should have had it [N] [J]
  *  @returns       the fit; "tooFewRows", "collinear", or "outOfBounds" where the plant would have to be another one
  *  Assumes what the march itself gets wrong strays like the rest of the trajectory's error
- *  Check   runs of plants with known departures come back, tests/unit/test-run/trials.test.ts */
+ *  Check   runs of plants with known departures come back, tests/unit/test-run/gap-fit.slow.test.ts */
 export function gapFit(
 	plant: Plant,
 	run: TestRun,

@@ -4,6 +4,8 @@ import { accessControl } from "../../api/access/access-control.ts";
 import { digestOf, hexOf, newKey } from "../../api/access/keys.ts";
 import { barriers, overflow, type Scene, stage } from "./stage.ts";
 
+// Where a deployment answers no one without a key: what each page says of it, and that a key entered there is used and not kept.
+
 const visit = stage();
 const REFUSED = /Failed to load resource.*40[13]/; // the browser's own note of an answer that is not 2xx
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { barriers, overflow, stage } from "./stage.ts";
 
+// Every card and try-out of the supplier's page and of the docs, their policy and their barriers, from 320 px to 1280.
+
 const visit = stage();
 
 describe("the supplier's page", () => {

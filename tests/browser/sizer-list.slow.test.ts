@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { SIZER, shopPage, stage } from "./stage.ts";
 
+// The widget's list: whichever of page, script and list comes first, it is fetched once and leaves the visitor's choice.
+
 const visit = stage();
 const list = readFileSync(new URL("../../api/pages/cedar-row.json", import.meta.url), "utf8");
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { overflow, SIZER, shopPage, stage } from "./stage.ts";
 
+// The widget fills the width of every parent that a shop may put it into, at three widths of the screen.
+
 const visit = stage();
 const styled = (style: string) => SIZER.replace("catalogue", `style="${style}" catalogue`);
 

@@ -5,6 +5,8 @@ import { createRaykettle } from "../../sdk/index.ts";
 import { readings } from "../../sdk/widget/numeral.ts";
 import { barriers, overflow, stage, supplierSite } from "./stage.ts";
 
+// All that a visitor may meet in the widget: answers, languages, units, keyboards, narrow and dark screens, and whatever fails.
+
 const visit = stage();
 const FAILED = /Failed to load resource/; // the browser's own note of an answer that is not 2xx
 const headline = (page: Page) => page.locator("raykettle-sizer .headline");

@@ -6,6 +6,7 @@ import { examples, got, JSON_BODY, posted, type Sent } from "../examples.ts";
 import { type OnWorkerd, onWorkerd } from "./workerd.ts";
 
 // Engines differ in the last bit of a power or a logarithm, and runtimes in what they make of a request: callers see neither.
+// Every example in every form, and every kind of refusal.
 
 const SETTINGS = {
 	...USUAL_SETTINGS,

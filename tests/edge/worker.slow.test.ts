@@ -1,11 +1,11 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { connect } from "node:net";
 import { setTimeout as sleep } from "node:timers/promises";
 import { afterEach, describe, expect, it } from "vitest";
 import { digestOf, hexOf, newKey } from "../../api/access/keys.ts";
-import { IN_PROCESS_ONLY } from "../contract/in-process-only.ts";
 import { problemIn } from "../contract/service.ts";
 import { type OnWorkerd, onWorkerd } from "./workerd.ts";
+
+// What the edge entry makes of its bindings and of bodies, in a workerd for each.
 
 const PRESSURE = "/v1/boiling-point?elevationM=1";
 const WARM_UP = "/v1/tank/warm-up";
@@ -90,16 +90,4 @@ it("callers who leave half way take no room from others", async () => {
 	const status = async () => (await ask(WARM_UP, { method: "POST", headers: JSON_BODY, body: "{" })).status;
 	await expect.poll(status, { timeout: 5000 }).toBe(400);
 	for (let i = 0; i < 3; i += 1) expect(await status()).toBe(400);
-});
-
-it("every contract test that is left out elsewhere is one that there is", () => {
-	const folder = new URL("../contract/", import.meta.url);
-	const tests = readdirSync(folder).map((name) => readFileSync(new URL(name, folder), "utf8"));
-	for (const name of IN_PROCESS_ONLY.keys()) {
-		const written = [name, name.replace(/^\w+ \w+/, "%s %s")].map((text) => JSON.stringify(text));
-		expect(
-			tests.some((text) => written.some((one) => text.includes(`(${one}`))),
-			name,
-		).toBe(true);
-	}
 });

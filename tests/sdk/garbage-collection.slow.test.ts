@@ -5,6 +5,8 @@ import { runInNewContext } from "node:vm";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { createRaykettle, type RaykettleOptions } from "../../sdk/index.ts";
 
+// A call is held until its time is up or its caller leaves, however hard the collector of garbage works: waits of each kind.
+
 const TIME = 300; // [ms] that a call has
 const MUCH = 3000; // [ms] after which it counts as held forever
 

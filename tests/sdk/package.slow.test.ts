@@ -17,6 +17,8 @@ import { build } from "esbuild";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { served } from "../served.ts";
 
+// The SDK as its user has it: packed, installed, type-checked both ways, run in Node, and bundled for a browser.
+
 const run = promisify(execFile);
 const root = new URL("../../", import.meta.url).pathname;
 const bin = (name: string) => join(root, "node_modules/.bin", name);

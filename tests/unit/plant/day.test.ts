@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { warmUpDay } from "../../../src/plant/day.ts";
 import type { DayOutcome } from "../../../src/plant/outcome.ts";
 import type { Plant, Task } from "../../../src/plant/plant.ts";
+import { expectLaws } from "./laws.ts";
 import { cavity, clearDay, glazedCoil, measuredDish, openCoil, pipe, plant, site, task } from "./plants.ts";
-import { randomDay } from "./random-plants.ts";
 
 const outcomeOf = (of: Plant, day: Task, wind = 2): DayOutcome =>
 	warmUpDay(of, clearDay(of.site, day, wind), day);
@@ -56,30 +56,9 @@ describe.each(receivers.map((receiver) => [receiver.kind, { ...plant, receiver }
 	},
 );
 
-describe("a thousand random plants", () => {
-	it("close their balances, stay below boiling and keep to the second law", { timeout: 300_000 }, () => {
-		for (let seed = 1; seed <= 1000; seed++) {
-			const { plant: made, task: day, wind } = randomDay(seed);
-			const outcome = outcomeOf(made, day, wind);
-			const { balance, series } = outcome;
-			const start = made.tank.startTemperatures[0]!;
-			const said = `seed ${seed}`;
-			expect(balance.residual, said).toBeLessThan(1e-9 * Math.max(balance.beam, 1e6));
-			for (const t of outcome.endTemperatures)
-				expect(t, said).toBeLessThanOrEqual(outcome.boilingPoint + 1e-9);
-			const hottestTank = series.tankTop.reduce((most, t) => Math.max(most, t), 0);
-			expect(hottestTank, said).toBeLessThanOrEqual(Math.max(outcome.maximumOil, start) + 1e-6);
-			expect(outcome.maximumOil, said).toBeLessThanOrEqual(outcome.maximumFilm + 1e-9);
-			const warmest = Math.max(outcome.stagnation, start, 300);
-			expect(outcome.maximumFilm, said).toBeLessThanOrEqual(warmest + 25); // reference sky is 25 °C, the start may be warm
-			expect(outcome.overallEfficiency, said).toBeLessThan(1);
-			expect(Number.isFinite(outcome.usableVolume), said).toBe(true);
-			expect(outcome.reached, said).toBe(outcome.shortfall === undefined);
-			if (outcome.reached) {
-				expect(outcome.targetTime, said).toBeGreaterThanOrEqual(day.start);
-				expect(outcome.targetTime, said).toBeLessThanOrEqual(day.end);
-			}
-		}
+describe("a hundred random plants", () => {
+	it("close their balances, stay below boiling and keep to the second law", () => {
+		for (let seed = 1; seed <= 100; seed++) expectLaws(seed);
 	});
 });
 
