@@ -1,8 +1,7 @@
 import { it } from "vitest";
 import { expectLaws } from "./laws.ts";
 
-// The sweep of which day.test.ts holds the first hundred: plants that one in a few hundred draws has, such as a closed tank
-// under a large dish, meet the laws as well.
+// The sweep of which day.test.ts has the first hundred: a law that only a rare combination of sizes would break shows here.
 
 it("a thousand random plants close their balances, stay below boiling and keep to the second law", {
 	timeout: 300_000,
