@@ -79,26 +79,27 @@ export function wireLimits(dish: Dish): Answer["concentrationLimits"] {
 	};
 }
 
-/** Heat caught and lost by apertures: the best one, and a curve of them. */
+/** Light caught and heat lost by receiver aperture: the best one, and a curve. */
 interface Trade {
-	readonly best: Traded;
-	readonly curve: readonly Traded[];
+	readonly best: ApertureHeat;
+	readonly curve: readonly ApertureHeat[];
 	readonly geometricConcentration: number; // of the best
-	readonly withinSearch: boolean; // whether the best lies between the ends of the search
+	readonly withinSearch: boolean; // whether the best is inside the search range
 }
 
-type Traded = ReturnType<ReturnType<typeof apertureTrade>> & { readonly diameter: number /* [m] */ };
+type ApertureHeat = ReturnType<ReturnType<typeof apertureTrade>> & { readonly diameter: number /* [m] */ };
 
 export function tradeOf({ dish, receiver, optics, setting, diameters }: OpticsPlan): Trade {
 	const diameter = apertureOfMostHeat(dish, receiver, setting);
 	const [low, high] = apertureBounds(dish);
 	const trade = apertureTrade(dish, receiver, setting);
-	const traded = (width: number): Traded => ({ ...trade(width), diameter: width });
+	const heatAt = (width: number): ApertureHeat => ({ ...trade(width), diameter: width });
 	const widest = Math.min(high, CURVE_REACH * diameter);
-	const even = () => Array.from({ length: CURVE_POINTS }, (_, i) => (widest * (i + 1)) / CURVE_POINTS);
+	const evenDiameters = () =>
+		Array.from({ length: CURVE_POINTS }, (_, i) => (widest * (i + 1)) / CURVE_POINTS);
 	return {
-		best: traded(diameter),
-		curve: (diameters ?? even()).map(traded),
+		best: heatAt(diameter),
+		curve: (diameters ?? evenDiameters()).map(heatAt),
 		geometricConcentration: optics.apertureArea / ((Math.PI / 4) * diameter ** 2),
 		withinSearch: diameter > low && diameter < high,
 	};

@@ -17,7 +17,7 @@ import type { Completed } from "../../wire/defaults.ts";
 import { toSi } from "../../wire/units.ts";
 import type { DishOpticsRequest } from "./request.ts";
 
-/** A dish and receiver under one sun, as the core knows them. */
+/** A dish and its receiver in the terms of the core, at one position of the sun. */
 export interface OpticsPlan {
 	readonly dish: Dish;
 	readonly receiver: TubeReceiver;
@@ -25,14 +25,14 @@ export interface OpticsPlan {
 	readonly beam: number; // [W/m²]
 	readonly latitude: number; // [rad]
 	readonly setting: ApertureSetting;
-	readonly diameters: readonly number[] | undefined; // of the apertures that the curve is drawn at, where they are stated [m]
+	readonly diameters: readonly number[] | undefined; // apertures of the curve, where the request sends them [m]
 }
 
 export function opticsPlan(request: DishOpticsRequest): Completed<OpticsPlan> {
 	const { elevationM, beamIrradianceWPerM2: beam } = request;
 	const { design: dish, assumed } = designDish(sparseDish(request.dish));
 	const sized = designReceiver(sparseReceiver(request.receiver), dish, fluidById(request.fluid), elevationM);
-	const receiver = sized.design as TubeReceiver; // the rules have refused an efficiency line
+	const receiver = sized.design as TubeReceiver; // the rules refuse an efficiency line
 	const latitude = toSi.degrees(request.latitude ?? 0);
 	const optics = dishOptics(dish, receiver.apertureDiameter, latitude, declinationOn(request.date));
 	return {

@@ -8,61 +8,66 @@ import { calendarDate } from "../../wire/calendar.ts";
 import { assume, part } from "../../wire/defaults.ts";
 import { celsius, degrees, metres, metresPerSecond, wattsPerSquareMetre } from "../../wire/units.ts";
 
-const SAME = "where `auto` chooses a receiver's aperture";
+const SAME = "the value that `auto` uses to size a receiver aperture";
 
 export const DishOpticsRequest = z
 	.strictObject({
 		dish: Dish,
 		receiver: part(Receiver),
 		fluid: assume(
-			z
-				.enum(FLUID_IDS)
-				.meta({ description: "What carries the heat; it sizes what the receiver leaves open." }),
+			z.enum(FLUID_IDS).meta({
+				description:
+					"Heat-transfer fluid in the receiver. It sizes the receiver dimensions that the request omits.",
+			}),
 			"mineralOilVg32",
 			practice("stays liquid in frost and does not boil"),
 		),
 		latitude: degrees(
-			"North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons.",
+			"Latitude, north positive. Required only for an off-axis dish on a polar axis, where the hemisphere sets the seasons.",
 			-90,
 			90,
 		).optional(),
 		date: assume(
 			calendarDate(
-				"Day of the year that the figures are for: it moves the aperture of an off-axis dish on a polar axis.",
+				"Day for which the figures are computed. It changes the aperture of an off-axis dish on a polar axis.",
 			),
 			"2025-03-20",
 			practice(
-				"equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
+				"equinox, the middle of the range of an off-axis dish on a polar axis; a two-axis dish is the same on every day",
 			),
 		),
 		beamIrradianceWPerM2: assume(
-			wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400),
+			wattsPerSquareMetre("Beam irradiance on a plane normal to the beam.", 1, 1400),
 			800,
 			practice(`a clear day; ${SAME}`),
 		),
 		oilTemperatureC: assume(
-			celsius("Mean of the fluid in the receiver, that light caught and heat lost are weighed at.", -20, 300),
+			celsius(
+				"Mean fluid temperature in the receiver, at which light caught is weighed against heat lost.",
+				-20,
+				300,
+			),
 			80,
 			practice(SAME),
 		),
 		...air,
 		windMPerS: assume(
-			metresPerSecond("Wind at the receiver.", 0, 40),
+			metresPerSecond("Wind speed at the receiver.", 0, 40),
 			2,
 			practice(`a light breeze; ${SAME}`),
 		),
 		sunAltitudeDeg: assume(
-			degrees("How high the sun stands: how far the receiver looks down.", 0, 90),
+			degrees("Altitude of the sun, which is also the tilt of the receiver below the horizontal.", 0, 90),
 			45,
 			practice(`the middle of a working day; ${SAME}`),
 		),
 		curveApertureDiameterM: z
-			.array(metres("Diameter of the receiver's aperture.", 0.005, 5))
+			.array(metres("Diameter of the receiver aperture at one point of the curve.", 0.005, 5))
 			.min(1)
 			.max(LIMITS.curvePoints.value)
 			.meta({
 				description:
-					"Apertures that the curve is drawn at. Left out: forty, evenly up to two and a half times the best.",
+					"Receiver apertures at which the curve is computed. When omitted: 40, evenly spaced up to 2.5 times the best aperture.",
 				"x-unit": "m",
 			})
 			.optional(),

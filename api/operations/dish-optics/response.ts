@@ -8,80 +8,112 @@ const column = <T extends z.ZodType>(field: T, description: string) => z.array(f
 
 const Shares = z
 	.strictObject({
-		blocked: ratio("Shaded by receiver, arms and ribs."),
-		mirror: ratio("Absorbed or scattered by the clean mirror."),
-		soiling: ratio("Taken by dust."),
-		spillage: ratio("Past the receiver's aperture."),
-		receiver: ratio("Through the aperture, and thrown back."),
-		absorbed: ratio("Taken up by the absorber."),
+		blocked: ratio("Share of the beam shaded by receiver, arms and ribs."),
+		mirror: ratio("Share of the beam absorbed or scattered by the clean mirror."),
+		soiling: ratio("Share of the beam lost to dust on the mirror."),
+		spillage: ratio("Share of the beam that misses the receiver aperture."),
+		receiver: ratio("Share of the beam that enters the receiver aperture and is reflected."),
+		absorbed: ratio("Share of the beam absorbed by the absorber."),
 	})
 	.openapi("OpticalShares", {
-		description: "Where the beam on the aperture goes, in the order the light meets it. They add up to 1.",
+		description:
+			"Shares of the beam on the dish aperture, in the order in which the light meets each loss. They add up to 1.",
 	});
 
 const FocalSpot = z
 	.strictObject({
-		share: column(ratio("Of the reflected light."), "Share of the reflected light, of each circle."),
+		share: column(
+			ratio("Share of the reflected light inside one circle."),
+			"Share of the reflected light inside each circle about the focus. A share that no circle contains has no row.",
+		),
 		diameterM: column(
-			metres("Of the circle."),
-			"Of the circle about the focus that takes that share. A share that no circle takes is left out.",
+			metres("Diameter of one circle."),
+			"Diameter of the circle about the focus that contains the `share` of the same row.",
 		),
 		peakIrradianceWPerM2: wattsPerSquareMetre(
-			"At the middle of the spot, of a mirror whose errors are random; waves in the mirror make places twice as bright.",
+			"Irradiance at the centre of the focal spot for random mirror errors. Waves in the mirror make places twice as bright.",
 		),
-		meanIrradianceWPerM2: wattsPerSquareMetre("Over the receiver's aperture."),
+		meanIrradianceWPerM2: wattsPerSquareMetre("Mean irradiance over the receiver aperture."),
 	})
-	.openapi("FocalSpot");
+	.openapi("FocalSpot", { description: "Size and brightness of the focal spot." });
 
 const ConcentrationLimits = z
 	.strictObject({
-		thermodynamic: ratio("Of any mirror in air, by the second law."),
+		thermodynamic: ratio("Greatest concentration of any mirror in air, by the second law of thermodynamics."),
 		flatReceiver: ratio(
-			"Of a perfect paraboloid with this rim angle on a disc that takes the whole sun. Absent for an off-axis mirror and beyond a rim angle of 89°.",
+			"Greatest concentration of a perfect paraboloid with this rim angle on a disc that receives the whole sun. Absent for an off-axis mirror and for rim angles above 89.7°.",
 		).optional(),
-		ballReceiver: ratio("The same on a ball. Absent for an off-axis mirror and beyond 90°.").optional(),
+		ballReceiver: ratio(
+			"Greatest concentration of a perfect paraboloid with this rim angle on a ball that receives the whole sun. Absent for an off-axis mirror and for rim angles above 90°.",
+		).optional(),
 	})
 	.openapi("ConcentrationLimits", {
-		description: "Greatest concentration for a sun of 4.65 mrad half angle.",
+		description: "Greatest possible concentrations for a sun of 4.65 mrad half-angle.",
 	});
 
 const Curve = z
 	.strictObject({
-		apertureDiameterM: column(metres("Of the receiver's aperture."), "Of the receiver's aperture."),
-		interceptFactor: column(ratio("At that aperture."), "Share of the reflected light that enters."),
-		absorbedW: column(watts("At that aperture."), "Light taken up by the absorber."),
-		lossW: column(watts("At that aperture."), "Heat lost by all paths."),
-		netPowerW: column(watts("At that aperture."), "Absorbed less lost."),
+		apertureDiameterM: column(
+			metres("Diameter of one receiver aperture."),
+			"Diameter of each receiver aperture.",
+		),
+		interceptFactor: column(
+			ratio("Share of the reflected light that enters one aperture."),
+			"Share of the reflected light that enters each receiver aperture.",
+		),
+		absorbedW: column(
+			watts("Light absorbed at one aperture."),
+			"Light absorbed by the absorber at each aperture.",
+		),
+		lossW: column(watts("Heat lost at one aperture."), "Heat lost by all paths at each aperture."),
+		netPowerW: column(
+			watts("Net power at one aperture."),
+			"Absorbed light minus heat lost at each aperture.",
+		),
 	})
 	.openapi("ApertureCurve", {
 		description:
-			"Light caught against heat lost, with the receiver in proportion to each aperture (a hollow 1.3 apertures wide and as deep) and its wall 15 K over the fluid.",
+			"Light caught against heat lost over receiver apertures. The receiver scales with the aperture: a cavity interior is 1.3 apertures wide and equally deep. Its wall is 15 K above the fluid.",
 	});
 
 const BestAperture = z
 	.strictObject({
-		apertureDiameterM: metres("That nets most, within 1 mm."),
-		interceptFactor: ratio("Share of the reflected light that enters."),
-		geometricConcentration: ratio("Aperture of the dish over that of the receiver."),
-		spilledW: watts("Reflected light that misses."),
-		lossW: watts("Heat lost by all paths."),
-		netPowerW: watts("Absorbed less lost. Not above 0: nothing is gained with oil so hot."),
+		apertureDiameterM: metres("Diameter of the receiver aperture with the greatest net power, within 1 mm."),
+		interceptFactor: ratio("Share of the reflected light that enters the best aperture."),
+		geometricConcentration: ratio("Area of the dish aperture divided by that of the best receiver aperture."),
+		spilledW: watts("Reflected light that misses the best aperture."),
+		lossW: watts("Heat lost by all paths at the best aperture."),
+		netPowerW: watts(
+			"Absorbed light minus heat lost at the best aperture. At 0 or below, no heat is gained at this oil temperature.",
+		),
 		withinSearch: z.boolean().meta({
 			description:
-				"Whether the best lies between the ends of the search: 1 and 40 % of the focal length, at most half the mirror and 5 m.",
+				"Whether the best aperture is inside the search range: 1 to 40 % of the focal length, at most half the mirror width and 5 m.",
 		}),
 	})
-	.openapi("BestAperture", { description: "The aperture at which spill and loss together take least." });
+	.openapi("BestAperture", {
+		description: "Receiver aperture at which spillage and heat loss together are least.",
+	});
 
 const Seasons = z
 	.strictObject({
-		stepDays: z.int().meta({ description: "Between rows." }),
-		date: column(z.iso.date(), "Day of the row."),
-		declinationDeg: column(degrees("Of the sun."), "Sun's angle north of the celestial equator."),
-		apertureAreaM2: column(squareMetres("Normal to the beam."), "Mirror as the sun sees it."),
-		leastApertureAreaM2: squareMetres("In summer of the site's hemisphere."),
-		greatestApertureAreaM2: squareMetres("In winter."),
-		meanApertureAreaM2: squareMetres("Over the year."),
+		stepDays: z.int().meta({ description: "Number of days between rows." }),
+		date: column(z.iso.date(), "Date of each row."),
+		declinationDeg: column(
+			degrees("Declination of the sun on one day."),
+			"Declination of the sun: its angle north of the celestial equator.",
+		),
+		apertureAreaM2: column(
+			squareMetres("Aperture area on one day."),
+			"Area of the dish aperture normal to the beam.",
+		),
+		leastApertureAreaM2: squareMetres(
+			"Smallest aperture area of the year, in summer of the site's hemisphere.",
+		),
+		greatestApertureAreaM2: squareMetres(
+			"Largest aperture area of the year, in winter of the site's hemisphere.",
+		),
+		meanApertureAreaM2: squareMetres("Mean aperture area over the year."),
 	})
 	.openapi("ApertureSeasons", {
 		description: "Aperture of an off-axis dish on a polar axis through the year. Absent for a two-axis dish.",
@@ -89,30 +121,38 @@ const Seasons = z
 
 export const DishOpticsResponse = z
 	.strictObject({
-		kind: z.enum(["twoAxis", "offsetPolar"]).meta({ description: "Of the dish." }),
-		apertureDiameterM: metres("Of the dish. Absent for an off-axis mirror.").optional(),
-		apertureAreaM2: squareMetres("Normal to the beam, on this day."),
-		mirrorAreaM2: squareMetres("Of the reflecting surface."),
-		focalLengthM: metres("From vertex to focus; of an off-axis mirror from its middle, at the equinox."),
+		kind: z.enum(["twoAxis", "offsetPolar"]).meta({ description: "Kind of the dish." }),
+		apertureDiameterM: metres("Diameter of the dish aperture. Absent for an off-axis mirror.").optional(),
+		apertureAreaM2: squareMetres("Area of the dish aperture normal to the beam on the requested day."),
+		mirrorAreaM2: squareMetres("Area of the reflecting surface of the mirror."),
+		focalLengthM: metres(
+			"Focal length of the mirror, from vertex to focus. For an off-axis mirror: from its middle to the focus at the equinox.",
+		),
 		rimAngleDeg: degrees(
-			"Between axis and rim, seen from the focus. Absent for an off-axis mirror.",
+			"Angle at the focus between the axis and the rim of the dish. Absent for an off-axis mirror.",
 		).optional(),
-		depthM: metres("From the plane of the rim to the vertex. Absent for an off-axis mirror.").optional(),
-		receiverApertureDiameterM: metres("That the figures are for, given or sized."),
-		geometricConcentration: ratio("Aperture of the dish over that of the receiver."),
-		interceptFactor: ratio("Share of the reflected light that enters the receiver."),
-		opticalEfficiency: ratio("Light taken up by the absorber over beam on the aperture."),
-		beamOnApertureW: watts("At the beam asked or assumed."),
-		powerAtFocusW: watts("Light through the receiver's aperture."),
-		absorbedW: watts("Of it, taken up by the absorber."),
+		depthM: metres(
+			"Depth of the dish, from the plane of its rim to its vertex. Absent for an off-axis mirror.",
+		).optional(),
+		receiverApertureDiameterM: metres("Diameter of the receiver aperture used, as sent or as sized."),
+		geometricConcentration: ratio("Area of the dish aperture divided by that of the receiver aperture."),
+		interceptFactor: ratio("Share of the reflected light that enters the receiver aperture."),
+		opticalEfficiency: ratio("Light absorbed by the absorber divided by beam on the dish aperture."),
+		beamOnApertureW: watts("Beam power on the dish aperture at the beam irradiance sent or assumed."),
+		powerAtFocusW: watts("Light that enters the receiver aperture."),
+		absorbedW: watts("Light absorbed by the absorber."),
 		shares: Shares,
 		focalSpot: FocalSpot,
 		concentrationLimits: ConcentrationLimits,
 		bestAperture: BestAperture,
 		curve: Curve,
 		seasons: Seasons.optional(),
-		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
-		assumed: z.array(Assumed).meta({ description: "Every value left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
+		assumed: z
+			.array(Assumed)
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("DishOpticsResponse");

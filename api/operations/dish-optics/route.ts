@@ -13,21 +13,21 @@ export const dishOpticsOperation = operation({
 	path: "/v1/dish/optics",
 	operationId: "getDishOptics",
 	tag: "Dish",
-	summary: "What a dish makes of the beam",
+	summary: "Optical performance of a dish",
 	description: [
-		"Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.",
-		"The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.",
-		"Of an off-axis dish on a polar axis also its aperture through the year.",
+		"Computes the mirror geometry, the size of the focal spot, the optical losses and the power at the focus. Only the size of the dish is required.",
+		"The curve weighs light caught against heat lost over receiver apertures. `bestAperture` has the greatest net power at the given oil temperature.",
+		"For an off-axis dish on a polar axis, the response includes its aperture through the year.",
 	].join("\n"),
 	input: DishOpticsRequest,
 	output: DishOpticsResponse,
 	examples: {
 		cooker: {
-			summary: "A dish of 1.8 m with a focal length of 0.675 m",
+			summary: "1.8 m dish with a focal length of 0.675 m",
 			value: { dish: { diameterM: 1.8, focalLengthM: 0.675 } },
 		},
 		hotOil: {
-			summary: "The aperture that nets most with oil at 180 °C, high up and in wind",
+			summary: "Best aperture with oil at 180 °C, at high elevation and in wind",
 			value: {
 				dish: { diameterM: 2.4, rimAngleDeg: 50, slopeErrorMrad: 3, reflectance: 0.93 },
 				receiver: { kind: "cavity", apertureDiameterM: 0.16 },
@@ -39,7 +39,7 @@ export const dishOpticsOperation = operation({
 			},
 		},
 		offsetPolar: {
-			summary: "An off-axis mirror of 8 m² south of the equator, at its midsummer",
+			summary: "8 m² off-axis mirror south of the equator, at midsummer",
 			value: {
 				dish: { kind: "offsetPolar", mirrorAreaM2: 8 },
 				latitude: -23.5,

@@ -9,18 +9,18 @@ import {
 import { contradictory, fourDigits, impossible, type Rule } from "../../validation/rule.ts";
 import type { DishOpticsRequest } from "./request.ts";
 
-/** What the light falls into has an aperture. */
+/** The receiver has an aperture. */
 const receiverHasAperture: Rule<DishOpticsRequest> = ({ receiver }) =>
 	hasTube(receiver)
 		? []
 		: [
 				contradictory(
 					"/receiver/kind",
-					"a measured efficiency line holds its spillage and has no aperture: give a cavity, an open coil or a glazed coil",
+					"receiver.kind efficiencyLine already includes spillage and has no aperture; send cavity, openCoil or glazedCoil",
 				),
 			];
 
-/** Every aperture of the curve is smaller than the dish that lights it. */
+/** Every aperture of the curve is smaller than the dish. */
 const curveWithinDish: Rule<DishOpticsRequest, WithDish> = ({ curveApertureDiameterM = [] }, { dish }) => {
 	if (!dish) return [];
 	const across = mirrorWidth(dish);
@@ -29,14 +29,14 @@ const curveWithinDish: Rule<DishOpticsRequest, WithDish> = ({ curveApertureDiame
 			? [
 					impossible(
 						`/curveApertureDiameterM/${i}`,
-						`an aperture of ${fourDigits(diameter)} m is as large as the dish of ${fourDigits(across)} m that is to light it`,
+						`an aperture of ${fourDigits(diameter)} m in curveApertureDiameterM is not smaller than the dish of ${fourDigits(across)} m; send a smaller one`,
 					),
 				]
 			: [],
 	);
 };
 
-/** What a request for optics must keep to. */
+/** Rules of a dish-optics request. */
 export const OPTICS_RULES: readonly Rule<DishOpticsRequest, WithDish>[] = [
 	dishSize,
 	dishFocus,

@@ -10,7 +10,7 @@ const STEP_DAYS = 5;
 const ROWS = 73; // 365 days
 const DAY_MS = 86_400_000;
 
-/** Aperture through the year that a date lies in.
+/** Aperture through the year of a date.
  *  @param latitude  [rad] */
 export function wireSeasons(dish: Dish, latitude: number, date: string): Seasons {
 	const newYear = Date.parse(`${date.slice(0, 4)}-01-01T00:00:00Z`);
