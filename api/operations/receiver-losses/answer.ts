@@ -35,7 +35,7 @@ export function wireReceiverLight({ area, entering, absorbed }: LitReceiver, bea
 	};
 }
 
-/** @param basis  what efficiency refers to [W]     @param beam  [W/m²] */
+/** @param basis  power that efficiencies refer to [W]     @param beam  [W/m²] */
 export function wireTable(rows: readonly SurveyRow[], basis: number, beam: number): Answer["table"] {
 	const column = (of: (row: SurveyRow) => number) => rows.map(of);
 	return {
@@ -61,7 +61,7 @@ export function worstResidual(rows: readonly SurveyRow[], absorbed: number): num
 	return residuals.reduce((worst, one) => (Math.abs(one) > Math.abs(worst) ? one : worst), 0);
 }
 
-/** One line for each wind and tilt: the rows come in such blocks. */
+/** One line for each wind and tilt, whose rows form a block. */
 export function wireLines(
 	rows: readonly SurveyRow[],
 	blockLength: number,
@@ -110,7 +110,7 @@ export function wireConvectionRange(rows: readonly SurveyRow[]): Pick<Answer, "c
 	};
 }
 
-const STAGNATION_ERROR = 0.15; // of the rise over the air; common practice, no source
+const STAGNATION_ERROR = 0.15; // of the rise above air temperature; common practice, no source
 
 export function wireStagnation(
 	receiver: Receiver,

@@ -35,21 +35,21 @@ import type { ReceiverLossesRequest } from "./request.ts";
 /** The receiver and the light on it. */
 export interface LitReceiver {
 	readonly receiver: Receiver;
-	readonly dish: Dish | undefined; // undefined where its light was given without one
+	readonly dish: Dish | undefined; // undefined where the request states the light instead
 	readonly area: number | undefined; // of that dish's aperture [m²]
-	readonly entering: number | undefined; // through the receiver's aperture [W]; an efficiency line does not tell
+	readonly entering: number | undefined; // through the receiver aperture [W]; undefined for an efficiency line
 	readonly absorbed: number; // [W]
-	readonly methods: readonly Method[]; // what the light rests on
+	readonly methods: readonly Method[]; // behind the light
 }
 
-/** A receiver in the light of its dish, or in the light that was stated for it. */
+/** A receiver in the light of its dish, or in the light that the request states. */
 function litReceiver(request: ReceiverLossesRequest): Completed<LitReceiver> {
 	return request.dish === undefined
-		? inStatedLight(request, request.absorbedPowerW!)
-		: inDish(request, request.dish);
+		? receiverInStatedLight(request, request.absorbedPowerW!)
+		: receiverInDish(request, request.dish);
 }
 
-function inStatedLight(request: ReceiverLossesRequest, absorbed: number): Completed<LitReceiver> {
+function receiverInStatedLight(request: ReceiverLossesRequest, absorbed: number): Completed<LitReceiver> {
 	const light = absorbed / request.beamIrradianceWPerM2;
 	const { design: receiver, assumed } = designReceiverInLight(
 		sparseReceiver(request.receiver),
@@ -66,22 +66,19 @@ function inStatedLight(request: ReceiverLossesRequest, absorbed: number): Comple
 	};
 }
 
-/** Half-angle of the cone in which the stated light comes [°]. */
+/** Half-angle of the cone of the stated light [°]. */
 function coneOf({ rimAngleDeg }: ReceiverLossesRequest): Completed<number> {
 	return sentOr(
 		rimAngleDeg,
 		"/rimAngleDeg",
 		fromSi.degrees(USUAL_RIM_ANGLE),
 		unconfirmed(
-			handbook(
-				"as of a dish whose shape nobody gave: where a flat receiver can be smallest",
-				RIM_ANGLE_SOURCE,
-			),
+			handbook("usual rim angle of a dish: a flat receiver can be smallest there", RIM_ANGLE_SOURCE),
 		),
 	);
 }
 
-function inDish(request: ReceiverLossesRequest, sent: WireDish): Completed<LitReceiver> {
+function receiverInDish(request: ReceiverLossesRequest, sent: WireDish): Completed<LitReceiver> {
 	const { design: dish, assumed: ofDish } = designDish(sparseDish(sent));
 	const { design: receiver, assumed: ofReceiver } = designReceiver(
 		sparseReceiver(request.receiver),
@@ -90,12 +87,12 @@ function inDish(request: ReceiverLossesRequest, sent: WireDish): Completed<LitRe
 		request.elevationM,
 	);
 	return {
-		value: litBy(dish, receiver, request),
+		value: receiverLight(dish, receiver, request),
 		assumed: wireAssumed([...ofDish, ...ofReceiver]),
 	};
 }
 
-function litBy(dish: Dish, receiver: Receiver, request: ReceiverLossesRequest): LitReceiver {
+function receiverLight(dish: Dish, receiver: Receiver, request: ReceiverLossesRequest): LitReceiver {
 	const latitude = toSi.degrees(request.latitude ?? 0);
 	const sun = declinationOn(request.date);
 	const area = apertureArea(dish, latitude, sun);
@@ -109,18 +106,18 @@ function litBy(dish: Dish, receiver: Receiver, request: ReceiverLossesRequest): 
 	return { receiver, dish, area, entering, absorbed, methods: dishMethods(dish) };
 }
 
-/** All that a request for a receiver's losses asks of the core. */
+/** A receiver-losses request in the terms of the core. */
 export interface LossesPlan {
 	readonly lit: LitReceiver;
 	readonly survey: SurveyPlan;
 	readonly standstill: Standstill;
 	readonly beam: number; // [W/m²]
-	readonly basis: number; // that efficiency is taken on [W]
+	readonly basis: number; // power that efficiencies refer to [W]
 	readonly weatherproof: boolean;
 	readonly air: DayAir;
 }
 
-/** @param sent  the request as it came */
+/** @param sent  the request as received */
 export function lossesPlan(
 	request: ReceiverLossesRequest,
 	_designs: unknown,
@@ -143,7 +140,7 @@ export function lossesPlan(
 	};
 }
 
-/** All that the receiver is to be reckoned at. */
+/** The operating points of the table. */
 function surveyPlan(request: ReceiverLossesRequest, absorbed: number): SurveyPlan {
 	return {
 		fluid: fluidById(request.fluid),

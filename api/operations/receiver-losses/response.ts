@@ -19,128 +19,183 @@ const column = (field: z.ZodType, description: string) => z.array(field).meta({ 
 
 const Light = z
 	.strictObject({
-		beamOnApertureW: watts("On the dish. Absent where `absorbedPowerW` was given.").optional(),
-		enteringW: watts("Through the receiver's aperture. Absent for an efficiency line.").optional(),
-		reflectedW: watts("Of it, thrown back by absorber and pane. Absent for an efficiency line.").optional(),
-		absorbedW: watts("Taken up by the absorber: what the balance shares out."),
+		beamOnApertureW: watts(
+			"Beam power on the dish aperture. Absent when the request sends `absorbedPowerW`.",
+		).optional(),
+		enteringW: watts("Light that enters the receiver aperture. Absent for an efficiency line.").optional(),
+		reflectedW: watts(
+			"Light that enters the receiver aperture and is reflected by absorber and pane. Absent for an efficiency line.",
+		).optional(),
+		absorbedW: watts("Light absorbed by the absorber: the sum of useful heat and losses."),
 	})
-	.openapi("ReceiverLight");
+	.openapi("ReceiverLight", { description: "Light on the receiver, from beam to absorber." });
 
 const Table = z
 	.strictObject({
-		oilTemperatureC: column(celsius("Of the fluid."), "Of the fluid, as asked."),
-		windMPerS: column(metresPerSecond("At the receiver."), "At the receiver, as asked."),
-		tiltDeg: column(degrees("Of the receiver."), "How far it looks down, as asked."),
-		usefulW: column(watts("To the fluid."), "Heat to the fluid; negative where the receiver cools it."),
-		radiatedW: column(watts("Lost."), "Heat radiated."),
-		convectedW: column(watts("Lost."), "Heat carried off by wind and buoyancy."),
-		conductedW: column(watts("Lost."), "Heat through the lagging."),
-		unresolvedW: column(watts("Lost."), "Heat lost by an efficiency line, which does not tell the path."),
-		lossW: column(watts("Lost."), "Heat lost by all paths."),
-		efficiency: column(ratio("Of the row."), "Useful heat over what `efficiencyBasis` names."),
+		oilTemperatureC: column(
+			celsius("Fluid temperature of one row."),
+			"Fluid temperature of each row: the mean of inlet and outlet, or the outlet of an efficiency line.",
+		),
+		windMPerS: column(metresPerSecond("Wind speed of one row."), "Wind speed at the receiver in each row."),
+		tiltDeg: column(
+			degrees("Receiver tilt of one row."),
+			"Tilt of the receiver below the horizontal in each row.",
+		),
+		usefulW: column(
+			watts("Useful heat of one row."),
+			"Heat delivered to the fluid; negative where the receiver cools it.",
+		),
+		radiatedW: column(watts("Heat radiated in one row."), "Heat lost by radiation."),
+		convectedW: column(watts("Heat convected in one row."), "Heat lost by convection: wind and buoyancy."),
+		conductedW: column(
+			watts("Heat conducted in one row."),
+			"Heat lost by conduction through the insulation.",
+		),
+		unresolvedW: column(
+			watts("Heat lost by unresolved paths in one row."),
+			"Heat lost by an efficiency line, which does not resolve the paths; else 0.",
+		),
+		lossW: column(watts("Total heat loss of one row."), "Heat lost by all paths."),
+		efficiency: column(
+			ratio("Efficiency of one row."),
+			"Useful heat divided by the power that `efficiencyBasis` names.",
+		),
 		reducedDifferenceM2KPerW: column(
-			squareMetreKelvinPerWatt("Of the row."),
-			"(T − T_air)/G, the fluid's temperature over the air's by the beam.",
+			squareMetreKelvinPerWatt("Reduced temperature difference of one row."),
+			"Reduced temperature difference (T − T_air)/G: fluid temperature minus air temperature, divided by beam irradiance.",
 		),
-		wallTemperatureC: column(celsius("Mean of the absorber."), "Of the absorber's wall, its mean."),
+		wallTemperatureC: column(
+			celsius("Wall temperature of one row."),
+			"Mean temperature of the absorber wall.",
+		),
 		filmTemperatureC: column(
-			celsius("Of the film."),
-			"Of the fluid that touches the wall, the light taken as spread evenly: the wall's own, as copper takes under 0.1 K.",
+			celsius("Film temperature of one row."),
+			"Temperature of the fluid at the wall, for evenly distributed light. It equals the wall temperature, since the drop across copper is below 0.1 K.",
 		),
-		leavingTemperatureC: column(celsius("Of the leaving fluid."), "Of the fluid that leaves."),
+		leavingTemperatureC: column(
+			celsius("Outlet temperature of one row."),
+			"Temperature of the fluid that leaves the receiver.",
+		),
 	})
 	.openapi("ReceiverTable", {
-		description: "One row for each temperature in each tilt in each wind: absorbed = useful + all losses.",
+		description:
+			"One row for each combination of temperature, tilt and wind; temperature varies fastest, then tilt. In each row, absorbed light = useful heat + all losses.",
 	});
 
 const Line = z
 	.strictObject({
-		windMPerS: metresPerSecond("Of the rows it is fitted to."),
-		tiltDeg: degrees("Of the rows it is fitted to."),
-		zeroLossEfficiency: ratio("η0: where fluid and air are alike."),
-		lossCoefficientWPerK: wattsPerKelvin("Of the whole receiver."),
+		windMPerS: metresPerSecond("Wind speed of the rows that the line is fitted to."),
+		tiltDeg: degrees("Receiver tilt of the rows that the line is fitted to."),
+		zeroLossEfficiency: ratio("Zero-loss efficiency η0, with fluid and air at the same temperature."),
+		lossCoefficientWPerK: wattsPerKelvin("Heat loss coefficient of the whole receiver."),
 		lossCoefficientWPerM2K: wattsPerSquareMetreKelvin(
-			"U, per square metre of the dish's aperture. Absent where `absorbedPowerW` was given.",
+			"Heat loss coefficient U per square metre of dish aperture. Absent when the request sends `absorbedPowerW`.",
 		).optional(),
-		worstDeviation: ratio("Of a row's efficiency from the line."),
+		worstDeviation: ratio("Largest deviation of a row's efficiency from the line."),
 	})
 	.openapi("EfficiencyLine", {
-		description:
-			"The straight line η = η0 − U·(T − T_air)/G that comes nearest to the rows of one wind and tilt.",
+		description: "Straight line η = η0 − U·(T − T_air)/G fitted to the rows of one wind and tilt.",
 	});
 
 const ConvectionRange = z
 	.strictObject({
-		byStineMcDonaldW: column(watts("Convected."), "As in the table: Stine & McDonald 1989, and the wind."),
-		byKoenigMarvinW: column(
-			watts("Convected."),
-			"Koenig & Marvin 1981 at the same wall temperature, and the same wind.",
+		byStineMcDonaldW: column(
+			watts("Heat convected in one row."),
+			"Heat lost by convection after Stine & McDonald 1989 plus wind, as in the table.",
 		),
-		greatestDifferenceW: watts("Between the two in any row."),
-		greatestShareOfLoss: ratio("That a row's difference is of all its losses."),
+		byKoenigMarvinW: column(
+			watts("Heat convected in one row."),
+			"Heat lost by convection after Koenig & Marvin 1981 at the same wall temperature, plus the same wind.",
+		),
+		greatestDifferenceW: watts("Largest difference between the two models in any row."),
+		greatestShareOfLoss: ratio(
+			"Largest difference between the two models as a share of a row's total heat loss.",
+		),
 	})
 	.openapi("ConvectionRange", {
-		description: "How far two published models of a cavity's convection differ. Absent for other receivers.",
+		description: "Difference between two published models of cavity convection. Absent for other receivers.",
 	});
 
 const Stagnation = z
 	.strictObject({
-		absorbedW: watts("Taken up at the stagnation beam."),
+		absorbedW: watts("Light absorbed by the absorber at stagnation."),
 		wallTemperatureC: celsius(
-			"Where the losses eat up all light, taken as spread evenly; no hotter than the sun's 5727 °C.",
+			"Wall temperature at which the losses equal the absorbed light, for evenly distributed light; at most the sun's 5727 °C.",
 		),
-		lowC: celsius("15 % of the rise over the air less: models run far outside their data here."),
-		highC: celsius("15 % of the rise more."),
-		radiatedW: watts("Lost."),
-		convectedW: watts("Lost."),
-		conductedW: watts("Lost."),
-		unresolvedW: watts("Lost by an efficiency line."),
+		lowC: celsius(
+			"Lower estimate of the wall temperature: 15 % less rise above air temperature. The models run far outside their data here.",
+		),
+		highC: celsius("Upper estimate of the wall temperature: 15 % more rise above air temperature."),
+		radiatedW: watts("Heat lost by radiation at stagnation."),
+		convectedW: watts("Heat lost by convection at stagnation."),
+		conductedW: watts("Heat lost by conduction through the insulation at stagnation."),
+		unresolvedW: watts(
+			"Heat lost at stagnation by an efficiency line, which does not resolve the paths; else 0.",
+		),
 		passes: z
 			.array(z.enum(["bulkLimit", "filmLimit", "flashPoint"]))
-			.meta({ description: "Limits of the fluid below that wall temperature." }),
+			.meta({ description: "Fluid limits that the stagnation temperature of the wall exceeds." }),
 	})
-	.openapi("Stagnation", { description: "The pump has stopped and the dish still faces the sun." });
+	.openapi("Stagnation", {
+		description: "The receiver when the pump has stopped and the dish still faces the sun.",
+	});
 
-const Limit = z.strictObject({ temperatureC: celsius("Generic for the kind of fluid."), source: z.string() });
+const Limit = z.strictObject({
+	temperatureC: celsius("Temperature limit, generic for the kind of fluid."),
+	source: z.string().meta({ description: "Publication that the limit comes from." }),
+});
 
 const FluidLimits = z
 	.strictObject({
-		bulkLimit: Limit,
-		filmLimit: Limit,
-		flashPoint: Limit.optional().meta({ description: "Absent where the fluid does not burn." }),
+		bulkLimit: Limit.meta({ description: "Highest fluid temperature in the loop for long service." }),
+		filmLimit: Limit.meta({ description: "Highest fluid temperature at a heated wall." }),
+		flashPoint: Limit.optional().meta({
+			description: "Flash point of the fluid, open cup. Absent where the fluid does not burn.",
+		}),
 	})
-	.openapi("FluidLimits");
+	.openapi("FluidLimits", { description: "Temperature limits of the fluid." });
 
 const Size = z
 	.strictObject({
-		apertureDiameterM: metres("Of its opening or disc."),
-		innerDiameterM: metres("Of a cavity's hollow.").optional(),
-		depthM: metres("Of a cavity's hollow.").optional(),
-		tubeLengthM: metres("Along the tube."),
-		tubeInnerDiameterMm: millimetres("Bore of the tube."),
+		apertureDiameterM: metres(
+			"Diameter of the receiver aperture: the opening of a cavity or the disc of a coil.",
+		),
+		innerDiameterM: metres("Inner diameter of the cavity interior. Absent for other receivers.").optional(),
+		depthM: metres("Depth of the cavity interior. Absent for other receivers.").optional(),
+		tubeLengthM: metres("Length of the receiver's tube."),
+		tubeInnerDiameterMm: millimetres("Inner diameter of the receiver's tube."),
 	})
-	.openapi("ReceiverSize", { description: "The receiver as reckoned. Absent for an efficiency line." });
+	.openapi("ReceiverSize", {
+		description: "Dimensions of the receiver used. Absent for an efficiency line.",
+	});
 
 export const ReceiverLossesResponse = z
 	.strictObject({
 		kind: z
 			.enum(["cavity", "openCoil", "glazedCoil", "efficiencyLine"])
-			.meta({ description: "Of the receiver." }),
+			.meta({ description: "Kind of the receiver." }),
 		size: Size.optional(),
 		light: Light,
-		efficiencyBasis: z
-			.enum(["beamOnAperture", "absorbed"])
-			.meta({ description: "What efficiencies refer to: beam on the dish, or light taken up." }),
+		efficiencyBasis: z.enum(["beamOnAperture", "absorbed"]).meta({
+			description: "Power that efficiencies refer to: beam on the dish aperture, or light absorbed.",
+		}),
 		table: Table,
-		worstResidualW: watts("Absorbed less useful less losses, in the row where it is farthest from 0."),
+		worstResidualW: watts(
+			"Absorbed light minus useful heat minus losses, in the row where it is farthest from 0.",
+		),
 		efficiencyLines: z.array(Line).meta({
-			description: "One for each wind and tilt; none where fewer than two temperatures were asked.",
+			description:
+				"Efficiency line for each wind and tilt. Empty when the request has fewer than two fluid temperatures.",
 		}),
 		convectionRange: ConvectionRange.optional(),
 		stagnation: Stagnation,
 		fluidLimits: FluidLimits,
-		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
-		assumed: z.array(Assumed).meta({ description: "Every value left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
+		assumed: z
+			.array(Assumed)
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("ReceiverLossesResponse");

@@ -21,17 +21,17 @@ export const receiverLossesOperation = operation({
 	path: "/v1/receiver/losses",
 	operationId: "getReceiverLosses",
 	tag: "Dish",
-	summary: "What a receiver keeps and loses",
+	summary: "Heat balance of a receiver",
 	description: [
-		"Balance of a cavity, an open coil, a glazed coil or a measured efficiency line, by path, over lists of oil temperatures, winds and tilts;",
-		"its straight efficiency line for each wind and tilt; wall and film temperature; and how hot it gets when the pump stops in full sun.",
-		"Give the dish that lights it, or `absorbedPowerW`.",
+		"Computes useful heat and losses by path over lists of oil temperatures, winds and tilts. The receiver is a cavity, an open coil, a glazed coil or a measured efficiency line.",
+		"The response includes wall and film temperatures, an efficiency line for each wind and tilt, and the stagnation temperature in full sun.",
+		"Send either `dish` or `absorbedPowerW`.",
 	].join("\n"),
 	input: ReceiverLossesRequest,
 	output: ReceiverLossesResponse,
 	examples: {
 		dish: {
-			summary: "A cavity in the focus of a dish of 1.8 m, in three winds",
+			summary: "Cavity in the focus of a 1.8 m dish, in three winds",
 			value: {
 				dish: { diameterM: 1.8, focalLengthM: 0.675 },
 				receiver: { kind: "cavity", apertureDiameterM: 0.12 },
@@ -40,7 +40,7 @@ export const receiverLossesOperation = operation({
 			},
 		},
 		coil: {
-			summary: "A glazed coil that takes up 900 W, at two tilts",
+			summary: "Glazed coil that absorbs 900 W, at two tilts",
 			value: {
 				absorbedPowerW: 900,
 				receiver: { kind: "glazedCoil", apertureDiameterM: 0.25, emittance: 0.3 },
@@ -48,7 +48,7 @@ export const receiverLossesOperation = operation({
 			},
 		},
 		measured: {
-			summary: "A dish of 1.4 m that was measured together with its receiver",
+			summary: "1.4 m dish, measured together with its receiver",
 			value: {
 				dish: { diameterM: 1.4 },
 				receiver: { kind: "efficiencyLine", opticalEfficiency: 0.52, lossCoefficientWPerK: 4.6 },

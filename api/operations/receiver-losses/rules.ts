@@ -12,21 +12,24 @@ import type { ReceiverLossesRequest } from "./request.ts";
 
 type LossesRule = Rule<ReceiverLossesRequest, WithDish>;
 
-/** The light comes from a dish or is given. */
-const lightOnce: LossesRule = ({ dish, absorbedPowerW }) => {
+/** The light comes from a dish or is stated, never both. */
+const oneLightSource: LossesRule = ({ dish, absorbedPowerW }) => {
 	if (dish === undefined && absorbedPowerW === undefined)
-		return [contradictory("", "nothing lights the receiver: give a dish, or absorbedPowerW")];
+		return [contradictory("", "the request has no light on the receiver; send dish or absorbedPowerW")];
 	return dish !== undefined && absorbedPowerW !== undefined
 		? ["dish", "absorbedPowerW"].map((name) =>
-				contradictory(`/${name}`, "dish and absorbedPowerW both light the receiver: give only one"),
+				contradictory(
+					`/${name}`,
+					"dish and absorbedPowerW both set the light on the receiver; send only one of them",
+				),
 			)
 		: [];
 };
 
 /** A dish has a rim angle of its own. */
-const coneOnce: LossesRule = ({ dish, rimAngleDeg }) =>
+const oneCone: LossesRule = ({ dish, rimAngleDeg }) =>
 	dish !== undefined && rimAngleDeg !== undefined
-		? [contradictory("/rimAngleDeg", "the dish that is given sets the cone of light: leave rimAngleDeg out")]
+		? [contradictory("/rimAngleDeg", "dish already sets the cone of light; omit rimAngleDeg")]
 		: [];
 
 /** Only a dish can size an aperture. */
@@ -35,16 +38,16 @@ const apertureKnown: LossesRule = ({ dish, receiver }) =>
 		? [
 				contradictory(
 					"/receiver/apertureDiameterM",
-					"without a dish there is no spot to size the aperture by: give its diameter",
+					"receiver.apertureDiameterM auto needs a dish to size the aperture; send dish or the diameter",
 				),
 			]
 		: [];
 
-/** Temperatures times winds times tilts stay within what one request may ask. */
+/** Temperatures times winds times tilts stay within the limit of one request. */
 const rowsBounded: LossesRule = ({ oilTemperatureC, windMPerS, tiltDeg }) => {
 	const rows = oilTemperatureC.length * windMPerS.length * tiltDeg.length;
 	const most = LIMITS.receiverStates.value;
-	const detail = `${rows} combinations of temperature, wind and tilt are more than the ${most} that one request may ask`;
+	const detail = `oilTemperatureC, windMPerS and tiltDeg make ${rows} combinations, more than the limit of ${most}; send fewer values`;
 	return rows > most
 		? ["oilTemperatureC", "windMPerS", "tiltDeg"].map((name) => tooLarge(`/${name}`, detail))
 		: [];
@@ -54,10 +57,10 @@ const rowsBounded: LossesRule = ({ oilTemperatureC, windMPerS, tiltDeg }) => {
 const dishAlone: LossesRule = ({ dish }, designs) =>
 	dish === undefined ? [] : [dishSize, dishFocus].flatMap((rule) => rule({ dish }, designs));
 
-/** What a request for losses must keep to. */
+/** Rules of a receiver-losses request. */
 export const LOSSES_RULES: readonly LossesRule[] = [
-	lightOnce,
-	coneOnce,
+	oneLightSource,
+	oneCone,
 	dishAlone,
 	dishOffset,
 	receiverWithinDish,
