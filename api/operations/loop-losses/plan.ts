@@ -20,7 +20,7 @@ import { type Completed, sentOr } from "../../wire/defaults.ts";
 import { fromSi, toSi } from "../../wire/units.ts";
 import type { LoopLossesRequest } from "./request.ts";
 
-/** A request for a loop's losses as the core wants it. */
+/** A loop-losses request in the terms of the core. */
 export interface LoopLossesPlan {
 	readonly loop: Loop;
 	readonly conditions: LoopConditions;
@@ -28,7 +28,7 @@ export interface LoopLossesPlan {
 	readonly further: readonly FurtherTube[];
 	readonly startTemperatures: readonly number[]; // [K]
 	readonly weatherproof: boolean;
-	readonly lagged: boolean; // either pipe
+	readonly insulated: boolean; // either pipe
 	readonly air: DayAir;
 	readonly walls: Parameters<typeof loopCautions>[0]["walls"];
 }
@@ -36,7 +36,7 @@ export interface LoopLossesPlan {
 const RETURN_BELOW = 15; // [K] of the return below the supply
 const COLD_STARTS_C = [-10, 0, 10, 20, 40, 60]; // [°C]
 
-/** @param sent  the request as it came */
+/** @param sent  the request as received */
 export function loopLossesPlan(
 	request: LoopLossesRequest,
 	_designs: unknown,
@@ -69,7 +69,7 @@ export function loopLossesPlan(
 			further,
 			startTemperatures: starts.value.map(toSi.celsius),
 			weatherproof: pipes.every((layer) => layer.weatherproof || layer.thicknessMm === 0),
-			lagged: pipes.some(({ thicknessMm }) => thicknessMm > 0),
+			insulated: pipes.some(({ thicknessMm }) => thicknessMm > 0),
 			air: airAt(["ambientC"], request.ambientC, sent),
 			walls: {
 				supply: request.loop.supply.material,
@@ -88,14 +88,14 @@ function returnC(request: LoopLossesRequest): Completed<number> {
 	return sentOr(returnTemperatureC, "/returnTemperatureC", below, grounds);
 }
 
-/** Those sent, else the usual ones that lie within what is known of the fluid. */
+/** The temperatures sent, else the usual ones within the known range of the fluid. */
 function startsC({ coldStartTemperatureC, loop }: LoopLossesRequest): Completed<readonly number[]> {
 	const [low, high] = fluidById(loop.fluid).range.map(fromSi.celsius) as [number, number];
 	return sentOr<readonly number[]>(
 		coldStartTemperatureC,
 		"/coldStartTemperatureC",
 		COLD_STARTS_C.filter((celsius) => celsius >= low && celsius <= high),
-		practice("from a frosty morning to a warm loop, as far as the fluid is known"),
+		practice("from a frosty morning to a warm loop, within the known range of the fluid"),
 	);
 }
 

@@ -6,83 +6,91 @@ import { wall } from "../../parts/tube.ts";
 import { assume, part } from "../../wire/defaults.ts";
 import { celsius, metres, metresPerSecond, millimetres, ratio } from "../../wire/units.ts";
 
-const MOST_TUBES = 10;
-const MOST_THICKER = 12;
-const MOST_STARTS = 20;
+const MAX_TUBES = 10;
+const MAX_THICKNESSES = 12;
+const MAX_STARTS = 20;
 
 const FurtherTube = z
 	.strictObject({
-		lengthM: metres("Along the tube.", 0.1, 500),
-		innerDiameterMm: millimetres("Bore.", 2, 200),
+		lengthM: metres("Length of the tube.", 0.1, 500),
+		innerDiameterMm: millimetres("Inner diameter of the tube.", 2, 200),
 		helixDiameterM: metres(
-			"Of the helix that it is wound to, centre to centre. Absent where it is straight.",
+			"Diameter of the helix that the tube is wound to, centre to centre. Omit it for a straight tube.",
 			0.02,
 			6,
 		).optional(),
-		material: wall("What it is made of: how rough it is inside.", "copper", practice("bends easily")),
+		material: wall(
+			"Material of the tube, which sets its inner roughness.",
+			"copper",
+			practice("bends easily"),
+		),
 	})
 	.openapi("FurtherTube", {
-		description: "A tube that the pump pushes the fluid through besides the two pipes.",
+		description: "Tube that the pump drives the fluid through in addition to the two pipes.",
 		example: { lengthM: 12, innerDiameterMm: 10, helixDiameterM: 0.35 },
 	});
 
 export const LoopLossesRequest = z
 	.strictObject({
 		loop: part(Loop),
-		supplyTemperatureC: celsius("Of the fluid that leaves the receiver.", -40, 300),
+		supplyTemperatureC: celsius("Temperature of the fluid that leaves the receiver.", -40, 300),
 		returnTemperatureC: celsius(
-			"Of the fluid that leaves the coil. Left out: 15 K below the supply, no colder than the air.",
+			"Temperature of the fluid that leaves the coil. When omitted: 15 K below the supply, but no colder than the air.",
 			-40,
 			300,
 		).optional(),
 		...air,
-		windMPerS: assume(metresPerSecond("Wind across the pipes.", 0, 40), 2, practice("a light breeze")),
+		windMPerS: assume(metresPerSecond("Wind speed across the pipes.", 0, 40), 2, practice("a light breeze")),
 		furtherTubes: assume(
-			z.array(FurtherTube).max(MOST_TUBES).meta({
+			z.array(FurtherTube).max(MAX_TUBES).meta({
 				description:
-					"What else the pump pushes the fluid through: the receiver's tube and the coil. They count for flow and pressure, not for heat, and are taken half-way between supply and return.",
+					"Tubes that the pump drives the fluid through in addition to the pipes: the receiver's tube and the coil. They count for flow and pressure drop, not for heat loss. Their fluid temperature is half-way between supply and return.",
 			}),
 			[],
-			practice("the pipes alone; receiver and coil add to the pump's work"),
+			practice("the pipes alone; receiver and coil add pressure drop"),
 		),
 		addedThicknessMm: assume(
 			z
-				.array(millimetres("More of the same lagging, on both pipes.", 1, 300))
+				.array(millimetres("Added thickness of the same insulation on both pipes.", 1, 300))
 				.min(1)
-				.max(MOST_THICKER)
-				.meta({ description: "Thicker lagging to compare with, on both pipes, rising." }),
+				.max(MAX_THICKNESSES)
+				.meta({ description: "Added thicknesses of insulation to compare, on both pipes, in rising order." }),
 			[10, 20, 30, 40],
-			practice("each further centimetre"),
+			practice("steps of one centimetre"),
 		),
 		wetMoistFraction: assume(
-			ratio("Water in the lagging, by volume, once rain has been at it.", 0, 0.15),
+			ratio("Volume fraction of water in the insulation after rain.", 0, 0.15),
 			0.05,
-			practice("rained on for a season without a cover"),
+			practice("one season of rain without a cover"),
 		),
 		coverEmittance: assume(
-			ratio("Of the outside of a weatherproof cover, for heat radiation.", 0.02, 1),
+			ratio("Emittance of the outer surface of a weatherproof cover, for heat radiation.", 0.02, 1),
 			0.3,
-			practice("weathered sheet aluminium; bright it has 0.05, painted 0.9"),
+			practice("weathered sheet aluminium; bright sheet has 0.05, painted sheet 0.9"),
 		),
 		coldStartTemperatureC: z
-			.array(celsius("Of all the fluid in the loop.", -40, 300))
+			.array(celsius("Temperature of all the fluid in the loop at a pump start.", -40, 300))
 			.min(1)
-			.max(MOST_STARTS)
+			.max(MAX_STARTS)
 			.meta({
 				description:
-					"Temperatures of the fluid to start the pump at. Left out: −10 to 60 °C, as far as the fluid is known.",
+					"Fluid temperatures at which a pump start is computed. When omitted: −10 to 60 °C, within the known range of the fluid.",
 				"x-unit": "°C",
 			})
 			.optional(),
 		pumpHoursPerYear: assume(
-			z.number().min(0).max(8784).meta({ description: "That the pump runs in a year.", "x-unit": "h" }),
+			z
+				.number()
+				.min(0)
+				.max(8784)
+				.meta({ description: "Hours for which the pump runs in a year.", "x-unit": "h" }),
 			2000,
 			practice("five or six hours of sun a day"),
 		),
 	})
 	.openapi("LoopLossesRequest", {
 		description:
-			"A loop on its own, and the temperatures that it runs at. `loop.control` and `loop.expansionL` may stand in it and play no part.",
+			"A loop on its own and its operating temperatures. `loop.control` and `loop.expansionL` are accepted but not used.",
 	});
 
 export type LoopLossesRequest = z.output<typeof LoopLossesRequest>;

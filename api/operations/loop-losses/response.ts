@@ -20,112 +20,145 @@ import {
 	wattsPerSquareMetreKelvin,
 } from "../../wire/units.ts";
 
-const regime = z
-	.enum(["laminar", "transitional", "turbulent"])
-	.meta({ description: "Of the flow: laminar below Re 2300, turbulent above 4000." });
+const regime = z.enum(["laminar", "transitional", "turbulent"]).meta({
+	description:
+		"Flow regime: laminar below a Reynolds number of 2300, turbulent above 4000, else transitional.",
+});
 
 const Thicker = z
 	.strictObject({
-		addedThicknessMm: millimetres("Of lagging, over what is laid."),
-		lossW: watts("Of the whole pipe, then."),
-		savedW: watts("Against what is laid."),
-		furtherSavedW: watts("Against the row before: what this step brings."),
-		savedKwhPerYear: kilowattHours("Against what is laid, in the pump's hours of a year."),
-		furtherSavedKwhPerYear: kilowattHours("Against the row before, in the pump's hours of a year."),
+		addedThicknessMm: millimetres("Thickness added to the present insulation."),
+		lossW: watts("Heat loss of the whole pipe with the added thickness."),
+		savedW: watts("Heat loss saved against the present insulation."),
+		furtherSavedW: watts("Heat loss saved against the previous row: the gain of this step."),
+		savedKwhPerYear: kilowattHours(
+			"Heat saved against the present insulation in a year, over `pumpHoursPerYear`.",
+		),
+		furtherSavedKwhPerYear: kilowattHours(
+			"Heat saved against the previous row in a year, over `pumpHoursPerYear`.",
+		),
 	})
-	.openapi("ThickerLagging");
+	.openapi("ThickerLagging", { description: "One pipe with thicker insulation." });
 
 const Weather = z
 	.strictObject({
-		dryLossW: watts("With dry lagging."),
-		wetLossW: watts("With lagging at `wetMoistFraction`, its skin dry."),
-		coveredLossW: watts("With a weatherproof cover: lagging dry, and the cover's own skin."),
+		dryLossW: watts("Heat loss with dry insulation."),
+		wetLossW: watts("Heat loss with insulation at `wetMoistFraction` and a dry outer surface."),
+		coveredLossW: watts(
+			"Heat loss with a weatherproof cover: dry insulation, and the cover's own emittance.",
+		),
 		uncoveredInRainLossW: watts(
-			"Without one, in rain: lagging at `wetMoistFraction`, and its skin washed down to the air's temperature. An upper limit but for vapour: above 60 °C that drives further heat through wet open-cell lagging.",
+			"Heat loss without a cover in rain: insulation at `wetMoistFraction`, with its outer surface at air temperature. This is an upper limit except for vapour, which above 60 °C carries further heat through wet open-cell insulation.",
 		),
 	})
 	.openapi("LaggingInWeather", {
-		description: "The same pipe with its lagging dry, wet, covered and in rain.",
+		description: "Heat loss of a pipe with its insulation dry, wet, covered, and uncovered in rain.",
 	});
 
 const PipeLosses = z
 	.strictObject({
-		lossW: watts("Of the whole pipe."),
-		lossWPerM: wattsPerMetre("Of a metre at the mean temperature."),
-		lossCoefficientWPerMK: wattsPerMetreKelvin("Of a metre, fluid over air."),
-		lossKwhPerYear: kilowattHours("In the pump's hours of a year."),
-		surfaceTemperatureC: celsius("Of the outside."),
-		enteringC: celsius("Of the fluid."),
-		leavingC: celsius("Of the fluid."),
-		temperatureDropK: kelvinDifference("From end to end."),
-		flowVelocityMPerS: metresPerSecond("Mean over the bore."),
-		reynolds: ratio("Reynolds number inside."),
-		regime,
-		insideFilmWPerM2K: wattsPerSquareMetreKelvin("Film coefficient inside."),
-		pressureDropKpa: kilopascals("From end to end."),
-		heldHeatKjPerK: kilojoulesPerKelvin(
-			"Heat that fluid and metal hold: lost each night, warmed each morning.",
+		lossW: watts("Heat loss of the whole pipe."),
+		lossWPerM: wattsPerMetre("Heat loss of one metre of pipe at its mean temperature."),
+		lossCoefficientWPerMK: wattsPerMetreKelvin(
+			"Heat loss coefficient of one metre of pipe, from fluid to air.",
 		),
-		insideResistanceMKPerW: metreKelvinPerWatt("Of the film inside."),
-		wallResistanceMKPerW: metreKelvinPerWatt("Of the pipe's wall."),
-		laggingResistanceMKPerW: metreKelvinPerWatt("Of the lagging at its mean temperature."),
-		outsideResistanceMKPerW: metreKelvinPerWatt("Of wind, buoyancy and radiation outside."),
-		outerRadiusMm: millimetres("Of pipe and lagging as laid."),
+		lossKwhPerYear: kilowattHours("Heat loss of the pipe in a year, over `pumpHoursPerYear`."),
+		surfaceTemperatureC: celsius("Temperature of the pipe's outer surface."),
+		enteringC: celsius("Temperature of the fluid that enters the pipe."),
+		leavingC: celsius("Temperature of the fluid that leaves the pipe."),
+		temperatureDropK: kelvinDifference("Temperature drop of the fluid from end to end of the pipe."),
+		flowVelocityMPerS: metresPerSecond("Mean flow velocity in the pipe."),
+		reynolds: ratio("Reynolds number of the flow in the pipe."),
+		regime,
+		insideFilmWPerM2K: wattsPerSquareMetreKelvin("Film coefficient of heat transfer inside the pipe."),
+		pressureDropKpa: kilopascals("Pressure drop from end to end of the pipe."),
+		heldHeatKjPerK: kilojoulesPerKelvin(
+			"Heat capacity of the pipe's fluid and metal, which cool each night and warm up each morning.",
+		),
+		insideResistanceMKPerW: metreKelvinPerWatt("Thermal resistance of the film inside the pipe."),
+		wallResistanceMKPerW: metreKelvinPerWatt("Thermal resistance of the pipe wall."),
+		laggingResistanceMKPerW: metreKelvinPerWatt(
+			"Thermal resistance of the insulation at its mean temperature.",
+		),
+		outsideResistanceMKPerW: metreKelvinPerWatt(
+			"Thermal resistance from the outer surface to the air: wind, buoyancy and radiation.",
+		),
+		outerRadiusMm: millimetres("Outer radius of the pipe with its present insulation."),
 		criticalRadiusMm: millimetres(
-			"Outer radius at which a metre loses most, with the conductivity and the outside film as laid: their ratio k/h. Lagging a pipe thinner than that begins by losing more.",
+			"Critical radius k/h: the outer radius with the greatest heat loss per metre, for the present conductivity and outside film. On a thinner pipe, the first insulation increases the loss.",
 		),
 		firstMillimetreSavesWPerM: wattsPerMetre(
-			"What the first millimetre of this lagging saves on the bare pipe, each film worked out anew; below 0 it costs.",
+			"Heat loss saved by the first millimetre of this insulation on the bare pipe, with each film recomputed. Negative where it increases the loss.",
 		),
-		thicker: z.array(Thicker).meta({ description: "With more of the same lagging." }),
+		thicker: z
+			.array(Thicker)
+			.meta({ description: "The pipe with each added thickness of the same insulation." }),
 		inWeather: Weather.optional(),
 	})
-	.openapi("PipeLosses", { description: "One pipe in steady flow. `inWeather` is absent where it is bare." });
+	.openapi("PipeLosses", {
+		description:
+			"Heat loss, flow and pressure drop of one pipe in steady flow. `inWeather` is absent for a bare pipe.",
+	});
 
 const ColdStart = z
 	.strictObject({
-		temperatureC: celsius("Of all the fluid in the loop."),
-		kinematicViscosityMm2PerS: squareMillimetresPerSecond("Of the fluid."),
-		flowLPerMin: litresPerMinute("That the pump gives: its set flow, or what its power and head allow."),
-		shareOfSetFlow: ratio("Of what the pump is set to."),
-		pressureDropKpa: kilopascals("Around the loop at that flow."),
-		pumpPowerW: watts("Electric power drawn."),
-		reynolds: ratio("In the supply pipe."),
+		temperatureC: celsius("Temperature of all the fluid in the loop."),
+		kinematicViscosityMm2PerS: squareMillimetresPerSecond("Kinematic viscosity of the fluid."),
+		flowLPerMin: litresPerMinute(
+			"Flow that the pump delivers: its set flow, or less where its power or head limits it.",
+		),
+		shareOfSetFlow: ratio("Delivered flow as a share of the pump's set flow."),
+		pressureDropKpa: kilopascals("Pressure drop around the loop at the delivered flow."),
+		pumpPowerW: watts("Electric power drawn by the pump."),
+		reynolds: ratio("Reynolds number of the flow in the supply pipe."),
 		regime,
 	})
-	.openapi("ColdStart");
+	.openapi("ColdStart", { description: "The pump at a start with cold fluid in the loop." });
 
 export const LoopLossesResponse = z
 	.strictObject({
-		lossW: watts("Of pipes, fittings and pump together."),
-		netLossW: watts("The same less what the pump puts into the fluid."),
-		lossKwhPerYear: kilowattHours("Of all together in the pump's hours of a year."),
-		pressureDropKpa: kilopascals("Around the loop at the flow that the pump gives."),
+		lossW: watts("Heat loss of pipes, fittings and pump together."),
+		netLossW: watts("Heat loss of pipes, fittings and pump minus the heat that the pump adds to the fluid."),
+		lossKwhPerYear: kilowattHours(
+			"Heat loss of pipes, fittings and pump in a year, over `pumpHoursPerYear`.",
+		),
+		pressureDropKpa: kilopascals("Pressure drop around the loop at the flow that the pump delivers."),
 		supply: PipeLosses,
 		return: PipeLosses,
-		fittings: z.strictObject({
-			lossW: watts("Of bare fittings and supports."),
-			pressureDropKpa: kilopascals("Of bends and valves."),
+		fittings: z
+			.strictObject({
+				lossW: watts("Heat loss of bare fittings and supports."),
+				pressureDropKpa: kilopascals("Pressure drop of bends and valves."),
+			})
+			.meta({ description: "Losses of fittings, supports and bends." }),
+		furtherTubes: z
+			.strictObject({
+				pressureDropKpa: kilopascals("Pressure drop of the tubes in `furtherTubes` of the request."),
+			})
+			.meta({ description: "Losses of the tubes in `furtherTubes` of the request." }),
+		pump: z
+			.strictObject({
+				flowLPerMin: litresPerMinute(
+					"Flow that the pump delivers: its set flow, or less where its power or head limits it.",
+				),
+				shareOfSetFlow: ratio("Delivered flow as a share of the pump's set flow."),
+				pumpPowerW: watts("Electric power drawn by the pump."),
+				hydraulicPowerW: watts("Hydraulic power of the pump: flow times pressure."),
+				heatToFluidW: watts("Part of the pump's power that heats the fluid."),
+				lossW: watts("Heat loss of the pump casing to the air."),
+				pumpKwhPerYear: kilowattHours("Electricity used by the pump in a year, over `pumpHoursPerYear`."),
+			})
+			.meta({ description: "Flow, power and heat of the pump." }),
+		coldStart: z.array(ColdStart).meta({
+			description:
+				"Flow and power of the pump at each start temperature, when the fluid is cold and viscous.",
 		}),
-		furtherTubes: z.strictObject({
-			pressureDropKpa: kilopascals("Of what the pump drives besides pipes and fittings."),
-		}),
-		pump: z.strictObject({
-			flowLPerMin: litresPerMinute("That it gives: its set flow, or what its power and head allow."),
-			shareOfSetFlow: ratio("Of what it is set to."),
-			pumpPowerW: watts("Electric power drawn."),
-			hydraulicPowerW: watts("Of flow times pressure."),
-			heatToFluidW: watts("Of its power, what ends in the fluid."),
-			lossW: watts("Of its casing to the air."),
-			pumpKwhPerYear: kilowattHours("Electricity in its hours of a year."),
-		}),
-		coldStart: z
-			.array(ColdStart)
-			.meta({ description: "What the pump gives when the fluid is cold and thick." }),
-		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
+		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
 		assumed: z
 			.array(Assumed)
-			.meta({ description: "Every value that the request left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("LoopLossesResponse");

@@ -12,17 +12,17 @@ export const loopLossesOperation = operation({
 	path: "/v1/loop/losses",
 	operationId: "getLoopLosses",
 	tag: "Loop",
-	summary: "What pipes, fittings and pump lose",
+	summary: "Losses of pipes, fittings and pump",
 	description: [
-		"Heat, pressure and electricity of the loop between receiver and tank, per metre and whole: supply, return, fittings and pump.",
-		"What each further centimetre of lagging saves, what rain costs with and without a cover, and what the pump gives when the fluid is cold and thick.",
-		"Only the temperature of the fluid is needed. The losses of a metre hold within 10 % dry.",
+		"Computes heat loss, pressure drop and electricity of the loop between receiver and tank: supply, return, fittings and pump, per metre and in total.",
+		"The response shows what thicker insulation saves, what rain costs with and without a cover, and what the pump delivers with cold, viscous fluid.",
+		"Only `supplyTemperatureC` is required. Heat loss per metre is accurate within 10 % for dry insulation.",
 	].join("\n"),
 	input: LoopLossesRequest,
 	output: LoopLossesResponse,
 	examples: {
 		oil: {
-			summary: "Ten metres each way of 15 mm copper, hot oil, with receiver and coil in the circuit",
+			summary: "Hot oil in 10 m of 15 mm copper each way, with receiver and coil in the circuit",
 			value: {
 				supplyTemperatureC: 130,
 				returnTemperatureC: 110,
@@ -39,9 +39,9 @@ export const loopLossesOperation = operation({
 				windMPerS: 3,
 			},
 		},
-		least: { summary: "The least that must be said", value: { supplyTemperatureC: 90 } },
+		least: { summary: "The smallest valid request", value: { supplyTemperatureC: 90 } },
 		bare: {
-			summary: "Bare pipes of hot water at 2350 m",
+			summary: "Hot water in bare pipes at 2350 m",
 			value: {
 				supplyTemperatureC: 80,
 				returnTemperatureC: 70,
@@ -56,7 +56,7 @@ export const loopLossesOperation = operation({
 	},
 	maxAge: 0,
 	cost: 5,
-	unused: ["/loop/control/", "/loop/expansionL"], // what starts the pump and what takes up the fluid
+	unused: ["/loop/control/", "/loop/expansionL"], // pump control and expansion volume
 	rules: LOOP_RULES,
 	plan: loopLossesPlan,
 	outcome: ({ loop, conditions, lagging, further, startTemperatures }) => ({
@@ -74,6 +74,6 @@ export const loopLossesOperation = operation({
 	}),
 	cautions: ({ loop, conditions, air, walls, weatherproof }, { losses, starts }) =>
 		loopCautions({ loop, conditions, losses, starts, air, walls, weatherproof }),
-	methods: ({ loop, conditions, lagged }, { losses, starts }) =>
-		loopMethods(loop, conditions, losses, starts, lagged),
+	methods: ({ loop, conditions, insulated }, { losses, starts }) =>
+		loopMethods(loop, conditions, losses, starts, insulated),
 });

@@ -12,32 +12,35 @@ const temperaturesKnown: LossesRule = (request) => {
 	const fluid = fluidById(request.loop.fluid);
 	const [low, high] = fluid.range;
 	const temperatures = [
-		["/supplyTemperatureC", request.supplyTemperatureC],
-		["/returnTemperatureC", request.returnTemperatureC],
+		["supplyTemperatureC", request.supplyTemperatureC],
+		["returnTemperatureC", request.returnTemperatureC],
 		...(request.coldStartTemperatureC ?? []).map(
-			(celsius, i) => [`/coldStartTemperatureC/${i}`, celsius] as const,
+			(celsius, i) => [`coldStartTemperatureC/${i}`, celsius] as const,
 		),
 	] as const;
-	return temperatures.flatMap(([pointer, celsius]) => {
+	return temperatures.flatMap(([name, celsius]) => {
 		if (celsius === undefined) return [];
 		const kelvin = toSi.celsius(celsius);
 		if (kelvin >= low - ROUND_OFF && kelvin <= high + ROUND_OFF) return [];
 		const known = `${fourDigits(fromSi.celsius(low))} to ${fourDigits(fromSi.celsius(high))} °C`;
 		return [
-			outOfRange(pointer, `${fourDigits(celsius)} °C is beyond what is known of ${fluid.name}: ${known}`),
+			outOfRange(
+				`/${name}`,
+				`${name} of ${fourDigits(celsius)} °C is outside the known range of ${fluid.name}; send ${known}`,
+			),
 		];
 	});
 };
 
 const ROUND_OFF = 1e-9; // [K] of the conversion to kelvins and back
 
-/** The receiver warms what comes back. */
+/** The receiver warms the returning fluid. */
 const returnBelowSupply: LossesRule = ({ supplyTemperatureC, returnTemperatureC }) =>
 	returnTemperatureC !== undefined && returnTemperatureC > supplyTemperatureC
 		? [
 				contradictory(
 					"/returnTemperatureC",
-					`the return at ${fourDigits(returnTemperatureC)} °C is hotter than the supply at ${fourDigits(supplyTemperatureC)} °C`,
+					`returnTemperatureC of ${fourDigits(returnTemperatureC)} °C is above supplyTemperatureC of ${fourDigits(supplyTemperatureC)} °C; send a return that is not hotter`,
 				),
 			]
 		: [];
@@ -45,11 +48,16 @@ const returnBelowSupply: LossesRule = ({ supplyTemperatureC, returnTemperatureC 
 const stepsRise: LossesRule = ({ addedThicknessMm }) =>
 	addedThicknessMm.flatMap((added, i) =>
 		i > 0 && added <= addedThicknessMm[i - 1]!
-			? [contradictory(`/addedThicknessMm/${i}`, "each step must be thicker than the one before")]
+			? [
+					contradictory(
+						`/addedThicknessMm/${i}`,
+						"addedThicknessMm does not rise here; send each thickness greater than the one before",
+					),
+				]
 			: [],
 	);
 
-const WIDEST_TUBE = 0.5; // [-] bore over helix, as far as friction in coils is known
+const WIDEST_TUBE = 0.5; // [-] inner diameter over helix diameter, limit of the friction data for coils
 
 /** A wound tube is thin against its helix. */
 const helixWideEnough: LossesRule = ({ furtherTubes }) =>
@@ -58,13 +66,13 @@ const helixWideEnough: LossesRule = ({ furtherTubes }) =>
 			? [
 					outOfRange(
 						`/furtherTubes/${i}/helixDiameterM`,
-						`a tube of ${fourDigits(innerDiameterMm)} mm cannot be wound to ${fourDigits(helixDiameterM)} m: the helix must be twice as wide`,
+						`helixDiameterM of ${fourDigits(helixDiameterM)} m is too small for a tube of ${fourDigits(innerDiameterMm)} mm; send at least twice the inner diameter`,
 					),
 				]
 			: [],
 	);
 
-/** Lagging holds no more water than its moisture factor was given for, as laid and once wet. */
+/** Insulation holds no more water than its moisture factor covers, both now and after rain. */
 const moistureKnown: LossesRule = ({ loop, wetMoistFraction }) =>
 	(["supply", "return"] as const).flatMap((name): readonly RuleFault[] => {
 		const { insulation } = loop[name];
@@ -75,14 +83,14 @@ const moistureKnown: LossesRule = ({ loop, wetMoistFraction }) =>
 				? [
 						outOfRange(
 							"/wetMoistFraction",
-							`${fourDigits(wetMoistFraction)} is more water than is known of ${insulation.material}, on the ${name}: at most ${most}`,
+							`wetMoistFraction of ${fourDigits(wetMoistFraction)} is above the known range of ${insulation.material} on the ${name}; send at most ${most}`,
 						),
 					]
 				: []),
 		];
 	});
 
-/** What a request for a loop's losses must keep to. */
+/** Rules of a loop-losses request. */
 export const LOOP_RULES: readonly LossesRule[] = [
 	temperaturesKnown,
 	returnBelowSupply,
