@@ -7,7 +7,7 @@ import type { TankCoolingResponse } from "./response.ts";
 type Answer = z.input<typeof TankCoolingResponse>;
 
 const DAY_H = 24;
-const ECODESIGN = "C"; // class whose limit a new tank keeps, Regulation (EU) 814/2013, Annex II, 2.1
+const ECODESIGN = "C"; // class whose limit a new tank must keep, Regulation (EU) 814/2013, Annex II, 2.1
 
 export function wireHoursUntil(
 	{ limitsC, surroundings }: TankCoolingPlan,

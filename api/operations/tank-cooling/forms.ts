@@ -9,15 +9,15 @@ import type { TankCoolingResponse } from "./response.ts";
 
 type Answer = z.output<typeof TankCoolingResponse>;
 
-const APART = 0.07; // [-] of the height, so that the words on two dashed lines don't touch
+const LEAST_GAP = 0.07; // [-] of the height, so that the labels of two dashed lines don't touch
 const ONE_TEMPERATURE = 0.5; // [K] within which top and bottom are one line
-const EVERY = [1, 2, 3, 6, 12, 24]; // [h] between marks
-const MOST_MARKS = 12;
+const MARK_STEPS = [1, 2, 3, 6, 12, 24]; // [h] between marks
+const MAX_MARKS = 12;
 
 const whole = (value: number) => String(Math.round(value)).replace("-", "−");
 const tenth = (value: number) => String(Math.round(value * 10) / 10).replace("-", "−");
 
-/** The forms besides JSON in which a tank's cooling is told. */
+/** Forms of the response besides JSON. */
 export const tankCoolingForms = {
 	chart: (answer: Answer, request: TankCoolingRequest) => svgText(titled(chart(answer, request))),
 	table: ({ series }: Answer) => seriesTable(series),
@@ -28,11 +28,11 @@ function chart(answer: Answer, request: TankCoolingRequest) {
 	const layered = top.some((t, i) => t - bottom[i]! > ONE_TEMPERATURE);
 	const shown = [...mean, ...(layered ? [...top, ...bottom] : [])];
 	const left = { unit: "°C", low: Math.min(...shown), high: Math.max(...shown) };
-	const levels = dashed(answer, left);
+	const levels = levelsOf(answer, left);
 	return drawDay(
 		{
-			title: `A tank that stands for ${tenth(request.durationH)} hours`,
-			description: described(answer, request),
+			title: `Cooling of a tank over ${tenth(request.durationH)} hours`,
+			description: descriptionOf(answer, request),
 			axis: axisOf(answer),
 			left: { ...left, low: Math.min(left.low, ...levels.map(({ value }) => value)) },
 			curves: [
@@ -41,7 +41,7 @@ function chart(answer: Answer, request: TankCoolingRequest) {
 				...(layered ? [{ ...AS_LINE, role: "sky" as const, label: "bottom", values: bottom }] : []),
 			],
 			levels,
-			moments: moments(answer),
+			moments: momentsOf(answer),
 			...{ number: whole, clock: (hour: number) => `${hour} h` },
 		},
 		under(PAPER),
@@ -53,51 +53,51 @@ const AS_LINE = { filled: false, side: "left" } as const;
 /** Hours since the start along the axis. */
 function axisOf({ series }: Answer): DayAxis {
 	const hours = series.elapsedMin.at(-1)! / 60;
-	const every = EVERY.find((step) => hours / step <= MOST_MARKS) ?? EVERY.at(-1)!;
+	const every = MARK_STEPS.find((step) => hours / step <= MAX_MARKS) ?? MARK_STEPS.at(-1)!;
 	const marks = Array.from({ length: Math.floor(hours / every + 1e-9) + 1 }, (_, i) => i * every);
 	return { minutes: series.elapsedMin, hours: marks.map((hour) => ({ at: hour * 60, hour })) };
 }
 
-/** The temperatures asked for that lie on the drawing, as far apart as their words need. */
-function dashed({ hoursUntilC }: Answer, { low, high }: DayChart["left"]): DayChart["levels"] {
+/** The requested temperatures within the drawing, far enough apart for their labels. */
+function levelsOf({ hoursUntilC }: Answer, { low, high }: DayChart["left"]): DayChart["levels"] {
 	const shown = hoursUntilC
-		.filter(({ hours }) => hours !== 0) // one that it starts under is told in words
+		.filter(({ hours }) => hours !== 0) // the description names one that the tank starts below
 		.map(({ temperatureC }) => temperatureC)
 		.sort((a, b) => b - a);
 	const found: number[] = [];
 	for (const limit of shown) {
 		const last = found.at(-1);
-		const apart = last === undefined || last - limit > APART * (high - low);
+		const apart = last === undefined || last - limit > LEAST_GAP * (high - low);
 		if (apart && limit <= high && limit >= low - (high - low) / 2) found.push(limit);
 	}
 	return found.map((value) => ({ value, label: `${tenth(value)} °C` }));
 }
 
-/** The last of them that the tank falls under while it is watched. */
-function moments({ hoursUntilC }: Answer): DayChart["moments"] {
+/** The last of them that the tank falls below within the requested duration. */
+function momentsOf({ hoursUntilC }: Answer): DayChart["moments"] {
 	const reached = hoursUntilC
 		.filter(({ hours }) => hours !== undefined && hours > 0)
 		.sort((a, b) => b.hours! - a.hours!);
 	return reached.slice(0, 1).map(({ hours, temperatureC }) => ({
 		at: hours! * 60,
 		value: temperatureC,
-		label: `under ${tenth(temperatureC)} °C after ${tenth(hours!)} h`,
+		label: `below ${tenth(temperatureC)} °C after ${tenth(hours!)} h`,
 	}));
 }
 
-const NOT_YET = { later: "not in this time", never: "never" } as const;
+const NOT_YET = { later: "not in this period", never: "never" } as const;
 
-function described(
+function descriptionOf(
 	{ hoursUntilC, surroundingsC, series, lossKwh }: Answer,
 	{ untilAt }: TankCoolingRequest,
 ): string {
 	const falls = hoursUntilC.map(({ temperatureC, outcome, hours }) => {
 		const when = outcome === "reached" ? `after ${tenth(hours!)} h` : NOT_YET[outcome];
-		return `under ${tenth(temperatureC)} °C ${when}`;
+		return `below ${tenth(temperatureC)} °C ${when}`;
 	});
 	return [
-		`The mean of the tank goes from ${whole(series.tankMeanC[0]!)} to ${whole(series.tankMeanC.at(-1)!)} °C; around it are ${whole(surroundingsC)} °C.`,
-		`Its ${untilAt} falls ${falls.join(", ")}.`,
-		`It loses ${lossKwh.toFixed(2)} kWh.`,
+		`The mean temperature of the tank goes from ${whole(series.tankMeanC[0]!)} to ${whole(series.tankMeanC.at(-1)!)} °C; its surroundings are at ${whole(surroundingsC)} °C.`,
+		`The ${untilAt} temperature falls ${falls.join(", ")}.`,
+		`The tank loses ${lossKwh.toFixed(2)} kWh.`,
 	].join(" ");
 }

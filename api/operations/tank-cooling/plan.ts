@@ -15,7 +15,7 @@ import { type Assumed, type Completed, sentOr } from "../../wire/defaults.ts";
 import { toSi } from "../../wire/units.ts";
 import type { TankCoolingRequest } from "./request.ts";
 
-/** A request for a tank's cooling as the core wants it. */
+/** A tank-cooling request in the terms of the core. */
 export interface TankCoolingPlan {
 	readonly tank: Tank;
 	readonly conditions: StandingConditions;
@@ -24,12 +24,12 @@ export interface TankCoolingPlan {
 	readonly weatherproof: boolean;
 	readonly wall: WallMaterialId;
 	readonly air: DayAir;
-	readonly limitsC: readonly number[]; // in the order sent [°C]
+	readonly limitsC: readonly number[]; // in the order of the request [°C]
 }
 
 const START_C = 60; // [°C] hot from a day of sun
 
-/** What can be designed of a tank on its own, and what had to be assumed for it. */
+/** The tank as designed, with the values assumed for it. */
 export interface CoolingDesigns {
 	readonly tank: Tank;
 	readonly assumed: readonly Assumed[];
@@ -41,12 +41,12 @@ export function coolingDesigns({ tank: sent }: TankCoolingRequest): CoolingDesig
 		start === undefined
 			? sentOr(undefined, "/tank/startTemperatureC", START_C, practice("hot from a day of sun"))
 			: { value: start, assumed: [] };
-	const mains = toSi.celsius(START_C); // none: the tank has its start temperature
+	const mains = toSi.celsius(START_C); // not used: the tank has a start temperature
 	const tank = designTank(sparseTank({ ...sent, startTemperatureC: value }), mains);
 	return { tank: tank.design, assumed: [...assumed, ...wireAssumed(tank.assumed)] };
 }
 
-/** @param sent  the request as it came */
+/** @param sent  the request as received */
 export function tankCoolingPlan(
 	request: TankCoolingRequest,
 	{ tank, assumed }: CoolingDesigns,

@@ -5,41 +5,48 @@ import { Tank } from "../../parts/tank.ts";
 import { assume } from "../../wire/defaults.ts";
 import { celsius, hours, metresPerSecond, minutes } from "../../wire/units.ts";
 
-const MOST_LIMITS = 20;
-const limit = celsius("Of the tank.", -40, 150);
+const MAX_LIMITS = 20;
+const limit = celsius("Tank temperature.", -40, 150);
 
 export const TankCoolingRequest = z
 	.strictObject({
 		tank: Tank,
 		...air,
 		windMPerS: assume(
-			metresPerSecond("Wind at the tank; a tank in a room stands in still air.", 0, 40),
+			metresPerSecond("Wind speed at the tank. A tank in a room is in still air.", 0, 40),
 			2,
 			practice("a light breeze"),
 		),
-		durationH: assume(hours("How long it stands.", 0.5, 168), 24, practice("a day and a night without sun")),
+		durationH: assume(
+			hours("Time over which the tank cools.", 0.5, 168),
+			24,
+			practice("a day and a night without sun"),
+		),
 		seriesStepMin: assume(
-			minutes("Between rows of the answer's series; at most 672 rows.", 5, 1440),
+			minutes("Time between rows of the series, which has at most 672 rows.", 5, 1440),
 			30,
 			practice("48 rows a day"),
 		),
 		untilC: assume(
-			z.union([limit, z.array(limit).min(1).max(MOST_LIMITS)]).meta({
-				description: "Temperatures whose hour is asked for: one, or many.",
+			z.union([limit, z.array(limit).min(1).max(MAX_LIMITS)]).meta({
+				description:
+					"Temperatures for which the time until the tank falls below them is computed: one number or a list.",
 				"x-unit": "°C",
 			}),
 			[60, 55, 50, 45, 40],
-			practice("from safe against Legionella down to a warm shower"),
+			practice("from safe against Legionella to a warm shower"),
 		),
 		untilAt: assume(
-			z.enum(["mean", "top"]).meta({ description: "Which of the tank's temperatures counts." }),
+			z
+				.enum(["mean", "top"])
+				.meta({ description: "Tank temperature that is compared with `untilC`: the mean or the top layer." }),
 			"mean",
-			practice("what the whole tank holds"),
+			practice("the mean shows the heat in the whole tank"),
 		),
 	})
 	.openapi("TankCoolingRequest", {
 		description:
-			"A tank on its own, standing: nothing is drawn, the loop rests. Its start temperature is 60 °C unless given.",
+			"A tank on its own at rest: no water is drawn and the loop is off. Its start temperature is 60 °C when omitted.",
 	});
 
 export type TankCoolingRequest = z.output<typeof TankCoolingRequest>;

@@ -14,79 +14,102 @@ import {
 } from "../../wire/units.ts";
 
 const CLASSES = ["A+", "A", "B", "C", "D", "E", "F", "G"] as const;
-const column = (field: z.ZodNumber) => z.array(field);
+const column = (field: z.ZodNumber) => z.array(field).meta({ description: field.description });
 
 const HoursUntil = z
 	.strictObject({
-		temperatureC: celsius("As asked."),
+		temperatureC: celsius("Temperature of `untilC` in the request."),
 		outcome: z.enum(["reached", "later", "never"]).meta({
 			description:
-				"Whether the tank falls under it in this time, later than that, or never, because its surroundings are as warm.",
+				"When the tank falls below the temperature. `reached`: within the requested duration. `later`: after it. `never`: its surroundings are as warm or warmer.",
 		}),
 		hours: hours(
-			"From the start until it is first under it; 0 if it starts so. Absent unless reached.",
+			"Time from the start until the tank first falls below the temperature; 0 if it starts below. Present only when `outcome` is `reached`.",
 		).optional(),
 	})
-	.openapi("HoursUntil");
+	.openapi("HoursUntil", { description: "Time until the tank falls below a temperature." });
 
 const ClassLimit = z.strictObject({
-	energyClass: z.enum(CLASSES),
-	belowW: watts("Most standing loss, not itself in the class."),
+	energyClass: z.enum(CLASSES).meta({ description: "Energy class of EU 812/2013." }),
+	belowW: watts("Standing loss below which a tank is in this class or a better one."),
 });
 
 const Standing = z
 	.strictObject({
-		standingLossW: watts("At 65 °C inside and 20 °C in still air around: 45 K."),
-		standingLossKwhPerDay: kilowattHours("The same over a day."),
-		lossCoefficientWPerK: wattsPerKelvin("At those temperatures."),
-		storageVolumeL: litres("Of the vessel, which the class goes by."),
+		standingLossW: watts(
+			"Standing loss with 65 °C inside and still air of 20 °C around: a difference of 45 K.",
+		),
+		standingLossKwhPerDay: kilowattHours(
+			"Standing loss in a day, with 65 °C inside and still air of 20 °C around.",
+		),
+		lossCoefficientWPerK: wattsPerKelvin(
+			"Heat loss coefficient with 65 °C inside and still air of 20 °C around.",
+		),
+		storageVolumeL: litres("Storage volume of the tank, which sets the limits of its energy class."),
 		energyClass: z.enum(CLASSES).meta({
-			description: "Of EU 812/2013, the letter on the label. From 500 L up no label is asked: see `methods`.",
+			description:
+				"Energy class of EU 812/2013, the letter on the label. From 500 L, no label is required: see `methods`.",
 		}),
 		classLimits: z.array(ClassLimit).meta({
 			description:
-				"Standing losses that part the classes at this volume, the best first; above the last is G.",
+				"Limits of the energy classes at this volume, the best class first. From the last limit up, the class is G.",
 		}),
 		ecodesignLimitW: watts(
-			"Most that EU 814/2013, Annex II, 2.1 allows a new tank up to 2000 L: the end of class C.",
+			"Greatest standing loss that EU 814/2013, Annex II, 2.1 allows for a new tank up to 2000 L: the limit of class C.",
 		),
-		withinEcodesignLimit: z.boolean().meta({ description: "Whether it loses no more than that." }),
+		withinEcodesignLimit: z
+			.boolean()
+			.meta({ description: "Whether the standing loss is within `ecodesignLimitW`." }),
 	})
 	.openapi("StandingLoss", {
-		description: "The tank under the conditions of its label, wherever it stands.",
+		description: "Standing loss of the tank under the conditions of its energy label, wherever the tank is.",
 	});
 
 const CoolingSeries = z
 	.strictObject({
-		stepMin: minutes("Between one row and the next; the last may be nearer."),
-		elapsedMin: column(minutes("Since the start.")),
-		tankMeanC: column(celsius("Mean of the layers.")),
-		tankTopC: column(celsius("Top layer.")),
-		tankBottomC: column(celsius("Bottom layer.")),
+		stepMin: minutes("Time between rows; the last interval may be shorter."),
+		elapsedMin: column(minutes("Time since the start.")),
+		tankMeanC: column(celsius("Mean temperature of the tank.")),
+		tankTopC: column(celsius("Temperature of the tank's top layer.")),
+		tankBottomC: column(celsius("Temperature of the tank's bottom layer.")),
 		tankLossW: column(
-			watts("To the surroundings, the mean since the row before; of the first row as it begins."),
+			watts(
+				"Mean heat loss to the surroundings since the previous row; in the first row, the heat loss at the start.",
+			),
 		),
 	})
-	.openapi("CoolingSeries", { description: "The tank in columns, one row per step." });
+	.openapi("CoolingSeries", {
+		description: "Tank temperatures and heat loss over time in columns, one row per step.",
+	});
 
 export const TankCoolingResponse = z
 	.strictObject({
-		lossCoefficientWPerK: wattsPerKelvin("Of the shell and its fittings at the start, where it stands."),
-		timeConstantH: hours("In which its excess over the surroundings would fall to 37 %."),
-		heatCapacityKjPerK: kilojoulesPerKelvin("Of water and shell."),
-		surfaceTemperatureC: celsius("Of its outside at the start."),
-		surroundingsC: celsius("Of the air around it."),
-		lossKwh: kilowattHours("Over the whole time."),
-		lossKwhPerDay: kilowattHours("The same, as a mean over a day."),
-		endTemperatureC: celsius("Mean at the end."),
-		layerTemperaturesC: column(celsius("Of a layer.")).meta({ description: "At the end, top first." }),
-		hoursUntilC: z.array(HoursUntil).meta({ description: "When it falls under each temperature asked for." }),
+		lossCoefficientWPerK: wattsPerKelvin(
+			"Heat loss coefficient of the tank's shell and fittings at the start, in its real surroundings.",
+		),
+		timeConstantH: hours(
+			"Time in which the tank's excess temperature over its surroundings would fall to 37 %.",
+		),
+		heatCapacityKjPerK: kilojoulesPerKelvin("Heat capacity of the water and the shell."),
+		surfaceTemperatureC: celsius("Temperature of the tank's outer surface at the start."),
+		surroundingsC: celsius("Temperature of the air around the tank."),
+		lossKwh: kilowattHours("Heat lost by the tank over the requested duration."),
+		lossKwhPerDay: kilowattHours("Heat lost by the tank per day, on average over the requested duration."),
+		endTemperatureC: celsius("Mean temperature of the tank at the end."),
+		layerTemperaturesC: column(celsius("Temperature of one layer at the end.")).meta({
+			description: "Temperatures of the tank's layers at the end, top first.",
+		}),
+		hoursUntilC: z
+			.array(HoursUntil)
+			.meta({ description: "Time until the tank falls below each temperature of `untilC`." }),
 		standing: Standing,
 		series: CoolingSeries,
-		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
+		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
 		assumed: z
 			.array(Assumed)
-			.meta({ description: "Every value that the request left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("TankCoolingResponse");

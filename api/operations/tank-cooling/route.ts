@@ -15,16 +15,16 @@ export const tankCoolingOperation = operation({
 	path: "/v1/tank/cooling",
 	operationId: "getTankCooling",
 	tag: "Tank",
-	summary: "How a tank cools while it stands",
+	summary: "Cooling of a tank at rest",
 	description: [
-		"The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,",
-		"and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.",
+		"Computes the cool-down curve of a stratified tank, its heat loss coefficient and the hours until it falls below given temperatures.",
+		"The response includes the standing loss at 45 K and the energy class of EU 812/2013. Only the volume is required.",
 	].join("\n"),
 	input: TankCoolingRequest,
 	output: TankCoolingResponse,
 	examples: {
 		night: {
-			summary: "200 L, layered, through a winter night on a roof",
+			summary: "200 L, stratified, through a winter night on a roof",
 			value: {
 				tank: {
 					volumeL: 200,
@@ -39,9 +39,9 @@ export const tankCoolingOperation = operation({
 				untilAt: "top",
 			},
 		},
-		least: { summary: "The least that must be said", value: { tank: { volumeL: 150 } } },
+		least: { summary: "The smallest valid request", value: { tank: { volumeL: 150 } } },
 		indoors: {
-			summary: "300 L in a cellar, thickly lagged, over three days",
+			summary: "300 L in a cellar, with thick insulation, over three days",
 			value: {
 				tank: {
 					volumeL: 300,

@@ -18,24 +18,24 @@ const rowsWithinTime: CoolingRule = ({ durationH, seriesStepMin }) =>
 		? [
 				contradictory(
 					"/seriesStepMin",
-					`a row every ${fourDigits(seriesStepMin)} min does not fit into ${fourDigits(durationH)} h`,
+					`seriesStepMin of ${fourDigits(seriesStepMin)} min is longer than durationH of ${fourDigits(durationH)} h; send a shorter step`,
 				),
 			]
 		: [];
 
-const MOST_ROWS = 672; // a week by quarter hours
+const MAX_ROWS = 672; // a week by quarter hours
 
 const rowsBounded: CoolingRule = ({ durationH, seriesStepMin }) => {
 	const rows = Math.ceil(toSi.hours(durationH) / toSi.minutes(seriesStepMin));
-	const detail = `${rows} rows are more than the ${MOST_ROWS} that one request may ask: take longer steps or less time`;
-	return rows > MOST_ROWS ? ["durationH", "seriesStepMin"].map((name) => tooLarge(`/${name}`, detail)) : [];
+	const detail = `durationH and seriesStepMin make ${rows} rows, more than the limit of ${MAX_ROWS}; send a longer step or a shorter duration`;
+	return rows > MAX_ROWS ? ["durationH", "seriesStepMin"].map((name) => tooLarge(`/${name}`, detail)) : [];
 };
 
 const dryEnough: CoolingRule = ({ tank }) => mostMoisture("/tank/insulation", tank.insulation);
 
 const liquidAtStart: CoolingRule = ({ elevationM }, designs) => startBelowBoiling(designs, elevationM);
 
-/** What a request for a tank's cooling must keep to. */
+/** Rules of a tank-cooling request. */
 export const COOLING_RULES: readonly CoolingRule[] = [
 	fillWithinVolume,
 	tankDimensions,
