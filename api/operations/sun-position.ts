@@ -20,11 +20,11 @@ const Query = z.strictObject({
 	latitude: fromQuery(degrees("Latitude, north positive.", -90, 90)),
 	longitude: fromQuery(degrees("Longitude, east positive.", -180, 180)),
 	time: oneOrMany(
-		instantFromQuery(instant("One instant, or many by repeating the parameter.")),
+		instantFromQuery(instant("Instant to compute. Repeat the parameter for several instants.")),
 		LIMITS.instantsPerRequest.value,
 	),
 	elevationM: assume(
-		fromQuery(metres("Elevation above sea level: thinner air bends and dims the light less.", -430, 9000)),
+		fromQuery(metres("Elevation above sea level. Thinner air refracts and dims the light less.", -430, 9000)),
 		0,
 		practice("sea level"),
 	),
@@ -32,17 +32,17 @@ const Query = z.strictObject({
 
 const Position = z
 	.strictObject({
-		time: z.string().openapi({ description: "The instant as it was asked for.", format: "date-time" }),
+		time: z.string().openapi({ description: "Instant of the request.", format: "date-time" }),
 		apparentAltitudeDeg: degrees(
-			"Altitude at which the sun's centre is seen, with refraction at the site's standard pressure; below the horizon the refraction of the horizon itself is kept.",
+			"Apparent altitude of the sun's centre, with refraction at the site's standard pressure. Below the horizon, the refraction at the horizon is used.",
 		),
-		trueAltitudeDeg: degrees("Altitude without refraction."),
-		azimuthDeg: degrees("Clockwise from north: east 90, south 180."),
+		trueAltitudeDeg: degrees("Altitude of the sun's centre without refraction."),
+		azimuthDeg: degrees("Azimuth of the sun, clockwise from north: east 90, south 180."),
 		airMass: ratio(
-			"Air in the way against air overhead (Kasten & Young). Absent while the sun is down.",
+			"Relative air mass: air along the path of the light, relative to air overhead (Kasten & Young). Absent while the sun is down.",
 		).optional(),
 		absoluteAirMass: ratio(
-			"The same against the air over sea level. Absent while the sun is down.",
+			"Absolute air mass: air along the path of the light, relative to air overhead at sea level. Absent while the sun is down.",
 		).optional(),
 		extraterrestrialNormalWPerM2: wattsPerSquareMetre(
 			"Irradiance outside the atmosphere on a plane that faces the sun.",
@@ -52,12 +52,16 @@ const Position = z
 
 const Response = z
 	.strictObject({
-		latitude: degrees("As asked."),
-		longitude: degrees("As asked."),
-		elevationM: metres("As asked or assumed."),
-		positions: z.array(Position).openapi({ description: "One for each time, in the order asked." }),
-		assumed: z.array(Assumed),
-		sources: z.array(z.string()),
+		latitude: degrees("Latitude of the request, north positive."),
+		longitude: degrees("Longitude of the request, east positive."),
+		elevationM: metres("Elevation above sea level, as sent or assumed."),
+		positions: z
+			.array(Position)
+			.openapi({ description: "Position of the sun at each instant, in the order of the request." }),
+		assumed: z
+			.array(Assumed)
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		sources: z.array(z.string()).meta({ description: "Publications behind the numbers." }),
 	})
 	.openapi("SunPositions");
 
@@ -66,10 +70,10 @@ export const sunPosition = operation({
 	path: "/v1/sun/position",
 	operationId: "getSunPosition",
 	tag: "Sun",
-	summary: "Where the sun stands",
+	summary: "Position of the sun",
 	description: [
-		"Apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or many.",
-		"Altitude and azimuth hold within 0.02° for 1990 to 2050.",
+		"Computes apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or several.",
+		"Altitude and azimuth are accurate within 0.02° from 1990 to 2050.",
 	].join("\n"),
 	input: Query,
 	output: Response,

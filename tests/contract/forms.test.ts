@@ -146,7 +146,7 @@ it("a night without end is drawn as well", async () => {
 	const night = "/v1/sun/day?latitude=69.65&longitude=18.96&elevationM=10&date=2025-12-21";
 	const text = await (await app.request(night, { headers: { accept: "image/svg+xml" } })).text();
 	expect(elements(text).length).toBeGreaterThan(10);
-	expect(text).toContain(">Clear sky on 2025-12-21. The sun stays down all day.</text>");
+	expect(text).toContain(">Clear sky on 2025-12-21. The sun stays below the horizon all day.</text>");
 	expect(text).not.toContain("NaN");
 });
 
@@ -172,14 +172,14 @@ it("an operation with one form answers in that alone", async () => {
 describe("/v1/tank/cooling", () => {
 	const drawn = async (body: object) => (await posted("/v1/tank/cooling", body, "image/svg+xml")).text();
 
-	it("draws each temperature asked for as a dashed line, and a ring where the tank falls under one", async () => {
+	it("draws each requested temperature as a dashed line, and a ring where the tank falls below one", async () => {
 		const svg = await drawn({ ...COOLING, untilC: [67, 64, 45, -20] });
 		const dashes = elements(svg).filter(({ attributes }) => attributes.includes('stroke-dasharray="6 4"'));
 		expect(dashes).toHaveLength(3); // none far below the drawing
 		expect(elements(svg).filter(({ tag }) => tag === "circle")).toHaveLength(1);
 		expect(svg).toContain(">67 °C</text>");
-		expect(svg).toMatch(/>under 64 °C after [\d.]+ h<\/text>/);
-		expect(svg).toMatch(/under 45 °C not in this time/);
+		expect(svg).toMatch(/>below 64 °C after [\d.]+ h<\/text>/);
+		expect(svg).toMatch(/below 45 °C not in this period/);
 	});
 
 	it("draws one line of a tank that has one temperature", async () => {

@@ -2,7 +2,7 @@ import type { SunDayProfile } from "../../../src/index.ts";
 import { isoText, isoTexts } from "../../wire/time-zone.ts";
 import { fromSi } from "../../wire/units.ts";
 import type { SunDayResponse } from "./response.ts";
-import type { Season, Stretch } from "./seasons.ts";
+import type { Period, Season } from "./seasons.ts";
 
 const OUTCOMES = { riseAndSet: "riseAndSet", alwaysUp: "polarDay", alwaysDown: "polarNight" } as const;
 
@@ -22,9 +22,9 @@ export function daylightOf({ day, columns }: SunDayProfile, zone: string) {
 	};
 }
 
-/** What a square metre gets in the day, tracked and fixed. */
+/** Irradiation per square metre over the day, tracked and fixed. */
 export function dailyOf({ trackedBeam, fixedPlane }: SunDayProfile): SunDayResponse["daily"] {
-	const { beam, total } = fixedPlane!; // a plane always comes with the request
+	const { beam, total } = fixedPlane!; // the request always has a plane
 	return {
 		trackedBeamKwhPerM2: fromSi.kilowattHours(trackedBeam),
 		planeBeamKwhPerM2: fromSi.kilowattHours(beam),
@@ -46,17 +46,17 @@ function tiltOf(tilt: Tilt, from: string, to: string): SunDayResponse["bestTilt"
 	};
 }
 
-/** The best fixed tilt of the day and of the stretches of the calendar around it. */
+/** The best fixed tilt of the day and of the calendar periods around it. */
 export function bestTiltsOf(
 	profile: SunDayProfile,
 	date: string,
-	stretches: readonly Stretch[],
+	periods: readonly Period[],
 ): SunDayResponse["bestTilt"] {
-	const tilts = stretches.map(({ name, from, to }, i) => ({
+	const tilts = periods.map(({ name, from, to }, i) => ({
 		name,
 		best: tiltOf(profile.bestTilts[i], from, to),
 	}));
-	const named = (wanted: Stretch["name"]) => tilts.find(({ name }) => name === wanted)!.best;
+	const named = (wanted: Period["name"]) => tilts.find(({ name }) => name === wanted)!.best;
 	return {
 		day: tiltOf(profile.bestTiltOfDay, date, date),
 		month: named("month"),

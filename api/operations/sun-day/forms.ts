@@ -8,7 +8,7 @@ import type { SunDayResponse } from "./response.ts";
 
 const whole = (value: number) => String(Math.round(value));
 
-/** The forms besides JSON in which a day of sun is told. */
+/** Forms of the response besides JSON. */
 export const sunDayForms = {
 	chart: (answer: SunDayResponse) => svgText(titled(chart(answer))),
 	table: ({ series }: SunDayResponse) => seriesTable(series),
@@ -24,7 +24,7 @@ function chart(answer: SunDayResponse) {
 	return drawDay(
 		{
 			title: `Clear sky on ${date}${ALL_DAY[daylight] && `. ${ALL_DAY[daylight]}`}`,
-			description: described(answer),
+			description: descriptionOf(answer),
 			axis: dayAxis(series.time, marksWithin(PAPER.width, clockOfHour(22))),
 			left: { unit: "W/m²", low: 0, high: Math.max(...beam, ...onPlane, 1000) },
 			curves: [
@@ -45,12 +45,12 @@ function chart(answer: SunDayResponse) {
 }
 
 const ALL_DAY = {
-	polarDay: "The sun stays up all day.",
-	polarNight: "The sun stays down all day.",
+	polarDay: "The sun stays above the horizon all day.",
+	polarNight: "The sun stays below the horizon all day.",
 	riseAndSet: "",
 };
 
-function described({
+function descriptionOf({
 	daylight,
 	sunrise,
 	sunset,
@@ -65,8 +65,8 @@ function described({
 			: ALL_DAY[daylight];
 	return [
 		rises,
-		`At noon, ${clockTime(noon)}, it stands ${noonAltitudeDeg.toFixed(1)}° high.`,
-		`A tracked square metre gets ${daily.trackedBeamKwhPerM2.toFixed(1)} kWh of beam, the fixed plane ${daily.planeTotalKwhPerM2.toFixed(1)} kWh of all light.`,
+		`At solar noon, ${clockTime(noon)}, its altitude is ${noonAltitudeDeg.toFixed(1)}°.`,
+		`Each square metre receives ${daily.trackedBeamKwhPerM2.toFixed(1)} kWh of beam when tracked, ${daily.planeTotalKwhPerM2.toFixed(1)} kWh of all light on the fixed plane.`,
 		`Times are local (${timeZone}).`,
 	].join(" ");
 }

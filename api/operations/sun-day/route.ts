@@ -10,15 +10,15 @@ import { operation } from "../operation.ts";
 import { bestTiltsOf, dailyOf, daylightOf, seriesOf } from "./answer.ts";
 import { sunDayForms } from "./forms.ts";
 import { SunDayResponse } from "./response.ts";
-import { stretchesOf } from "./seasons.ts";
+import { periodsOf } from "./seasons.ts";
 
 const Query = z.strictObject({
 	latitude: fromQuery(degrees("Latitude, north positive.", -90, 90)),
 	longitude: fromQuery(degrees("Longitude, east positive.", -180, 180)),
-	date: calendarDate("The day, by the local calendar."),
+	date: calendarDate("Day by the local calendar of the site."),
 	elevationM: assume(
 		fromQuery(
-			metres("Elevation above sea level. Name it: each 1000 m adds some 7 % of beam at noon.", -430, 9000),
+			metres("Elevation above sea level. Send it: each 1000 m adds about 7 % of beam at noon.", -430, 9000),
 		),
 		0,
 		practice("sea level"),
@@ -27,13 +27,14 @@ const Query = z.strictObject({
 		.string()
 		.refine(isTimeZone, "must be the IANA name of a time zone, such as Asia/Kolkata")
 		.meta({
-			description: "IANA time zone. Looked up from the coordinates when left out, which errs near borders.",
+			description:
+				"IANA time zone. When omitted, it is looked up from the coordinates, which can be wrong near borders.",
 		})
 		.optional(),
 	linkeTurbidity: assume(
 		fromQuery(
 			ratio(
-				"Linke turbidity at air mass 2: 2 very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy.",
+				"Linke turbidity at air mass 2: 2 for very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy.",
 				1,
 				12,
 			),
@@ -42,18 +43,22 @@ const Query = z.strictObject({
 		unconfirmed(handbook("clear warm air", "Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48")),
 	),
 	albedo: assume(
-		fromQuery(ratio("Share of light that the ground throws back.", 0, 1)),
+		fromQuery(ratio("Share of light that the ground reflects.", 0, 1)),
 		0.2,
 		practice("dry ground and grass"),
 	),
 	tiltDeg: fromQuery(
-		degrees("Tilt of the fixed plane from the horizontal. The latitude when left out.", 0, 90),
+		degrees("Tilt of the fixed plane from the horizontal. When omitted: the latitude.", 0, 90),
 	).optional(),
 	surfaceAzimuthDeg: fromQuery(
-		degrees("The way the fixed plane faces, clockwise from north. The equator when left out.", 0, 360),
+		degrees(
+			"Azimuth that the fixed plane faces, clockwise from north. When omitted: towards the equator.",
+			0,
+			360,
+		),
 	).optional(),
 	stepMin: assume(
-		fromQuery(minutes("Between the rows of the series.", 5, 60)),
+		fromQuery(minutes("Time between rows of the series.", 5, 60)),
 		30,
 		practice("48 steps to the day"),
 	),
@@ -64,17 +69,17 @@ export const sunDay = operation({
 	path: "/v1/sun/day",
 	operationId: "getSunDay",
 	tag: "Sun",
-	summary: "One clear day of sun",
+	summary: "Sun on one clear day",
 	description: [
-		"Sunrise, noon, sunset and day length; through the day the sun's direction, clear-sky beam and diffuse and what falls on a fixed plane;",
-		"the day's beam on a tracked aperture against that plane; the best fixed tilt for the day, month, seasons and year.",
-		"A polar day or night is an answer, not an error.",
+		"Computes sunrise, solar noon, sunset and day length. The series holds the sun's direction, clear-sky beam and diffuse irradiance, and irradiance on a fixed plane.",
+		"The response compares the day's beam on a tracked aperture with that plane, and includes the best fixed tilt for day, month, seasons and year.",
+		"A polar day or night returns 200 with its `daylight` outcome, not an error.",
 	].join("\n"),
 	input: Query,
 	output: SunDayResponse,
 	examples: {
 		winter: {
-			summary: "A winter day in Delhi, hour by hour",
+			summary: "Winter day in Delhi, hour by hour",
 			value: {
 				latitude: 28.6,
 				longitude: 77.2,
@@ -94,14 +99,14 @@ export const sunDay = operation({
 	forms: sunDayForms,
 	plan: planOf,
 	outcome: ({ site, profile }) => sunDayProfile(site, profile),
-	answer: ({ timeZone, plane, stretches }, profile, query) => {
+	answer: ({ timeZone, plane, periods }, profile, query) => {
 		const { latitude, longitude, elevationM, date, stepMin } = query;
 		return {
 			...{ latitude, longitude, elevationM, date, timeZone },
 			...daylightOf(profile, timeZone),
 			plane,
 			daily: dailyOf(profile),
-			bestTilt: bestTiltsOf(profile, date, stretches),
+			bestTilt: bestTiltsOf(profile, date, periods),
 			series: seriesOf(profile, timeZone, stepMin),
 			sources: SOURCES,
 		};
@@ -120,18 +125,18 @@ function planOf(query: Query) {
 		latitude >= 0 ? 180 : 0,
 		practice("towards the equator"),
 	);
-	const stretches = stretchesOf(date, latitude, zone.value);
+	const periods = periodsOf(date, latitude, zone.value);
 	const value = {
 		timeZone: zone.value,
 		plane: { tiltDeg: tilt.value, surfaceAzimuthDeg: azimuth.value },
-		stretches,
+		periods,
 		site: siteOf(query),
 		profile: {
 			time: instantOf(date, "12:00", zone.value),
 			turbidity: query.linkeTurbidity,
 			plane: { tilt: toSi.degrees(tilt.value), azimuth: toSi.degrees(azimuth.value) },
 			step: toSi.minutes(query.stepMin),
-			periods: stretches.map(({ start, end }) => ({ from: start, to: end })),
+			periods: periods.map(({ start, end }) => ({ from: start, to: end })),
 		},
 	};
 	return { value, assumed: [...zone.assumed, ...tilt.assumed, ...azimuth.assumed] };

@@ -4,7 +4,7 @@ import { instantOf } from "../../wire/time-zone.ts";
 export type Season = "winter" | "spring" | "summer" | "autumn";
 
 /** Whole months by the local calendar, with their instants. */
-export interface Stretch {
+export interface Period {
 	readonly name: "month" | "year" | Season;
 	readonly from: string; // first day
 	readonly to: string; // last day
@@ -15,9 +15,9 @@ export interface Stretch {
 const NORTHERN = ["winter", "spring", "summer", "autumn"] as const;
 const SOUTHERN = ["summer", "autumn", "winter", "spring"] as const;
 
-/** The stretches of the calendar around a date: its month, its year, and the four seasons as three whole months each,
+/** The calendar periods around a date: its month, its year, and the four seasons as three whole months each,
  *  from December of the year before, named for the hemisphere. */
-export function stretchesOf(date: string, latitude: number, zone: string): readonly Stretch[] {
+export function periodsOf(date: string, latitude: number, zone: string): readonly Period[] {
 	const [year, month] = date.split("-").map(Number) as [number, number, number];
 	const seasons = latitude >= 0 ? NORTHERN : SOUTHERN;
 	return [
@@ -28,7 +28,7 @@ export function stretchesOf(date: string, latitude: number, zone: string): reado
 }
 
 /** A run of whole months; month 0 is December of the year before. */
-function months(name: Stretch["name"], year: number, first: number, count: number, zone: string): Stretch {
+function months(name: Period["name"], year: number, first: number, count: number, zone: string): Period {
 	const from = firstOfMonth(year, first);
 	const next = firstOfMonth(year, first + count);
 	const start = instantOf(from, "00:00", zone);
