@@ -11,24 +11,24 @@ interface Item {
 	readonly body: Readonly<Record<string, unknown>>;
 }
 
-/** Many operations in one request: each answered as if asked alone, in order, one budget over all. */
+/** Many operations in one request: each is computed as if sent alone, in order, under one budget. */
 export const batchOf = (operations: readonly Operation[]) =>
 	basicOperation({
 		method: "post",
 		path: "/v1/batch",
 		operationId: "runBatch",
 		tag: "Service",
-		summary: "Many operations in one request",
+		summary: "Several operations in one request",
 		description: [
-			`Up to ${LIMITS.batchItems.value} items, each with an operation and its body; per item its result or its problem, in the same order.`,
-			"An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:",
-			"beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.",
+			`Runs up to ${LIMITS.batchItems.value} items, each with an operation and its body. Each item returns its result or its problem, in the same order.`,
+			"A failed item does not affect the others. The estimated cost of all items is checked before any is computed.",
+			"A batch above `computingBudget` is refused as a whole; `/v1/meta` lists the cost of each operation. A batch cannot contain a batch.",
 		].join("\n"),
 		input: batchRequest(operations),
 		output: BatchResponse,
 		examples: {
 			kettles: {
-				summary: "Water at three elevations, one of them out of bounds",
+				summary: "Boiling points at three elevations, one of them out of bounds",
 				value: {
 					items: [
 						{ operation: "getBoilingPoint", body: { elevationM: 0 } },
@@ -38,7 +38,7 @@ export const batchOf = (operations: readonly Operation[]) =>
 				},
 			},
 			dish: {
-				summary: "A dish's optics and the sun it would see",
+				summary: "Optics of a dish, and the position of the sun",
 				value: {
 					items: [
 						{ operation: "getDishOptics", body: { dish: { diameterM: 1.8 } } },
@@ -53,27 +53,27 @@ export const batchOf = (operations: readonly Operation[]) =>
 		maxAge: 0,
 		cost: 0, // its items' costs, by `estimate`
 		estimate: (body) => costOf(operations, body.items as readonly Item[]),
-		composite: (sent, means) => answersOf(operations, sent, means),
-		answer: async (_request, sent, means) => JSON.parse(await answersOf(operations, sent, means)),
+		composite: (sent, means) => batchText(operations, sent, means),
+		answer: async (_request, sent, means) => JSON.parse(await batchText(operations, sent, means)),
 	});
 
-/** The batch's answer as text, at once where all of it is light. The items' answers, which can be long, go into it as they are. */
-function answersOf(operations: readonly Operation[], sent: unknown, means: Means): Maybe<string> {
-	const { items } = sent as { readonly items: readonly Item[] }; // as sent: a checked copy would lose odd keys that an item's own check must see
-	const { answers, keep, release } = collected(means);
-	/** Answers from an item on, until one has to be waited for or the turn is over. */
+/** The response as text, without a promise where every item is cheap. Item texts can be long and are inserted unparsed. */
+function batchText(operations: readonly Operation[], sent: unknown, means: Means): Maybe<string> {
+	const { items } = sent as { readonly items: readonly Item[] }; // unparsed: a parsed copy would lose unknown keys that the item's own schema must refuse
+	const { texts, keep, release } = textStore(means);
+	/** Runs items from an index on, until one returns a promise or the turn is over. */
 	const from = (first: number): Maybe<string> => {
 		let untilPause = TURN;
 		for (let i = first; i < items.length; i++) {
 			if (untilPause <= 0) return pause().then(() => from(i));
 			const item = items[i]!;
 			const operation = operationOf(operations, item);
-			const answer = answered(operation, item, means);
+			const answer = itemText(operation, item, means);
 			if (answer instanceof Promise) return answer.then((text) => from(keep(text)));
 			keep(answer);
 			untilPause -= operation.cost;
 		}
-		return `{"items":[${answers.join(",")}],"cost":${costOf(operations, items)}}`;
+		return `{"items":[${texts.join(",")}],"cost":${costOf(operations, items)}}`;
 	};
 	try {
 		const text = from(0);
@@ -86,24 +86,24 @@ function answersOf(operations: readonly Operation[], sent: unknown, means: Means
 	}
 }
 
-/** The items' answers, held for the caller until they are let go of. No more is kept than one answer may have, nor than there is
- *  room for: then nothing is answered. */
-function collected({ settings: { answerBytes }, backlog }: Means) {
-	const answers: string[] = [];
-	let size = 0; // [bytes], a letter each
-	/** @returns  how many there are */
+/** Keeps the texts of items until they are released. Refuses the whole batch when they exceed the size of one response or the
+ *  memory for unsent responses. */
+function textStore({ settings: { answerBytes }, backlog }: Means) {
+	const texts: string[] = [];
+	let size = 0; // [bytes], one per character
+	/** @returns  number of texts kept */
 	const keep = (text: string): number => {
 		size += text.length;
 		backlog.hold(text.length);
 		if (size > answerBytes) throw tooLong(answerBytes);
-		if (backlog.isFull()) throw overloaded("Too many answers wait for their callers to take them");
-		return answers.push(text);
+		if (backlog.isFull()) throw overloaded("Too many responses wait for their clients to read them");
+		return texts.push(text);
 	};
-	return { answers, keep, release: () => backlog.release(size) };
+	return { texts, keep, release: () => backlog.release(size) };
 }
 
 function tooLong(most: number): ProblemError {
-	const detail = `The items' answers are longer than the ${most} bytes that one answer may have here; send them in several batches`;
+	const detail = `The results of the items exceed the limit of ${most} bytes for one response; send fewer items per batch`;
 	return new ProblemError("too-large", detail, [
 		{ in: "body", pointer: "/items", detail, code: "too_large" },
 	]);
@@ -112,33 +112,35 @@ function tooLong(most: number): ProblemError {
 const operationOf = (operations: readonly Operation[], item: Item) =>
 	operations.find(({ operationId }) => operationId === item.operation)!;
 
-/** What all items cost together. */
+/** Estimated cost of all items together. */
 function costOf(operations: readonly Operation[], items: readonly Item[]): number {
 	return items.reduce((sum, item) => sum + estimatedCost(operationOf(operations, item), item.body), 0);
 }
 
 const TURN = 10; // [cost units] of items between two pauses: some milliseconds
 
-/** Lets requests that wait have their turn. */
+/** Gives waiting requests their turn. */
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
-/** One item as the operation alone would answer it, a failure of the service itself among what it may answer. */
-function answered(operation: Operation, { body }: Item, { settings, compute, failed }: Means): Maybe<string> {
+/** Text of one item: the result or the problem that the operation alone would return, an internal failure included. */
+function itemText(operation: Operation, { body }: Item, { settings, compute, failed }: Means): Maybe<string> {
 	const isQuery = operation.method === "get";
-	const refused = (error: unknown): string => {
+	const problemText = (error: unknown): string => {
 		const known = problemFrom(error, isQuery ? "query" : "body");
 		if (known?.kind === "abandoned") throw known;
 		if (!known) failed(error);
-		const answer = itemProblem(known ?? new ProblemError("internal", "The service failed on this item"));
-		return JSON.stringify({ status: answer.status, problem: answer });
+		const failure = itemProblem(
+			known ?? new ProblemError("internal", "An internal error occurred in this item"),
+		);
+		return JSON.stringify({ status: failure.status, problem: failure });
 	};
 	try {
-		const sent = isQuery ? asParameters(body) : body;
+		const sent = isQuery ? queryParameters(body) : body;
 		const job = jobFor(operation, "application/json", sent, operation.path, settings.computingBudget);
 		const answer = after(compute(job), (text) => `{"status":200,"result":${text}}`);
-		return answer instanceof Promise ? answer.catch(refused) : answer;
+		return answer instanceof Promise ? answer.catch(problemText) : answer;
 	} catch (error) {
-		return refused(error);
+		return problemText(error);
 	}
 }
 
@@ -147,8 +149,8 @@ function itemProblem({ kind, message, errors }: ProblemError): ItemProblem {
 	return shared;
 }
 
-/** Parameters as a query would bring them: texts, or lists of texts. */
-function asParameters(body: Item["body"]): Readonly<Record<string, unknown>> {
+/** Parameters as in a query: texts, or lists of texts. */
+function queryParameters(body: Item["body"]): Readonly<Record<string, unknown>> {
 	const text = (value: unknown) =>
 		typeof value === "number" || typeof value === "boolean" ? String(value) : value;
 	const parameters: Record<string, unknown> = Object.create(null);

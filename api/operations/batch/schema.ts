@@ -3,7 +3,7 @@ import { LIMITS } from "../../config/limits.ts";
 import { Problem } from "../../problem/problem.ts";
 import type { Operation } from "../operation.ts";
 
-/** A request for many operations at once. An operation that is not in the list, the batch itself above all, is a fault of the contract. */
+/** A request for several operations. An operation outside the list, such as the batch itself, breaks the contract. */
 export const batchRequest = (operations: readonly Operation[]) =>
 	z
 		.strictObject({
@@ -11,24 +11,24 @@ export const batchRequest = (operations: readonly Operation[]) =>
 				.array(
 					z.strictObject({
 						operation: z.enum(operations.map(({ operationId }) => operationId)).meta({
-							description: "The operation's `operationId` in this contract.",
+							description: "`operationId` of the operation in this contract.",
 						}),
 						body: z.record(z.string(), z.unknown()).meta({
 							description:
-								"What the operation alone would be sent: its body, or the parameters of a GET (path and query) by name.",
+								"Input of the operation: the body of a POST, or the path and query parameters of a GET by name.",
 						}),
 					}),
 				)
 				.min(1)
 				.max(LIMITS.batchItems.value)
-				.meta({ description: "Each is answered by itself: one that fails leaves the others as they are." }),
+				.meta({ description: "Operations to run. A failed item does not affect the others." }),
 		})
 		.openapi("BatchRequest");
 
 const { instance: _instance, requestId: _requestId, ...shared } = Problem.shape;
 
 const ItemProblem = z.strictObject(shared).openapi("ItemProblem", {
-	description: "Why an item was not answered; the request id is the batch's.",
+	description: "Why an item failed. Its request id is that of the batch.",
 });
 
 export type ItemProblem = z.infer<typeof ItemProblem>;
@@ -39,18 +39,22 @@ export const BatchResponse = z
 			.array(
 				z.union([
 					z.strictObject({
-						status: z.literal(200),
+						status: z.literal(200).meta({ description: "HTTP status of the item." }),
 						result: z
 							.record(z.string(), z.unknown())
-							.meta({ description: "What the operation alone answers." }),
+							.meta({ description: "Response body of the operation." }),
 					}),
 					z.strictObject({
-						status: z.int().min(400).max(599).meta({ description: "The status the operation alone gives." }),
+						status: z
+							.int()
+							.min(400)
+							.max(599)
+							.meta({ description: "HTTP status that the operation alone would return." }),
 						problem: ItemProblem,
 					}),
 				]),
 			)
-			.meta({ description: "In the order of the request." }),
+			.meta({ description: "Result or problem of each item, in the order of the request." }),
 		cost: z
 			.int()
 			.meta({ description: "Estimated cost of all items, counted against `computingBudget` of /v1/meta." }),
