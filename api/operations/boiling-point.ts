@@ -10,51 +10,53 @@ import { fromQuery } from "../wire/query.ts";
 import { celsius, fromSi, kelvinDifference, kilopascals, metres, toSi } from "../wire/units.ts";
 import { basicOperation } from "./operation.ts";
 
-const GIVENS = ["elevationM", "pressureKpa", "boilingPointC"] as const;
+const INPUTS = ["elevationM", "pressureKpa", "boilingPointC"] as const;
 
 const Query = z
 	.strictObject({
 		elevationM: fromQuery(metres("Elevation above sea level.", -430, 11_000)).optional(),
 		pressureKpa: fromQuery(
-			kilopascals("Absolute pressure of the air at the place, not reduced to sea level.", 22.64, 106.59),
+			kilopascals("Absolute air pressure at the site, not reduced to sea level.", 22.64, 106.59),
 		).optional(),
 		boilingPointC: fromQuery(celsius("Boiling point of water in an open vessel.", 62.9, 101.4)).optional(),
 		thermometerUncertaintyK: fromQuery(
-			kelvinDifference("Plus or minus of the thermometer that the boiling point was read from.", 0, 5),
+			kelvinDifference("Uncertainty (±) of the thermometer that `boilingPointC` was read from.", 0, 5),
 		).optional(),
 	})
 	.superRefine((query, context) => {
 		if (query.thermometerUncertaintyK !== undefined && query.boilingPointC === undefined)
 			context.addIssue({
 				code: "custom",
-				message: "must come with boilingPointC, which it is the uncertainty of",
+				message: "thermometerUncertaintyK applies only to boilingPointC; send boilingPointC too or omit it",
 				path: ["thermometerUncertaintyK"],
 			});
-		const sent = GIVENS.filter((name) => query[name] !== undefined);
+		const sent = INPUTS.filter((name) => query[name] !== undefined);
 		if (sent.length === 1) return;
-		const count = sent.length === 0 ? "none is given" : `${sent.join(" and ")} are given`;
-		const message = `Give exactly one of ${GIVENS.join(", ")}; ${count}`;
+		const count = sent.length === 0 ? "none was sent" : `${sent.join(" and ")} were sent`;
+		const message = `Send exactly one of ${INPUTS.join(", ")}; ${count}`;
 		for (const name of sent) context.addIssue({ code: "custom", message, path: [name] });
 		if (sent.length === 0) context.addIssue({ code: "custom", message, path: [] });
 	});
 
 const Response = z
 	.strictObject({
-		given: z.enum(GIVENS).openapi({ description: "Which of the three was asked from." }),
-		elevationM: metres("Elevation above sea level, of the standard atmosphere unless given."),
-		pressureKpa: kilopascals("Absolute pressure of the air, of the standard atmosphere unless given."),
+		given: z.enum(INPUTS).openapi({ description: "Which of the three values the request sent." }),
+		elevationM: metres("Elevation above sea level, as sent or from the standard atmosphere."),
+		pressureKpa: kilopascals(
+			"Absolute air pressure: as sent, from the standard atmosphere, or from the boiling point.",
+		),
 		boilingPointC: celsius("Boiling point of water in an open vessel at that pressure."),
 		uncertainty: z
 			.strictObject({
-				elevationM: metres("Plus or minus."),
-				pressureKpa: kilopascals("Plus or minus."),
-				boilingPointK: kelvinDifference("Plus or minus."),
+				elevationM: metres("Uncertainty (±) of the elevation."),
+				pressureKpa: kilopascals("Uncertainty (±) of the air pressure."),
+				boilingPointK: kelvinDifference("Uncertainty (±) of the boiling point."),
 			})
 			.openapi({
 				description:
-					"How far weather moves each: ordinary weather moves the air's pressure by ±1.3 kPa. What follows from a measured pressure or boiling point without the standard atmosphere carries 0, or what `thermometerUncertaintyK` makes of it; weather and thermometer add in squares.",
+					"Uncertainty of each value due to weather: ordinary weather changes air pressure by ±1.3 kPa. A value that follows from a measured pressure or boiling point without the standard atmosphere has 0, or the effect of `thermometerUncertaintyK`. Weather and thermometer add in squares.",
 			}),
-		sources: z.array(z.string()).openapi({ description: "What the numbers rest on." }),
+		sources: z.array(z.string()).openapi({ description: "Publications behind the numbers." }),
 	})
 	.openapi("BoilingPoint");
 
@@ -65,26 +67,26 @@ export const boilingPoint = basicOperation({
 	tag: "Water",
 	summary: "Elevation, air pressure and boiling point",
 	description: [
-		"Takes exactly one of elevation, air pressure and boiling point, and answers all three.",
-		"Elevation and pressure are joined by the standard atmosphere, pressure and boiling point by the steam tables.",
-		"Weather moves the pressure, so an elevation found from a boiling point is rough: see `uncertainty`.",
-		"With the ± of the thermometer that is counted as well: half a kelvin is about 150 m, and so is ordinary weather.",
+		"Converts between elevation, air pressure and boiling point: send exactly one, the response has all three.",
+		"The standard atmosphere relates elevation and pressure; the steam tables relate pressure and boiling point.",
+		"Weather changes the pressure, so an elevation computed from a boiling point is rough: see `uncertainty`.",
+		"`thermometerUncertaintyK` adds the uncertainty of the thermometer. Half a kelvin is about 150 m, and so is ordinary weather.",
 	].join("\n"),
 	input: Query,
 	output: Response,
 	examples: {
-		elevation: { summary: "Where water boils at 3000 m", value: { elevationM: 3000 } },
+		elevation: { summary: "Boiling point at 3000 m", value: { elevationM: 3000 } },
 		thermometer: {
-			summary: "The same, read from a thermometer good to half a kelvin",
+			summary: "Elevation from a boiling point of 90 ± 0.5 °C",
 			value: { boilingPointC: 90, thermometerUncertaintyK: 0.5 },
 		},
-		boilingPoint: { summary: "How high a pot stands that boils at 90 °C", value: { boilingPointC: 90 } },
+		boilingPoint: { summary: "Elevation at which water boils at 90 °C", value: { boilingPointC: 90 } },
 	},
 	maxAge: 86_400,
 	cost: 1,
 	answer: (query) => {
 		const pressure = pressureOf(query);
-		const start = GIVENS.find((name) => query[name] !== undefined)!;
+		const start = INPUTS.find((name) => query[name] !== undefined)!;
 		return {
 			given: start,
 			elevationM: query.elevationM ?? elevationAtPressure(pressure),
@@ -102,14 +104,14 @@ export const boilingPoint = basicOperation({
 	},
 });
 
-/** Air pressure [Pa] from whichever of the three is given. */
+/** Air pressure [Pa] from the value that the request sends. */
 function pressureOf(query: z.output<typeof Query>): number {
 	if (query.pressureKpa !== undefined) return toSi.kilopascals(query.pressureKpa);
 	if (query.boilingPointC !== undefined) return saturationPressure(toSi.celsius(query.boilingPointC));
 	return standardPressure(query.elevationM!);
 }
 
-/** What weather and a thermometer together make of a boiling point that was read. */
+/** Uncertainty of a measured boiling point due to weather and thermometer. */
 function readingOf(boilingPointC: number, thermometerUncertaintyK: number) {
 	const read = measuredBoiling(toSi.celsius(boilingPointC), thermometerUncertaintyK);
 	return {
@@ -122,8 +124,8 @@ function readingOf(boilingPointC: number, thermometerUncertaintyK: number) {
 const WEATHER = 1300; // [Pa] swing of the air's pressure about the standard atmosphere; common practice, no source
 const STEP = 10; // [Pa] of the difference quotient
 
-/** What the weather's swing comes to in each of the three: its slope at this pressure, taken towards the middle of the range. */
-function uncertaintyOf(start: (typeof GIVENS)[number], pressure: number) {
+/** Uncertainty of each value due to weather: its slope at this pressure, with the step towards the middle of the range. */
+function uncertaintyOf(start: (typeof INPUTS)[number], pressure: number) {
 	const step = pressure > 60_000 ? -STEP : STEP;
 	const swing = (f: (pressure: number) => number) =>
 		Math.abs((f(pressure + step) - f(pressure)) / step) * WEATHER;

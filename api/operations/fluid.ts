@@ -30,43 +30,57 @@ import {
 import { operation } from "./operation.ts";
 
 const Query = z.strictObject({
-	id: z.enum(FLUID_IDS).meta({ description: "Name of the fluid; `GET /v1/fluids` lists them." }),
+	id: z.enum(FLUID_IDS).meta({ description: "Id of the fluid, from `GET /v1/fluids`." }),
 	fromC: fromQuery(
-		celsius("Coldest row. Left out: the coldest that is known of the fluid.", -60, 300),
+		celsius(
+			"Temperature of the coldest row. When omitted: the lowest known temperature of the fluid.",
+			-60,
+			300,
+		),
 	).optional(),
-	toC: fromQuery(celsius("Hottest row. Left out: the hottest that is known of it.", -60, 300)).optional(),
+	toC: fromQuery(
+		celsius(
+			"Temperature of the hottest row. When omitted: the highest known temperature of the fluid.",
+			-60,
+			300,
+		),
+	).optional(),
 	stepK: assume(
-		fromQuery(kelvinDifference("Between rows; the last may be nearer.", 0.5, 100)),
+		fromQuery(kelvinDifference("Temperature step between rows; the last step may be smaller.", 0.5, 100)),
 		10,
-		practice("a page of rows"),
+		practice("a table of one page"),
 	),
 });
 
-const column = (field: z.ZodNumber) => z.array(field);
+const column = (field: z.ZodNumber) => z.array(field).meta({ description: field.description });
 
 const Table = z
 	.strictObject({
-		temperatureC: column(celsius("Of the row.")),
-		densityKgPerM3: column(kilogramsPerCubicMetre("Mass of a cubic metre.")),
-		heatCapacityJPerKgK: column(joulesPerKilogramKelvin("Specific heat.")),
-		conductivityWPerMK: column(wattsPerMetreKelvin("Thermal conductivity.")),
-		dynamicViscosityPaS: column(pascalSeconds("Dynamic viscosity.")),
+		temperatureC: column(celsius("Temperature of the row.")),
+		densityKgPerM3: column(kilogramsPerCubicMetre("Density of the fluid.")),
+		heatCapacityJPerKgK: column(joulesPerKilogramKelvin("Specific heat capacity of the fluid.")),
+		conductivityWPerMK: column(wattsPerMetreKelvin("Thermal conductivity of the fluid.")),
+		dynamicViscosityPaS: column(pascalSeconds("Dynamic viscosity of the fluid.")),
 		kinematicViscosityMm2PerS: column(
-			squareMillimetresPerSecond("Kinematic viscosity; an oil's grade is that at 40 °C."),
+			squareMillimetresPerSecond("Kinematic viscosity of the fluid. At 40 °C it is the ISO grade of an oil."),
 		),
-		prandtl: column(ratio("Prandtl number.")),
+		prandtl: column(ratio("Prandtl number of the fluid.")),
 	})
 	.openapi("FluidTable", {
 		description:
-			"Properties in columns, one row per temperature. Between rows viscosity does not run straight: ask for closer rows instead of interpolating.",
+			"Properties in columns, one row per temperature. Viscosity is not linear between rows: request a smaller step instead of interpolating.",
 	});
 
 const Response = z
 	.strictObject({
 		fluid: WireFluid,
 		table: Table,
-		assumed: z.array(Assumed),
-		methods: z.array(Method).meta({ description: "What the columns rest on." }),
+		assumed: z
+			.array(Assumed)
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the columns, with their sources." }),
 	})
 	.openapi("FluidProperties");
 
@@ -75,17 +89,17 @@ export const fluidProperties = operation({
 	path: "/v1/fluids/{id}",
 	operationId: "getFluid",
 	tag: "Loop",
-	summary: "A fluid's properties over temperature",
+	summary: "Properties of a fluid over temperature",
 	description:
-		"Density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits, each with its source.",
+		"Returns density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits with their sources.",
 	input: Query,
 	output: Response,
 	examples: {
 		oil: {
-			summary: "A thin mineral oil from a cold morning to a hot noon",
+			summary: "Thin mineral oil from a cold morning to a hot noon",
 			value: { id: "mineralOilVg32", fromC: 0, toC: 160, stepK: 20 },
 		},
-		water: { summary: "All that is known of water", value: { id: "water" } },
+		water: { summary: "Water over its whole known range", value: { id: "water" } },
 	},
 	maxAge: 86_400,
 	cost: 1,
@@ -115,9 +129,9 @@ interface TablePlan {
 
 function planOf(query: z.output<typeof Query>): Completed<TablePlan> {
 	const fluid = fluidById(query.id);
-	const { low, high, within } = knownOf(fluid);
-	const from = sentOr(query.fromC, "/fromC", low, derived("the coldest that is known of this fluid"));
-	const to = sentOr(query.toC, "/toC", high, derived("the hottest that is known of this fluid"));
+	const { low, high, within } = knownRange(fluid);
+	const from = sentOr(query.fromC, "/fromC", low, derived("lowest known temperature of this fluid"));
+	const to = sentOr(query.toC, "/toC", high, derived("highest known temperature of this fluid"));
 	requireKnown({ fromC: from.value, toC: to.value }, low, high, fluid.name);
 	const temperatures = evenTemperatures(toSi.celsius(from.value), toSi.celsius(to.value), query.stepK);
 	return {
@@ -126,16 +140,16 @@ function planOf(query: z.output<typeof Query>): Completed<TablePlan> {
 	};
 }
 
-const DECIMALS = 6; // of a degree: rounds off what the way to kelvins and back leaves behind
+const DECIMALS = 6; // of a degree: removes the round-off of the conversion to kelvins and back
 
-/** The range of a fluid as a person would say it [°C], and a way back into it for what rounding puts beside it [K]. */
-function knownOf({ range: [low, high] }: Fluid) {
+/** The known range of a fluid [°C], and a function that keeps round-off inside it [K]. */
+function knownRange({ range: [low, high] }: Fluid) {
 	const celsius = (kelvin: number) => Number(fromSi.celsius(kelvin).toFixed(DECIMALS));
 	const within = (kelvin: number) => Math.min(Math.max(kelvin, low), high);
 	return { low: celsius(low), high: celsius(high), within };
 }
 
-/** Refuses rows of which nothing is known, and rows that run backwards. */
+/** Refuses rows outside the known range, and rows in falling order. */
 function requireKnown(
 	ends: { readonly fromC: number; readonly toC: number },
 	low: number,
@@ -144,7 +158,7 @@ function requireKnown(
 ): void {
 	const outside = (["fromC", "toC"] as const).filter((end) => !(ends[end] >= low && ends[end] <= high));
 	const detail = (end: "fromC" | "toC") =>
-		`${end} of ${ends[end]} °C lies outside what is known of ${name}: ${low} to ${high} °C`;
+		`${end} of ${ends[end]} °C is outside the known range of ${name}; send ${low} to ${high} °C`;
 	if (outside.length > 0)
 		throw new ProblemError(
 			"out-of-range",
@@ -152,7 +166,7 @@ function requireKnown(
 			outside.map((end) => ({ in: "query", parameter: end, detail: detail(end), code: "out_of_range" })),
 		);
 	if (ends.fromC > ends.toC) {
-		const backwards = `the rows would run from ${ends.fromC} °C down to ${ends.toC} °C; toC must not lie below fromC`;
+		const backwards = `toC of ${ends.toC} °C is below fromC of ${ends.fromC} °C; send a toC that is not below fromC`;
 		throw new ProblemError("contradictory", backwards, [
 			{ in: "query", parameter: "toC", detail: backwards, code: "contradictory" },
 		]);

@@ -4,30 +4,34 @@ import { ProblemError } from "../problem/problem.ts";
 import { NoQuery } from "../wire/query.ts";
 import { basicOperation } from "./operation.ts";
 
-const Live = z.strictObject({ status: z.enum(["live"]) }).openapi("Live");
+const Live = z
+	.strictObject({ status: z.enum(["live"]).meta({ description: "Always `live`." }) })
+	.openapi("Live", { description: "The process runs." });
 
 const Ready = z
 	.strictObject({
-		status: z.enum(["ready"]),
-		check: z.strictObject({
-			calculation: z.string(),
-			expected: z.number(),
-			computed: z.number(),
-			unit: z.string(),
-		}),
+		status: z.enum(["ready"]).meta({ description: "Always `ready`; otherwise the response is 503." }),
+		check: z
+			.strictObject({
+				calculation: z.string().meta({ description: "Name of the test calculation." }),
+				expected: z.number().meta({ description: "Published result of the test calculation." }),
+				computed: z.number().meta({ description: "Result computed by this service." }),
+				unit: z.string().meta({ description: "Unit of both results." }),
+			})
+			.meta({ description: "Test calculation against a published value." }),
 	})
-	.openapi("Ready");
+	.openapi("Ready", { description: "The service computes a published value correctly." });
 
 export const live = basicOperation({
 	method: "get",
 	path: "/health/live",
 	operationId: "getLiveness",
 	tag: "Service",
-	summary: "Whether the process answers",
-	description: "Answers as long as the process runs. Restart it when this fails.",
+	summary: "Liveness of the process",
+	description: "Returns 200 as long as the process runs. Restart the process when this fails.",
 	input: NoQuery,
 	output: Live,
-	examples: { plain: { summary: "No parameters", value: {} } },
+	examples: { plain: { summary: "Request without parameters", value: {} } },
 	maxAge: 0,
 	cost: 1,
 	constant: true,
@@ -43,12 +47,12 @@ export const ready = basicOperation({
 	path: "/health/ready",
 	operationId: "getReadiness",
 	tag: "Service",
-	summary: "Whether the service computes rightly",
+	summary: "Readiness of the service",
 	description:
-		"Computes the boiling point of water at 0.1 MPa and compares it with the release of IAPWS R7-97(2012), table 36. Send no traffic while this answers 503.",
+		"Computes the boiling point of water at 0.1 MPa and compares it with IAPWS R7-97(2012), table 36. Send no traffic while this returns 503.",
 	input: NoQuery,
 	output: Ready,
-	examples: { plain: { summary: "No parameters", value: {} } },
+	examples: { plain: { summary: "Request without parameters", value: {} } },
 	maxAge: 0,
 	cost: 1,
 	refusals: [503],
@@ -57,7 +61,7 @@ export const ready = basicOperation({
 		if (!(Math.abs(computed - CHECK_TEMPERATURE) <= CHECK_TOLERANCE))
 			throw new ProblemError(
 				"overloaded",
-				`Water boils at ${computed} K at 0.1 MPa here; the service computes wrongly`,
+				`The service computes a wrong boiling point of water at 0.1 MPa: ${computed} K`,
 				[],
 				{
 					"Retry-After": "30",

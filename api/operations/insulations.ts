@@ -8,48 +8,58 @@ const IDS = Object.keys(INSULATION_MATERIALS) as [InsulationId, ...InsulationId[
 const ROWS_C = [-20, 0, 10, 25, 50, 75, 100, 150, 200, 250, 300, 400, 500, 600, 700, 800];
 const SAMPLE_MOISTURE = 0.05;
 
+const column = (field: z.ZodNumber) => z.array(field).meta({ description: field.description });
+
 const Insulation = z
 	.strictObject({
-		id: z.enum(IDS).meta({ description: "Its name in requests." }),
-		name: z.string(),
-		validFromC: celsius("Coldest mean temperature of the layer that its conductivity was fitted to."),
-		validToC: celsius("Hottest mean temperature of the layer that its conductivity was fitted to."),
-		serviceLimitC: celsius("Hottest that its inner face bears in long service."),
+		id: z.enum(IDS).meta({ description: "Id of the material in requests." }),
+		name: z.string().meta({ description: "Name of the material in English." }),
+		validFromC: celsius("Lowest mean temperature of the insulation for which its conductivity is valid."),
+		validToC: celsius("Highest mean temperature of the insulation for which its conductivity is valid."),
+		serviceLimitC: celsius("Highest temperature of the insulation's inner face in long service."),
 		conductivity: z
 			.strictObject({
-				meanTemperatureC: z.array(celsius("Half-way between the layer's two faces.")),
-				conductivityWPerMK: z.array(wattsPerMetreKelvin("Dry.")),
+				meanTemperatureC: column(
+					celsius("Mean temperature of the insulation: half-way between its two faces."),
+				),
+				conductivityWPerMK: column(wattsPerMetreKelvin("Thermal conductivity of the dry insulation.")),
 			})
-			.meta({ description: "Thermal conductivity in columns, within the valid range." }),
-		densityKgPerM3: kilogramsPerCubicMetre("Of the layer as sold."),
+			.meta({
+				description: "Thermal conductivity over mean temperature in columns, within the valid range.",
+			}),
+		densityKgPerM3: kilogramsPerCubicMetre("Density of the insulation as sold."),
 		moistureFactor: ratio(
-			"f of ISO 10456: damp lagging conducts e^(f·ψ) times as well as dry, ψ the water in it by volume. 0 where it takes up none.",
+			"Moisture conversion factor f of ISO 10456. Moist insulation conducts e^(f·ψ) times as much heat as dry, with ψ its water by volume. 0 where it absorbs none.",
 		),
-		mostMoistFraction: ratio("Water by volume up to which the factor holds."),
-		wetOverDry: ratio("Conductivity with 5 % of water by volume, over dry."),
-		hazard: z
-			.enum(["none", "fibreDust", "carcinogenicFibre"])
-			.meta({ description: "To whoever cuts it: nothing, dust of fibres, or fibres that may cause cancer." }),
-		source: z.string().meta({ description: "Of its conductivity and its moisture factor." }),
+		mostMoistFraction: ratio("Largest volume fraction of water for which `moistureFactor` is valid."),
+		wetOverDry: ratio("Conductivity with 5 % of water by volume, divided by dry conductivity."),
+		hazard: z.enum(["none", "fibreDust", "carcinogenicFibre"]).meta({
+			description: "Hazard when cutting the material: none, fibre dust, or fibres that may cause cancer.",
+		}),
+		source: z.string().meta({ description: "Publications that conductivity and moisture factor come from." }),
 	})
-	.openapi("InsulationMaterial", { description: "A kind of lagging, generic for the trade." });
+	.openapi("InsulationMaterial", { description: "A kind of insulation, generic for the trade." });
 
-const Response = z.strictObject({ insulations: z.array(Insulation) }).openapi("Insulations");
+const Response = z
+	.strictObject({
+		insulations: z.array(Insulation).meta({ description: "Insulation materials that requests can name." }),
+	})
+	.openapi("Insulations");
 
 export const insulations = basicOperation({
 	method: "get",
 	path: "/v1/insulations",
 	operationId: "getInsulations",
 	tag: "Loop",
-	summary: "Lagging of the trade",
+	summary: "Insulation materials",
 	description: [
-		"Conductivity over temperature, service limit, what moisture does to it, and what it does to whoever cuts it.",
-		"Kinds of lagging, not products. The conductivities lie in the middle of what products of the named standard declare: ± 8 %.",
-		"Above 60 °C vapour carries further heat through wet open-cell lagging, two to four times as much in all (common practice, no source).",
+		"Lists conductivity over temperature, service limit, effect of moisture and hazard when cutting for each insulation material.",
+		"These are kinds of insulation, not products. The conductivities are mid-range for products of the named standard: ± 8 %.",
+		"Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all (common practice, no source).",
 	].join("\n"),
 	input: NoQuery,
 	output: Response,
-	examples: { all: { summary: "No parameters", value: {} } },
+	examples: { all: { summary: "Request without parameters", value: {} } },
 	maxAge: 86_400,
 	cost: 1,
 	answer: () => ({ insulations: IDS.map(wireMaterial) }),

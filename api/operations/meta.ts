@@ -6,30 +6,39 @@ import { basicOperation, type Operation } from "./operation.ts";
 
 const Limit = z
 	.strictObject({
-		name: z.string(),
-		value: z.number(),
-		unit: z.string(),
-		meaning: z.string(),
-		beyond: z.string().openapi({ description: "What answers a request beyond it." }),
+		name: z.string().meta({ description: "Name of the limit." }),
+		value: z.number().meta({ description: "Value of the limit, in `unit`." }),
+		unit: z.string().meta({ description: "Unit of the limit." }),
+		meaning: z.string().meta({ description: "Quantity that the limit bounds." }),
+		beyond: z
+			.string()
+			.openapi({ description: "Response to a request above the limit: status and kind of problem." }),
 	})
-	.openapi("Limit");
+	.openapi("Limit", { description: "A limit in force in this deployment." });
 
 const Meta = z
 	.strictObject({
 		service: z.string().openapi({ description: "Version of the service." }),
 		contract: z
 			.string()
-			.openapi({ description: "Version of the contract: the first number changes when a client breaks." }),
-		data: z.string().openapi({ description: "Version of the tables the service carries." }),
-		limits: z.array(Limit),
-		costs: z.array(z.strictObject({ operation: z.string(), cost: z.int() })).openapi({
-			description:
-				"What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40), a step finer than 120 s, layers, and draws that turn the tank over often multiply it; a test run counts by its rows.",
-		}),
+			.openapi({ description: "Version of the contract. The first number changes with breaking changes." }),
+		data: z.string().openapi({ description: "Version of the data tables of the service." }),
+		limits: z.array(Limit).meta({ description: "Every limit in force in this deployment." }),
+		costs: z
+			.array(
+				z.strictObject({
+					operation: z.string().meta({ description: "`operationId` of the operation." }),
+					cost: z.int().meta({ description: "Basic cost of the operation in cost units." }),
+				}),
+			)
+			.openapi({
+				description:
+					"Cost of each operation, counted against `computingBudget`; one unit is about a millisecond. A range multiplies it by 40. A step finer than 120 s, more layers, and draws that turn the tank over often also multiply it. The cost of a test run depends on its rows.",
+			}),
 	})
-	.openapi("Meta");
+	.openapi("Meta", { description: "Versions, limits and costs of this deployment." });
 
-/** @param operations  whose costs it states; asked for when it is answered, as it is one of them */
+/** @param operations  listed with their costs; a function, since the list includes this operation */
 export const metaOf = (operations: () => readonly Operation[]) =>
 	basicOperation({
 		method: "get",
@@ -37,21 +46,25 @@ export const metaOf = (operations: () => readonly Operation[]) =>
 		operationId: "getMeta",
 		tag: "Service",
 		summary: "Versions and limits",
-		description: "The versions of service, contract and data, and every limit in force.",
+		description:
+			"Returns the versions of service, contract and data, every limit in force, and the cost of each operation.",
 		input: NoQuery,
 		output: Meta,
-		examples: { plain: { summary: "No parameters", value: {} } },
+		examples: { plain: { summary: "Request without parameters", value: {} } },
 		maxAge: 3600,
 		cost: 1,
 		answer: (_query, _sent, { settings }) => ({
 			...VERSIONS,
-			limits: [...Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })), ...chosen(settings)],
+			limits: [
+				...Object.entries(LIMITS).map(([name, limit]) => ({ name, ...limit })),
+				...deploymentLimits(settings),
+			],
 			costs: operations().map(({ operationId, cost }) => ({ operation: operationId, cost })),
 		}),
 	});
 
-/** What this deployment chose, as far as a caller can meet it. */
-function chosen(settings: Settings) {
+/** The settings of this deployment that clients can run into. */
+function deploymentLimits(settings: Settings) {
 	return Object.entries(SETTINGS).flatMap(([name, setting]) => {
 		const { unit, meaning } = setting;
 		if (!("beyond" in setting)) return [];

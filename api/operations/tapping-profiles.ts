@@ -11,52 +11,58 @@ import { celsius, fromSi, kilowattHours, litres, litresPerMinute, toSi } from ".
 import { basicOperation } from "./operation.ts";
 
 const IDS = TAPPING_PROFILE_IDS as readonly [TappingProfileId, ...TappingProfileId[]];
-const MAINS_C = 10; // [°C] that the litres count from, EN 16147 (from memory)
+const MAINS_C = 10; // [°C] mains temperature behind the litres, EN 16147 (from memory)
 
 const ProfileDraw = z
 	.strictObject({
-		time: z.string().meta({ description: "When the tap opens, local time.", examples: ["07:00"] }),
-		energyKwh: kilowattHours("Heat above the mains."),
-		flowLPerMin: litresPerMinute("Least flow."),
-		usefulTemperatureC: celsius("From which heat counts."),
+		time: z.string().meta({ description: "Local time at which the draw starts.", examples: ["07:00"] }),
+		energyKwh: kilowattHours("Heat of the draw above mains temperature."),
+		flowLPerMin: litresPerMinute("Minimum flow of the draw."),
+		usefulTemperatureC: celsius("Temperature from which heat counts as useful."),
 		peakTemperatureC: celsius(
-			"To be reached during the draw. Absent where the regulation names none.",
+			"Temperature to reach during the draw. Absent where the regulation names none.",
 		).optional(),
 	})
-	.openapi("ProfileDraw");
+	.openapi("ProfileDraw", { description: "One draw of hot water in a tapping profile." });
 
 const TappingProfile = z
 	.strictObject({
-		id: z.enum(IDS).meta({ description: "Its name in requests." }),
-		referenceEnergyKwh: kilowattHours("Heat of the day: Q_ref, the sum of the draws."),
-		litresAt40C: litres("Mixed water of 40 °C that carries that heat, mains of 10 °C."),
-		litresAt60C: litres("Hot water of 60 °C that carries it, mains of 10 °C."),
-		draws: z.array(ProfileDraw),
-		validFor: z.string().meta({ description: "What it stands for, and for what it does not." }),
-		source: z.string(),
+		id: z.enum(IDS).meta({ description: "Id of the profile in requests." }),
+		referenceEnergyKwh: kilowattHours("Heat of the day Q_ref: the sum of all draws."),
+		litresAt40C: litres("Mixed water of 40 °C that carries the heat of the day, with mains of 10 °C."),
+		litresAt60C: litres("Hot water of 60 °C that carries the heat of the day, with mains of 10 °C."),
+		draws: z.array(ProfileDraw).meta({ description: "Draws of the day in order of time." }),
+		validFor: z.string().meta({
+			description: "Scope of the profile: the use that it represents, and the use that it does not.",
+		}),
+		source: z.string().meta({ description: "Publication that the profile comes from." }),
 	})
-	.openapi("TappingProfile", { description: "A published day of hot water use." });
+	.openapi("TappingProfile", { description: "A published profile of hot water use over one day." });
 
-const Response = z.strictObject({ profiles: z.array(TappingProfile) }).openapi("TappingProfiles");
+const Response = z
+	.strictObject({
+		profiles: z.array(TappingProfile).meta({ description: "Tapping profiles that requests can name." }),
+	})
+	.openapi("TappingProfiles");
 
 export const tappingProfiles = basicOperation({
 	method: "get",
 	path: "/v1/tapping-profiles",
 	operationId: "getTappingProfiles",
 	tag: "Tank",
-	summary: "Published days of hot water use",
+	summary: "Published profiles of hot water use",
 	description:
-		"The load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL, row by row, with the day's heat and the litres that carry it. Name one in `draw.profile`.",
+		"Lists the load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL: every draw, the heat of the day and the litres that carry it. Send an id in `draw.profile`.",
 	input: NoQuery,
 	output: Response,
-	examples: { all: { summary: "No parameters", value: {} } },
+	examples: { all: { summary: "Request without parameters", value: {} } },
 	maxAge: 86_400,
 	cost: 1,
 	answer: () => ({ profiles: IDS.map(wireProfile) }),
 });
 
 const VALID =
-	"One user of the size, household or building, on any day, mains of 10 °C; scale it for several. A type for tests, not a measured household.";
+	"One household or building of this size on any day, with mains of 10 °C; scale it for several. A profile for tests, not a measured household.";
 const two = (whole: number) => String(whole).padStart(2, "0");
 
 function wireProfile(id: TappingProfileId): z.input<typeof TappingProfile> {

@@ -75,7 +75,11 @@ describe("a boiling point read from a thermometer", () => {
 describe("400", () => {
 	it("wants exactly one of the three", async () => {
 		expect((await refusal("/v1/boiling-point")).errors).toEqual([
-			{ in: "query", detail: expect.stringContaining("none is given"), code: "broken_rule" },
+			{
+				in: "query",
+				detail: "Send exactly one of elevationM, pressureKpa, boilingPointC; none was sent",
+				code: "broken_rule",
+			},
 		]);
 		const both = await refusal("/v1/boiling-point?elevationM=0&pressureKpa=101.3");
 		expect(both.errors?.map(({ parameter }) => parameter)).toEqual(["elevationM", "pressureKpa"]);
