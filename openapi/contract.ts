@@ -12,25 +12,26 @@ import { FAULT_RESPONSES, HEADERS, headersOf, otherResponses } from "./responses
 import { SECURITY_SCHEMES, securityOf } from "./security.ts";
 
 const TAGS = [
-	{ name: "Sun", description: "Where the sun stands, and what a clear sky lets through." },
-	{ name: "Water", description: "Air pressure and the boiling point." },
-	{ name: "Dish", description: "The mirror, and the receiver in its focus." },
-	{ name: "Loop", description: "Pipes, pump, fluids and lagging." },
-	{ name: "Tank", description: "Heating and cooling of the water store." },
-	{ name: "Plant", description: "The whole plant, sized and compared." },
+	{ name: "Sun", description: "Position of the sun, and radiation from a clear sky." },
+	{ name: "Water", description: "Air pressure and boiling point of water." },
+	{ name: "Dish", description: "Optics of the mirror, and losses of the receiver in its focus." },
+	{ name: "Loop", description: "Pipes, pump, fluids and insulation." },
+	{ name: "Tank", description: "Heating and cooling of the hot water tank." },
+	{ name: "Plant", description: "Sizing and comparison of the complete plant." },
 	{ name: "Service", description: "Versions, limits, health and this contract." },
 ];
 
 const DESCRIPTION = `Sizes solar water heaters driven by a tracking dish: sun → sky → dish → receiver → loop → coil → tank → tap.
 
-**Units** stand at the end of each name: \`elevationM\`, \`flowLPerMin\`, \`temperatureC\`, \`differenceK\`. Ratios run from 0 to 1. Azimuths run clockwise from north.
-**Left out** values are filled with the defaults shown here, and each answer lists them in \`assumed\`. Unknown names are faults, never ignored.
-**Numbers** are rounded to eight significant digits. The same request gives the same bytes.
-**Problems** are \`application/problem+json\` (RFC 9457), with every fault of the request at once.
-**Keys** go in \`X-Api-Key\`, where a deployment gives them out. **Rates** are told in \`RateLimit\` and \`RateLimit-Policy\`, where it limits them; a 429 or a shed 503 says in \`Retry-After\` when to come back.`;
+**Units** are at the end of each field name: \`elevationM\`, \`flowLPerMin\`, \`temperatureC\`, \`differenceK\`. Ratios are 0 to 1. Azimuths are clockwise from north.
+**Omitted values** get the defaults shown here, and each response lists them in \`assumed\`. Unknown fields and parameters are errors, never ignored.
+**Numbers** are rounded to eight significant digits. The same request returns the same bytes.
+**Errors** are \`application/problem+json\` (RFC 9457) and list every fault of the request at once.
+**Keys** go in the header \`X-Api-Key\`, where a deployment issues them.
+**Rate limits**, where a deployment sets them, are in the headers \`RateLimit\` and \`RateLimit-Policy\`. On a 429 or 503, \`Retry-After\` is the time until the next attempt.`;
 
-/** One operation with its examples run, so that what the contract shows is what the service says. */
-async function documented(operation: Operation) {
+/** One operation with its examples run, so that the contract shows the real responses. */
+async function operationRoute(operation: Operation) {
 	const answers: Record<string, Example> = {};
 	for (const [name, { summary, value }] of Object.entries(operation.examples)) {
 		const input = operation.input.parse(operation.method === "get" ? asQuery(value) : value);
@@ -49,7 +50,7 @@ async function documented(operation: Operation) {
 				: { body: { ...json(input, examples), required: true } },
 		responses: {
 			200: {
-				description: "The answer.",
+				description: "Result of the operation.",
 				headers: headersOf(path),
 				content: { ...json(output, answers).content, ...(operation.forms && OTHER_FORMS) },
 			},
@@ -59,16 +60,16 @@ async function documented(operation: Operation) {
 
 const OTHER_FORMS = {
 	"image/svg+xml": {
-		schema: z.string().openapi({ description: "A chart of the series, with title and description." }),
+		schema: z.string().openapi({ description: "Chart of the series, with title and description." }),
 	},
 	"text/csv": {
 		schema: z
 			.string()
-			.openapi({ description: "The series as a table (RFC 4180), each column's unit in its header." }),
+			.openapi({ description: "Series as a table (RFC 4180), with the unit of each column in its header." }),
 	},
 };
 
-/** The parts of a GET's input: what stands in its path, and its query. */
+/** The input of a GET: its path parameters and its query. */
 function parameters(path: string, input: z.ZodObject) {
 	const names = pathNames(path);
 	if (names.length === 0) return { query: input };
@@ -79,7 +80,7 @@ function parameters(path: string, input: z.ZodObject) {
 	return { params: part(true), query: part(false) };
 }
 
-/** An example's values as they stand in a query. */
+/** The values of an example as query parameters. */
 export function asQuery(value: Example["value"]): Record<string, string | string[]> {
 	return Object.fromEntries(
 		Object.entries(value).map(([name, one]) => [name, Array.isArray(one) ? one.map(String) : String(one)]),
@@ -91,7 +92,7 @@ function documentRoute({ path, operationId, summary, mediaTypes }: Document) {
 	return createRoute({
 		...{ method: "get", path, operationId, summary, description: summary, tags: ["Service"] },
 		security: securityOf(path),
-		responses: { 200: { description: "The text.", headers: headersOf(path), content } },
+		responses: { 200: { description: "Content of the document.", headers: headersOf(path), content } },
 	});
 }
 
@@ -99,8 +100,8 @@ const shapeOf = (type: string) => (type === "application/json" ? z.looseObject({
 
 type Contract = ReturnType<OpenAPIHono["getOpenAPI31Document"]>;
 
-/** Puts the examples of a query on its parameters, and the problems an operation can answer with among its responses. */
-function complete(contract: Contract): void {
+/** Adds examples to query parameters, and problem responses to operations. */
+function addExamplesAndProblems(contract: Contract): void {
 	for (const operation of operations) {
 		const entry = contract.paths?.[operation.path]?.[operation.method];
 		if (!entry) throw new Error(`${operation.operationId} is missing from the contract`);
@@ -117,12 +118,12 @@ function complete(contract: Contract): void {
 		);
 }
 
-/** The contract, built from the schemas that check the requests. */
+/** The contract, built from the schemas that validate requests. */
 export async function contract(): Promise<Contract> {
 	const app = new OpenAPIHono();
 	const registry = app.openAPIRegistry;
 	registry.register("Problem", Problem);
-	for (const operation of operations) registry.registerPath(await documented(operation));
+	for (const operation of operations) registry.registerPath(await operationRoute(operation));
 	for (const document of documents) registry.registerPath(documentRoute(document));
 	const built = app.getOpenAPI31Document({
 		openapi: "3.1.0",
@@ -132,10 +133,10 @@ export async function contract(): Promise<Contract> {
 			description: DESCRIPTION,
 			license: { name: "MIT", url: "https://spdx.org/licenses/MIT.html" },
 		},
-		servers: [{ url: "/", description: "The server that this contract was read from" }],
+		servers: [{ url: "/", description: "Server of this contract" }],
 		tags: TAGS.filter(({ name }) => name === "Service" || operations.some(({ tag }) => tag === name)),
 	});
-	complete(built);
+	addExamplesAndProblems(built);
 	const named = JSON.stringify(built.paths);
 	const responses = Object.fromEntries(
 		Object.entries(FAULT_RESPONSES).filter(([name]) => named.includes(`/responses/${name}"`)),

@@ -11,7 +11,7 @@ const HEADER = `/**
 import type { Answer, AnswerIn, Body, CallOptions, FormOptions, OtherForm, Query } from "./method.ts";
 `;
 
-/** The SDK's name for an operation: a verb stays (\`warmUpTank\`), a bare "get" goes (\`getSunDay\` → \`sunDay\`). */
+/** The SDK's name for an operation: its `operationId` without a leading "get" (`getSunDay` → `sunDay`, `warmUpTank`). */
 export function methodName(operationId: string): string {
 	const rest = /^get([A-Z].*)$/.exec(operationId)?.[1];
 	return rest === undefined ? operationId : rest[0]!.toLowerCase() + rest.slice(1);
@@ -46,7 +46,7 @@ export function sdkOperations({ paths, components }: Contract): string {
 	);
 	return [
 		HEADER,
-		"/** The service's operations as functions. Each resolves to its answer, or rejects with a RaykettleProblem when the service refuses. */",
+		"/** The operations of the service as methods. Each resolves to the response body, or rejects with a RaykettleProblem. */",
 		"export interface Raykettle {",
 		types.join("\n"),
 		"}",
@@ -70,7 +70,7 @@ function hasRequired(operation: Operation, schemas: Readonly<Record<string, unkn
 	return required.length > 0;
 }
 
-/** Whether an operation answers in a form besides JSON. */
+/** Whether an operation has a media type besides JSON. */
 function hasOtherForm({ responses }: Operation): boolean {
 	const answer = responses?.["200"];
 	return Object.keys((answer && "content" in answer && answer.content) || {}).length > 1;

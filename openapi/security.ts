@@ -1,26 +1,26 @@
-/** How a caller shows who it is. */
+/** Authentication of clients. */
 export const SECURITY_SCHEMES = {
 	apiKey: {
 		type: "apiKey" as const,
 		in: "header" as const,
 		name: "X-Api-Key",
 		description: [
-			"A key of this deployment. One that begins with `rk_secret_` is for servers: keep it out of pages and apps, where it is refused.",
-			"One that begins with `rk_publishable_` is for web pages: anyone may read it, and it works on the origins it was made for alone.",
-			"Whether a request without a key is answered, and how many requests each caller may send, is for the deployment to say.",
+			"A key of this deployment. A key that begins with `rk_secret_` is for servers. Keep it out of pages and apps, where it is refused.",
+			"A key that begins with `rk_publishable_` is for web pages. Anyone can read it, and it works only on the origins it was issued for.",
+			"Each deployment decides whether a key is required, and how many requests a client can send.",
 		].join("\n"),
 	},
 };
 
 type Requirement = Record<keyof typeof SECURITY_SCHEMES, string[]> | Record<string, never>;
 
-/** With a key or without one: some deployments ask for it, others count by it. */
+/** With or without a key: some deployments require one, others use it only for rate limits. */
 const KEY_OR_NONE: Requirement[] = [{}, { apiKey: [] }];
 
-/** Paths under this one are guarded: keys, rates and load are looked at before anything else. Health, pages and the contract are open. */
+/** Paths under this prefix are guarded: key, rate and load are checked first. Health, pages and the contract are open. */
 const GUARDED = "/v1/";
 
-/** What a guard can answer instead of the operation. */
+/** Statuses that a guard can return instead of the operation. */
 export const GUARD_REFUSALS = [401, 403, 429, 503] as const;
 
 export const isGuarded = (path: string) => path.startsWith(GUARDED);
