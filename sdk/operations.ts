@@ -5,88 +5,88 @@
 
 import type { Answer, AnswerIn, Body, CallOptions, FormOptions, OtherForm, Query } from "./method.ts";
 
-/** The service's operations as functions. Each resolves to its answer, or rejects with a RaykettleProblem when the service refuses. */
+/** The operations of the service as methods. Each resolves to the response body, or rejects with a RaykettleProblem. */
 export interface Raykettle {
 	/**
-	 * Where the sun stands (`GET /v1/sun/position`)
+	 * Position of the sun (`GET /v1/sun/position`)
 	 *
-	 * Apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or many.
-	 * Altitude and azimuth hold within 0.02° for 1990 to 2050.
+	 * Computes apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or several.
+	 * Altitude and azimuth are accurate within 0.02° from 1990 to 2050.
 	 */
 	sunPosition(input: Query<"getSunPosition">, call?: CallOptions): Promise<Answer<"getSunPosition">>;
 	/**
-	 * One clear day of sun (`GET /v1/sun/day`)
+	 * Sun on one clear day (`GET /v1/sun/day`)
 	 *
-	 * Sunrise, noon, sunset and day length; through the day the sun's direction, clear-sky beam and diffuse and what falls on a fixed plane;
-	 * the day's beam on a tracked aperture against that plane; the best fixed tilt for the day, month, seasons and year.
-	 * A polar day or night is an answer, not an error.
+	 * Computes sunrise, solar noon, sunset and day length. The series holds the sun's direction, clear-sky beam and diffuse irradiance, and irradiance on a fixed plane.
+	 * The response compares the day's beam on a tracked aperture with that plane, and includes the best fixed tilt for day, month, seasons and year.
+	 * A polar day or night returns 200 with its `daylight` outcome, not an error.
 	 */
 	sunDay<F extends OtherForm<"getSunDay"> | undefined = undefined>(input: Query<"getSunDay">, call?: FormOptions<F>): Promise<AnswerIn<"getSunDay", F>>;
 	/**
 	 * Elevation, air pressure and boiling point (`GET /v1/boiling-point`)
 	 *
-	 * Takes exactly one of elevation, air pressure and boiling point, and answers all three.
-	 * Elevation and pressure are joined by the standard atmosphere, pressure and boiling point by the steam tables.
-	 * Weather moves the pressure, so an elevation found from a boiling point is rough: see `uncertainty`.
-	 * With the ± of the thermometer that is counted as well: half a kelvin is about 150 m, and so is ordinary weather.
+	 * Converts between elevation, air pressure and boiling point: send exactly one, the response has all three.
+	 * The standard atmosphere relates elevation and pressure; the steam tables relate pressure and boiling point.
+	 * Weather changes the pressure, so an elevation computed from a boiling point is rough: see `uncertainty`.
+	 * `thermometerUncertaintyK` adds the uncertainty of the thermometer. Half a kelvin is about 150 m, and so is ordinary weather.
 	 */
 	boilingPoint(input?: Query<"getBoilingPoint">, call?: CallOptions): Promise<Answer<"getBoilingPoint">>;
 	/**
-	 * What a dish makes of the beam (`POST /v1/dish/optics`)
+	 * Optical performance of a dish (`POST /v1/dish/optics`)
 	 *
-	 * Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.
-	 * The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
-	 * Of an off-axis dish on a polar axis also its aperture through the year.
+	 * Computes the mirror geometry, the size of the focal spot, the optical losses and the power at the focus. Only the size of the dish is required.
+	 * The curve weighs light caught against heat lost over receiver apertures. `bestAperture` has the greatest net power at the given oil temperature.
+	 * For an off-axis dish on a polar axis, the response includes its aperture through the year.
 	 */
 	dishOptics(input: Body<"getDishOptics">, call?: CallOptions): Promise<Answer<"getDishOptics">>;
 	/**
-	 * What a receiver keeps and loses (`POST /v1/receiver/losses`)
+	 * Heat balance of a receiver (`POST /v1/receiver/losses`)
 	 *
-	 * Balance of a cavity, an open coil, a glazed coil or a measured efficiency line, by path, over lists of oil temperatures, winds and tilts;
-	 * its straight efficiency line for each wind and tilt; wall and film temperature; and how hot it gets when the pump stops in full sun.
-	 * Give the dish that lights it, or `absorbedPowerW`.
+	 * Computes useful heat and losses by path over lists of oil temperatures, winds and tilts. The receiver is a cavity, an open coil, a glazed coil or a measured efficiency line.
+	 * The response includes wall and film temperatures, an efficiency line for each wind and tilt, and the stagnation temperature in full sun.
+	 * Send either `dish` or `absorbedPowerW`.
 	 */
 	receiverLosses(input?: Body<"getReceiverLosses">, call?: CallOptions): Promise<Answer<"getReceiverLosses">>;
 	/**
-	 * What pipes, fittings and pump lose (`POST /v1/loop/losses`)
+	 * Losses of pipes, fittings and pump (`POST /v1/loop/losses`)
 	 *
-	 * Heat, pressure and electricity of the loop between receiver and tank, per metre and whole: supply, return, fittings and pump.
-	 * What each further centimetre of lagging saves, what rain costs with and without a cover, and what the pump gives when the fluid is cold and thick.
-	 * Only the temperature of the fluid is needed. The losses of a metre hold within 10 % dry.
+	 * Computes heat loss, pressure drop and electricity of the loop between receiver and tank: supply, return, fittings and pump, per metre and in total.
+	 * The response shows what thicker insulation saves, what rain costs with and without a cover, and what the pump delivers with cold, viscous fluid.
+	 * Only `supplyTemperatureC` is required. Heat loss per metre is accurate within 10 % for dry insulation.
 	 */
 	loopLosses(input: Body<"getLoopLosses">, call?: CallOptions): Promise<Answer<"getLoopLosses">>;
 	/**
-	 * What can fill a loop (`GET /v1/fluids`)
+	 * Heat-transfer fluids (`GET /v1/fluids`)
 	 *
-	 * Water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil: how hot and how cold each may get, with the source.
-	 * Kinds of fluid, not products: a maker's data sheet comes before these figures.
+	 * Lists water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil, with the temperature limits of each and their sources.
+	 * These are kinds of fluid, not products: the data sheet of the manufacturer takes precedence.
 	 */
 	fluids(call?: CallOptions): Promise<Answer<"getFluids">>;
 	/**
-	 * A fluid's properties over temperature (`GET /v1/fluids/{id}`)
+	 * Properties of a fluid over temperature (`GET /v1/fluids/{id}`)
 	 *
-	 * Density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits, each with its source.
+	 * Returns density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits with their sources.
 	 */
 	fluid(input: Query<"getFluid">, call?: CallOptions): Promise<Answer<"getFluid">>;
 	/**
-	 * Lagging of the trade (`GET /v1/insulations`)
+	 * Insulation materials (`GET /v1/insulations`)
 	 *
-	 * Conductivity over temperature, service limit, what moisture does to it, and what it does to whoever cuts it.
-	 * Kinds of lagging, not products. The conductivities lie in the middle of what products of the named standard declare: ± 8 %.
-	 * Above 60 °C vapour carries further heat through wet open-cell lagging, two to four times as much in all (common practice, no source).
+	 * Lists conductivity over temperature, service limit, effect of moisture and hazard when cutting for each insulation material.
+	 * These are kinds of insulation, not products. The conductivities are mid-range for products of the named standard: ± 8 %.
+	 * Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all (common practice, no source).
 	 */
 	insulations(call?: CallOptions): Promise<Answer<"getInsulations">>;
 	/**
-	 * How a tank cools while it stands (`POST /v1/tank/cooling`)
+	 * Cooling of a tank at rest (`POST /v1/tank/cooling`)
 	 *
-	 * The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,
-	 * and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.
+	 * Computes the cool-down curve of a stratified tank, its heat loss coefficient and the hours until it falls below given temperatures.
+	 * The response includes the standing loss at 45 K and the energy class of EU 812/2013. Only the volume is required.
 	 */
 	tankCooling<F extends OtherForm<"getTankCooling"> | undefined = undefined>(input: Body<"getTankCooling">, call?: FormOptions<F>): Promise<AnswerIn<"getTankCooling", F>>;
 	/**
-	 * Published days of hot water use (`GET /v1/tapping-profiles`)
+	 * Published profiles of hot water use (`GET /v1/tapping-profiles`)
 	 *
-	 * The load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL, row by row, with the day's heat and the litres that carry it. Name one in `draw.profile`.
+	 * Lists the load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL: every draw, the heat of the day and the litres that carry it. Send an id in `draw.profile`.
 	 */
 	tappingProfiles(call?: CallOptions): Promise<Answer<"getTappingProfiles">>;
 	/**
@@ -129,27 +129,27 @@ export interface Raykettle {
 	/**
 	 * Versions and limits (`GET /v1/meta`)
 	 *
-	 * The versions of service, contract and data, and every limit in force.
+	 * Returns the versions of service, contract and data, every limit in force, and the cost of each operation.
 	 */
 	meta(call?: CallOptions): Promise<Answer<"getMeta">>;
 	/**
-	 * Whether the process answers (`GET /health/live`)
+	 * Liveness of the process (`GET /health/live`)
 	 *
-	 * Answers as long as the process runs. Restart it when this fails.
+	 * Returns 200 as long as the process runs. Restart the process when this fails.
 	 */
 	liveness(call?: CallOptions): Promise<Answer<"getLiveness">>;
 	/**
-	 * Whether the service computes rightly (`GET /health/ready`)
+	 * Readiness of the service (`GET /health/ready`)
 	 *
-	 * Computes the boiling point of water at 0.1 MPa and compares it with the release of IAPWS R7-97(2012), table 36. Send no traffic while this answers 503.
+	 * Computes the boiling point of water at 0.1 MPa and compares it with IAPWS R7-97(2012), table 36. Send no traffic while this returns 503.
 	 */
 	readiness(call?: CallOptions): Promise<Answer<"getReadiness">>;
 	/**
-	 * Many operations in one request (`POST /v1/batch`)
+	 * Several operations in one request (`POST /v1/batch`)
 	 *
-	 * Up to 100 items, each with an operation and its body; per item its result or its problem, in the same order.
-	 * An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
-	 * beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
+	 * Runs up to 100 items, each with an operation and its body. Each item returns its result or its problem, in the same order.
+	 * A failed item does not affect the others. The estimated cost of all items is checked before any is computed.
+	 * A batch above `computingBudget` is refused as a whole; `/v1/meta` lists the cost of each operation. A batch cannot contain a batch.
 	 */
 	runBatch(input: Body<"runBatch">, call?: CallOptions): Promise<Answer<"runBatch">>;
 	/**

@@ -12,9 +12,9 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * Where the sun stands
-         * @description Apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or many.
-         *     Altitude and azimuth hold within 0.02° for 1990 to 2050.
+         * Position of the sun
+         * @description Computes apparent and true altitude, azimuth, air mass and the irradiance outside the atmosphere, at one instant or several.
+         *     Altitude and azimuth are accurate within 0.02° from 1990 to 2050.
          */
         readonly get: operations["getSunPosition"];
         readonly put?: never;
@@ -33,10 +33,10 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * One clear day of sun
-         * @description Sunrise, noon, sunset and day length; through the day the sun's direction, clear-sky beam and diffuse and what falls on a fixed plane;
-         *     the day's beam on a tracked aperture against that plane; the best fixed tilt for the day, month, seasons and year.
-         *     A polar day or night is an answer, not an error.
+         * Sun on one clear day
+         * @description Computes sunrise, solar noon, sunset and day length. The series holds the sun's direction, clear-sky beam and diffuse irradiance, and irradiance on a fixed plane.
+         *     The response compares the day's beam on a tracked aperture with that plane, and includes the best fixed tilt for day, month, seasons and year.
+         *     A polar day or night returns 200 with its `daylight` outcome, not an error.
          */
         readonly get: operations["getSunDay"];
         readonly put?: never;
@@ -56,10 +56,10 @@ export interface paths {
         };
         /**
          * Elevation, air pressure and boiling point
-         * @description Takes exactly one of elevation, air pressure and boiling point, and answers all three.
-         *     Elevation and pressure are joined by the standard atmosphere, pressure and boiling point by the steam tables.
-         *     Weather moves the pressure, so an elevation found from a boiling point is rough: see `uncertainty`.
-         *     With the ± of the thermometer that is counted as well: half a kelvin is about 150 m, and so is ordinary weather.
+         * @description Converts between elevation, air pressure and boiling point: send exactly one, the response has all three.
+         *     The standard atmosphere relates elevation and pressure; the steam tables relate pressure and boiling point.
+         *     Weather changes the pressure, so an elevation computed from a boiling point is rough: see `uncertainty`.
+         *     `thermometerUncertaintyK` adds the uncertainty of the thermometer. Half a kelvin is about 150 m, and so is ordinary weather.
          */
         readonly get: operations["getBoilingPoint"];
         readonly put?: never;
@@ -80,10 +80,10 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * What a dish makes of the beam
-         * @description Geometry of the mirror, size of the focal spot, where the light goes, and the power at the focus. Only the dish's size is needed.
-         *     The curve weighs light caught against heat lost over receiver apertures, and names the aperture that nets most at a given oil temperature.
-         *     Of an off-axis dish on a polar axis also its aperture through the year.
+         * Optical performance of a dish
+         * @description Computes the mirror geometry, the size of the focal spot, the optical losses and the power at the focus. Only the size of the dish is required.
+         *     The curve weighs light caught against heat lost over receiver apertures. `bestAperture` has the greatest net power at the given oil temperature.
+         *     For an off-axis dish on a polar axis, the response includes its aperture through the year.
          */
         readonly post: operations["getDishOptics"];
         readonly delete?: never;
@@ -102,10 +102,10 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * What a receiver keeps and loses
-         * @description Balance of a cavity, an open coil, a glazed coil or a measured efficiency line, by path, over lists of oil temperatures, winds and tilts;
-         *     its straight efficiency line for each wind and tilt; wall and film temperature; and how hot it gets when the pump stops in full sun.
-         *     Give the dish that lights it, or `absorbedPowerW`.
+         * Heat balance of a receiver
+         * @description Computes useful heat and losses by path over lists of oil temperatures, winds and tilts. The receiver is a cavity, an open coil, a glazed coil or a measured efficiency line.
+         *     The response includes wall and film temperatures, an efficiency line for each wind and tilt, and the stagnation temperature in full sun.
+         *     Send either `dish` or `absorbedPowerW`.
          */
         readonly post: operations["getReceiverLosses"];
         readonly delete?: never;
@@ -124,10 +124,10 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * What pipes, fittings and pump lose
-         * @description Heat, pressure and electricity of the loop between receiver and tank, per metre and whole: supply, return, fittings and pump.
-         *     What each further centimetre of lagging saves, what rain costs with and without a cover, and what the pump gives when the fluid is cold and thick.
-         *     Only the temperature of the fluid is needed. The losses of a metre hold within 10 % dry.
+         * Losses of pipes, fittings and pump
+         * @description Computes heat loss, pressure drop and electricity of the loop between receiver and tank: supply, return, fittings and pump, per metre and in total.
+         *     The response shows what thicker insulation saves, what rain costs with and without a cover, and what the pump delivers with cold, viscous fluid.
+         *     Only `supplyTemperatureC` is required. Heat loss per metre is accurate within 10 % for dry insulation.
          */
         readonly post: operations["getLoopLosses"];
         readonly delete?: never;
@@ -144,9 +144,9 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * What can fill a loop
-         * @description Water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil: how hot and how cold each may get, with the source.
-         *     Kinds of fluid, not products: a maker's data sheet comes before these figures.
+         * Heat-transfer fluids
+         * @description Lists water, mineral oils of four ISO grades, propylene glycol in water and vegetable oil, with the temperature limits of each and their sources.
+         *     These are kinds of fluid, not products: the data sheet of the manufacturer takes precedence.
          */
         readonly get: operations["getFluids"];
         readonly put?: never;
@@ -165,8 +165,8 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * A fluid's properties over temperature
-         * @description Density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits, each with its source.
+         * Properties of a fluid over temperature
+         * @description Returns density, heat capacity, conductivity, viscosity and Prandtl number of one fluid between two temperatures, and its limits with their sources.
          */
         readonly get: operations["getFluid"];
         readonly put?: never;
@@ -185,10 +185,10 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * Lagging of the trade
-         * @description Conductivity over temperature, service limit, what moisture does to it, and what it does to whoever cuts it.
-         *     Kinds of lagging, not products. The conductivities lie in the middle of what products of the named standard declare: ± 8 %.
-         *     Above 60 °C vapour carries further heat through wet open-cell lagging, two to four times as much in all (common practice, no source).
+         * Insulation materials
+         * @description Lists conductivity over temperature, service limit, effect of moisture and hazard when cutting for each insulation material.
+         *     These are kinds of insulation, not products. The conductivities are mid-range for products of the named standard: ± 8 %.
+         *     Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all (common practice, no source).
          */
         readonly get: operations["getInsulations"];
         readonly put?: never;
@@ -209,9 +209,9 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * How a tank cools while it stands
-         * @description The cool-down curve of a layered tank, its heat loss coefficient, the hours until it falls under a temperature,
-         *     and its standing loss at 45 K with the energy class of EU 812/2013. Only the volume is needed.
+         * Cooling of a tank at rest
+         * @description Computes the cool-down curve of a stratified tank, its heat loss coefficient and the hours until it falls below given temperatures.
+         *     The response includes the standing loss at 45 K and the energy class of EU 812/2013. Only the volume is required.
          */
         readonly post: operations["getTankCooling"];
         readonly delete?: never;
@@ -228,8 +228,8 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * Published days of hot water use
-         * @description The load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL, row by row, with the day's heat and the litres that carry it. Name one in `draw.profile`.
+         * Published profiles of hot water use
+         * @description Lists the load profiles of Regulation (EU) 814/2013, Annex III, from 3XS to 4XL: every draw, the heat of the day and the litres that carry it. Send an id in `draw.profile`.
          */
         readonly get: operations["getTappingProfiles"];
         readonly put?: never;
@@ -342,7 +342,7 @@ export interface paths {
         };
         /**
          * Versions and limits
-         * @description The versions of service, contract and data, and every limit in force.
+         * @description Returns the versions of service, contract and data, every limit in force, and the cost of each operation.
          */
         readonly get: operations["getMeta"];
         readonly put?: never;
@@ -361,8 +361,8 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * Whether the process answers
-         * @description Answers as long as the process runs. Restart it when this fails.
+         * Liveness of the process
+         * @description Returns 200 as long as the process runs. Restart the process when this fails.
          */
         readonly get: operations["getLiveness"];
         readonly put?: never;
@@ -381,8 +381,8 @@ export interface paths {
             readonly cookie?: never;
         };
         /**
-         * Whether the service computes rightly
-         * @description Computes the boiling point of water at 0.1 MPa and compares it with the release of IAPWS R7-97(2012), table 36. Send no traffic while this answers 503.
+         * Readiness of the service
+         * @description Computes the boiling point of water at 0.1 MPa and compares it with IAPWS R7-97(2012), table 36. Send no traffic while this returns 503.
          */
         readonly get: operations["getReadiness"];
         readonly put?: never;
@@ -403,10 +403,10 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * Many operations in one request
-         * @description Up to 100 items, each with an operation and its body; per item its result or its problem, in the same order.
-         *     An item that fails leaves the others as they are. Their estimated cost is counted before anything is computed:
-         *     beyond `computingBudget` of /v1/meta, which also lists what each operation costs, nothing is answered. A batch holds no batch.
+         * Several operations in one request
+         * @description Runs up to 100 items, each with an operation and its body. Each item returns its result or its problem, in the same order.
+         *     A failed item does not affect the others. The estimated cost of all items is checked before any is computed.
+         *     A batch above `computingBudget` is refused as a whole; `/v1/meta` lists the cost of each operation. A batch cannot contain a batch.
          */
         readonly post: operations["runBatch"];
         readonly delete?: never;
@@ -495,32 +495,34 @@ export interface components {
             readonly code: "missing" | "unknown" | "wrong_type" | "out_of_bounds" | "wrong_length" | "wrong_format" | "not_a_choice" | "broken_rule" | "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
         };
         readonly SunPositions: {
-            /** @description As asked. */
+            /** @description Latitude of the request, north positive. */
             readonly latitude: number;
-            /** @description As asked. */
+            /** @description Longitude of the request, east positive. */
             readonly longitude: number;
-            /** @description As asked or assumed. */
+            /** @description Elevation above sea level, as sent or assumed. */
             readonly elevationM: number;
-            /** @description One for each time, in the order asked. */
+            /** @description Position of the sun at each instant, in the order of the request. */
             readonly positions: readonly components["schemas"]["SunPosition"][];
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description Publications behind the numbers. */
             readonly sources: readonly string[];
         };
         readonly SunPosition: {
             /**
              * Format: date-time
-             * @description The instant as it was asked for.
+             * @description Instant of the request.
              */
             readonly time: string;
-            /** @description Altitude at which the sun's centre is seen, with refraction at the site's standard pressure; below the horizon the refraction of the horizon itself is kept. */
+            /** @description Apparent altitude of the sun's centre, with refraction at the site's standard pressure. Below the horizon, the refraction at the horizon is used. */
             readonly apparentAltitudeDeg: number;
-            /** @description Altitude without refraction. */
+            /** @description Altitude of the sun's centre without refraction. */
             readonly trueAltitudeDeg: number;
-            /** @description Clockwise from north: east 90, south 180. */
+            /** @description Azimuth of the sun, clockwise from north: east 90, south 180. */
             readonly azimuthDeg: number;
-            /** @description Air in the way against air overhead (Kasten & Young). Absent while the sun is down. */
+            /** @description Relative air mass: air along the path of the light, relative to air overhead (Kasten & Young). Absent while the sun is down. */
             readonly airMass?: number;
-            /** @description The same against the air over sea level. Absent while the sun is down. */
+            /** @description Absolute air mass: air along the path of the light, relative to air overhead at sea level. Absent while the sun is down. */
             readonly absoluteAirMass?: number;
             /** @description Irradiance outside the atmosphere on a plane that faces the sun. */
             readonly extraterrestrialNormalWPerM2: number;
@@ -547,180 +549,193 @@ export interface components {
             readonly confirmed: boolean;
         };
         readonly SunDay: {
-            /** @description As asked. */
+            /** @description Latitude of the request, north positive. */
             readonly latitude: number;
-            /** @description As asked. */
+            /** @description Longitude of the request, east positive. */
             readonly longitude: number;
-            /** @description As asked or assumed. */
+            /** @description Elevation above sea level, as sent or assumed. */
             readonly elevationM: number;
             /**
              * Format: date
-             * @description As asked.
+             * @description Date of the request.
              */
             readonly date: string;
-            /** @description IANA time zone of every time in this answer. */
+            /** @description IANA time zone of every time in this response. */
             readonly timeZone: string;
             /**
-             * @description Whether the sun rises and sets on this day, stays up or stays down.
+             * @description Whether the sun rises and sets on this day, stays up (`polarDay`) or stays down (`polarNight`).
              * @enum {string}
              */
             readonly daylight: "riseAndSet" | "polarDay" | "polarNight";
             /**
              * Format: date-time
-             * @description Upper edge on a level horizon. Absent on a polar day or night.
+             * @description Sunrise: upper edge of the sun on a level horizon. Absent on a polar day or night.
              */
             readonly sunrise?: string;
             /**
              * Format: date-time
-             * @description The sun on the meridian.
+             * @description Solar noon: the sun on the meridian.
              */
             readonly noon: string;
             /**
              * Format: date-time
-             * @description Upper edge on a level horizon. Absent on a polar day or night.
+             * @description Sunset: upper edge of the sun on a level horizon. Absent on a polar day or night.
              */
             readonly sunset?: string;
-            /** @description From sunrise to sunset: 1440 on a polar day, 0 in a polar night. */
+            /** @description Time from sunrise to sunset: 1440 on a polar day, 0 on a polar night. */
             readonly dayLengthMin: number;
-            /** @description Apparent altitude at noon. */
+            /** @description Apparent altitude of the sun at solar noon. */
             readonly noonAltitudeDeg: number;
-            /** @description The fixed plane that the aperture is compared with. */
+            /** @description Fixed plane with which the tracked aperture is compared. */
             readonly plane: {
-                /** @description From the horizontal. */
+                /** @description Tilt of the fixed plane from the horizontal. */
                 readonly tiltDeg: number;
-                /** @description The way it faces, clockwise from north. */
+                /** @description Azimuth that the fixed plane faces, clockwise from north. */
                 readonly surfaceAzimuthDeg: number;
             };
             readonly daily: components["schemas"]["SunDaySums"];
-            /** @description Best fixed tilt towards the equator under a clear sky, for this day, its month, the four seasons from December of the year before, and its year. */
+            /** @description Best fixed tilt towards the equator under a clear sky: for the day, its month, its year, and the four seasons from December of the year before. */
             readonly bestTilt: {
                 readonly day: components["schemas"]["BestTilt"];
                 readonly month: components["schemas"]["BestTilt"];
+                /** @description Best fixed tilt of each season. */
                 readonly seasons: readonly components["schemas"]["SeasonTilt"][];
                 readonly year: components["schemas"]["BestTilt"];
             };
             readonly series: components["schemas"]["SunDaySeries"];
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
+            /** @description Publications behind the numbers. */
             readonly sources: readonly string[];
         };
-        /** @description What a square metre gets in the day. Haze and cloud cost the tracked beam more than they cost the plane. */
+        /** @description Clear-sky irradiation per square metre over the day. Haze and cloud reduce the tracked beam more than the total on the plane. */
         readonly SunDaySums: {
-            /** @description Beam on an aperture that follows the sun on two axes. */
+            /** @description Daily beam on an aperture that tracks the sun on two axes. */
             readonly trackedBeamKwhPerM2: number;
-            /** @description Beam on the fixed plane. */
+            /** @description Daily beam on the fixed plane. */
             readonly planeBeamKwhPerM2: number;
-            /** @description Beam, sky and ground on the fixed plane, which a flat collector uses and a dish does not. */
+            /** @description Daily irradiation of the fixed plane: beam, sky and ground. A flat collector uses all three, a dish only the beam. */
             readonly planeTotalKwhPerM2: number;
-            /** @description Tracked beam over all that falls on the fixed plane. Absent when nothing falls there. */
+            /** @description Tracked beam divided by the total on the fixed plane. Absent when that total is 0. */
             readonly trackedOverPlane?: number;
         };
-        /** @description The fixed plane that gathers most from a clear sky. */
+        /** @description Fixed plane with the greatest clear-sky irradiation over a period. */
         readonly BestTilt: {
             /**
              * Format: date
-             * @description First day.
+             * @description First day of the period.
              */
             readonly from: string;
             /**
              * Format: date
-             * @description Last day.
+             * @description Last day of the period.
              */
             readonly to: string;
-            /** @description From the horizontal. Absent when the sun stays down throughout. */
+            /** @description Best tilt of the plane from the horizontal. Absent when the sun stays down throughout the period. */
             readonly tiltDeg?: number;
-            /** @description The way it faces, clockwise from north: towards the equator. Absent when the sun stays down throughout. */
+            /** @description Azimuth that the plane faces, clockwise from north: towards the equator. Absent when the sun stays down throughout the period. */
             readonly surfaceAzimuthDeg?: number;
-            /** @description Beam, sky and ground on that plane, mean day of the stretch. */
+            /** @description Mean daily irradiation of the plane over the period: beam, sky and ground. */
             readonly dailyTotalKwhPerM2: number;
         };
-        /** @description The same for three whole months. */
+        /** @description Fixed plane with the greatest clear-sky irradiation over a season of three whole months. */
         readonly SeasonTilt: {
-            /** @enum {string} */
+            /**
+             * @description Season of the site's hemisphere.
+             * @enum {string}
+             */
             readonly season: "winter" | "spring" | "summer" | "autumn";
             /**
              * Format: date
-             * @description First day.
+             * @description First day of the period.
              */
             readonly from: string;
             /**
              * Format: date
-             * @description Last day.
+             * @description Last day of the period.
              */
             readonly to: string;
-            /** @description From the horizontal. Absent when the sun stays down throughout. */
+            /** @description Best tilt of the plane from the horizontal. Absent when the sun stays down throughout the period. */
             readonly tiltDeg?: number;
-            /** @description The way it faces, clockwise from north: towards the equator. Absent when the sun stays down throughout. */
+            /** @description Azimuth that the plane faces, clockwise from north: towards the equator. Absent when the sun stays down throughout the period. */
             readonly surfaceAzimuthDeg?: number;
-            /** @description Beam, sky and ground on that plane, mean day of the stretch. */
+            /** @description Mean daily irradiation of the plane over the period: beam, sky and ground. */
             readonly dailyTotalKwhPerM2: number;
         };
-        /** @description Through the solar day in columns, midnight to midnight by the sun, noon in the middle row. */
+        /** @description The solar day in columns, from solar midnight to solar midnight, with solar noon in the middle row. */
         readonly SunDaySeries: {
-            /** @description Between one row and the next. */
+            /** @description Time between rows. */
             readonly stepMin: number;
+            /** @description Local time of each row. */
             readonly time: readonly string[];
+            /** @description Apparent altitude of the sun; negative below the horizon. */
             readonly sunAltitudeDeg: readonly number[];
+            /** @description Azimuth of the sun, clockwise from north. */
             readonly sunAzimuthDeg: readonly number[];
+            /** @description Clear-sky beam irradiance on a plane that faces the sun. */
             readonly beamIrradianceWPerM2: readonly number[];
+            /** @description Clear-sky diffuse irradiance on the horizontal. */
             readonly diffuseIrradianceWPerM2: readonly number[];
+            /** @description Angle between the sun and the normal of the fixed plane. Above 90, the sun is behind the plane. */
             readonly planeIncidenceDeg: readonly number[];
+            /** @description Irradiance on the fixed plane: beam, sky and ground. */
             readonly planeIrradianceWPerM2: readonly number[];
         };
         readonly BoilingPoint: {
             /**
-             * @description Which of the three was asked from.
+             * @description Which of the three values the request sent.
              * @enum {string}
              */
             readonly given: "elevationM" | "pressureKpa" | "boilingPointC";
-            /** @description Elevation above sea level, of the standard atmosphere unless given. */
+            /** @description Elevation above sea level, as sent or from the standard atmosphere. */
             readonly elevationM: number;
-            /** @description Absolute pressure of the air, of the standard atmosphere unless given. */
+            /** @description Absolute air pressure: as sent, from the standard atmosphere, or from the boiling point. */
             readonly pressureKpa: number;
             /** @description Boiling point of water in an open vessel at that pressure. */
             readonly boilingPointC: number;
-            /** @description How far weather moves each: ordinary weather moves the air's pressure by ±1.3 kPa. What follows from a measured pressure or boiling point without the standard atmosphere carries 0, or what `thermometerUncertaintyK` makes of it; weather and thermometer add in squares. */
+            /** @description Uncertainty of each value due to weather: ordinary weather changes air pressure by ±1.3 kPa. A value that follows from a measured pressure or boiling point without the standard atmosphere has 0, or the effect of `thermometerUncertaintyK`. Weather and thermometer add in squares. */
             readonly uncertainty: {
-                /** @description Plus or minus. */
+                /** @description Uncertainty (±) of the elevation. */
                 readonly elevationM: number;
-                /** @description Plus or minus. */
+                /** @description Uncertainty (±) of the air pressure. */
                 readonly pressureKpa: number;
-                /** @description Plus or minus. */
+                /** @description Uncertainty (±) of the boiling point. */
                 readonly boilingPointK: number;
             };
-            /** @description What the numbers rest on. */
+            /** @description Publications behind the numbers. */
             readonly sources: readonly string[];
         };
         readonly DishOpticsResponse: {
             /**
-             * @description Of the dish.
+             * @description Kind of the dish.
              * @enum {string}
              */
             readonly kind: "twoAxis" | "offsetPolar";
-            /** @description Of the dish. Absent for an off-axis mirror. */
+            /** @description Diameter of the dish aperture. Absent for an off-axis mirror. */
             readonly apertureDiameterM?: number;
-            /** @description Normal to the beam, on this day. */
+            /** @description Area of the dish aperture normal to the beam on the requested day. */
             readonly apertureAreaM2: number;
-            /** @description Of the reflecting surface. */
+            /** @description Area of the reflecting surface of the mirror. */
             readonly mirrorAreaM2: number;
-            /** @description From vertex to focus; of an off-axis mirror from its middle, at the equinox. */
+            /** @description Focal length of the mirror, from vertex to focus. For an off-axis mirror: from its middle to the focus at the equinox. */
             readonly focalLengthM: number;
-            /** @description Between axis and rim, seen from the focus. Absent for an off-axis mirror. */
+            /** @description Angle at the focus between the axis and the rim of the dish. Absent for an off-axis mirror. */
             readonly rimAngleDeg?: number;
-            /** @description From the plane of the rim to the vertex. Absent for an off-axis mirror. */
+            /** @description Depth of the dish, from the plane of its rim to its vertex. Absent for an off-axis mirror. */
             readonly depthM?: number;
-            /** @description That the figures are for, given or sized. */
+            /** @description Diameter of the receiver aperture used, as sent or as sized. */
             readonly receiverApertureDiameterM: number;
-            /** @description Aperture of the dish over that of the receiver. */
+            /** @description Area of the dish aperture divided by that of the receiver aperture. */
             readonly geometricConcentration: number;
-            /** @description Share of the reflected light that enters the receiver. */
+            /** @description Share of the reflected light that enters the receiver aperture. */
             readonly interceptFactor: number;
-            /** @description Light taken up by the absorber over beam on the aperture. */
+            /** @description Light absorbed by the absorber divided by beam on the dish aperture. */
             readonly opticalEfficiency: number;
-            /** @description At the beam asked or assumed. */
+            /** @description Beam power on the dish aperture at the beam irradiance sent or assumed. */
             readonly beamOnApertureW: number;
-            /** @description Light through the receiver's aperture. */
+            /** @description Light that enters the receiver aperture. */
             readonly powerAtFocusW: number;
-            /** @description Of it, taken up by the absorber. */
+            /** @description Light absorbed by the absorber. */
             readonly absorbedW: number;
             readonly shares: components["schemas"]["OpticalShares"];
             readonly focalSpot: components["schemas"]["FocalSpot"];
@@ -728,92 +743,93 @@ export interface components {
             readonly bestAperture: components["schemas"]["BestAperture"];
             readonly curve: components["schemas"]["ApertureCurve"];
             readonly seasons?: components["schemas"]["ApertureSeasons"];
-            /** @description What to be careful of, the most serious first. */
+            /** @description Cautions to observe, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
-        /** @description Where the beam on the aperture goes, in the order the light meets it. They add up to 1. */
+        /** @description Shares of the beam on the dish aperture, in the order in which the light meets each loss. They add up to 1. */
         readonly OpticalShares: {
-            /** @description Shaded by receiver, arms and ribs. */
+            /** @description Share of the beam shaded by receiver, arms and ribs. */
             readonly blocked: number;
-            /** @description Absorbed or scattered by the clean mirror. */
+            /** @description Share of the beam absorbed or scattered by the clean mirror. */
             readonly mirror: number;
-            /** @description Taken by dust. */
+            /** @description Share of the beam lost to dust on the mirror. */
             readonly soiling: number;
-            /** @description Past the receiver's aperture. */
+            /** @description Share of the beam that misses the receiver aperture. */
             readonly spillage: number;
-            /** @description Through the aperture, and thrown back. */
+            /** @description Share of the beam that enters the receiver aperture and is reflected. */
             readonly receiver: number;
-            /** @description Taken up by the absorber. */
+            /** @description Share of the beam absorbed by the absorber. */
             readonly absorbed: number;
         };
+        /** @description Size and brightness of the focal spot. */
         readonly FocalSpot: {
-            /** @description Share of the reflected light, of each circle. */
+            /** @description Share of the reflected light inside each circle about the focus. A share that no circle contains has no row. */
             readonly share: readonly number[];
-            /** @description Of the circle about the focus that takes that share. A share that no circle takes is left out. */
+            /** @description Diameter of the circle about the focus that contains the `share` of the same row. */
             readonly diameterM: readonly number[];
-            /** @description At the middle of the spot, of a mirror whose errors are random; waves in the mirror make places twice as bright. */
+            /** @description Irradiance at the centre of the focal spot for random mirror errors. Waves in the mirror make places twice as bright. */
             readonly peakIrradianceWPerM2: number;
-            /** @description Over the receiver's aperture. */
+            /** @description Mean irradiance over the receiver aperture. */
             readonly meanIrradianceWPerM2: number;
         };
-        /** @description Greatest concentration for a sun of 4.65 mrad half angle. */
+        /** @description Greatest possible concentrations for a sun of 4.65 mrad half-angle. */
         readonly ConcentrationLimits: {
-            /** @description Of any mirror in air, by the second law. */
+            /** @description Greatest concentration of any mirror in air, by the second law of thermodynamics. */
             readonly thermodynamic: number;
-            /** @description Of a perfect paraboloid with this rim angle on a disc that takes the whole sun. Absent for an off-axis mirror and beyond a rim angle of 89°. */
+            /** @description Greatest concentration of a perfect paraboloid with this rim angle on a disc that receives the whole sun. Absent for an off-axis mirror and for rim angles above 89.7°. */
             readonly flatReceiver?: number;
-            /** @description The same on a ball. Absent for an off-axis mirror and beyond 90°. */
+            /** @description Greatest concentration of a perfect paraboloid with this rim angle on a ball that receives the whole sun. Absent for an off-axis mirror and for rim angles above 90°. */
             readonly ballReceiver?: number;
         };
-        /** @description The aperture at which spill and loss together take least. */
+        /** @description Receiver aperture at which spillage and heat loss together are least. */
         readonly BestAperture: {
-            /** @description That nets most, within 1 mm. */
+            /** @description Diameter of the receiver aperture with the greatest net power, within 1 mm. */
             readonly apertureDiameterM: number;
-            /** @description Share of the reflected light that enters. */
+            /** @description Share of the reflected light that enters the best aperture. */
             readonly interceptFactor: number;
-            /** @description Aperture of the dish over that of the receiver. */
+            /** @description Area of the dish aperture divided by that of the best receiver aperture. */
             readonly geometricConcentration: number;
-            /** @description Reflected light that misses. */
+            /** @description Reflected light that misses the best aperture. */
             readonly spilledW: number;
-            /** @description Heat lost by all paths. */
+            /** @description Heat lost by all paths at the best aperture. */
             readonly lossW: number;
-            /** @description Absorbed less lost. Not above 0: nothing is gained with oil so hot. */
+            /** @description Absorbed light minus heat lost at the best aperture. At 0 or below, no heat is gained at this oil temperature. */
             readonly netPowerW: number;
-            /** @description Whether the best lies between the ends of the search: 1 and 40 % of the focal length, at most half the mirror and 5 m. */
+            /** @description Whether the best aperture is inside the search range: 1 to 40 % of the focal length, at most half the mirror width and 5 m. */
             readonly withinSearch: boolean;
         };
-        /** @description Light caught against heat lost, with the receiver in proportion to each aperture (a hollow 1.3 apertures wide and as deep) and its wall 15 K over the fluid. */
+        /** @description Light caught against heat lost over receiver apertures. The receiver scales with the aperture: a cavity interior is 1.3 apertures wide and equally deep. Its wall is 15 K above the fluid. */
         readonly ApertureCurve: {
-            /** @description Of the receiver's aperture. */
+            /** @description Diameter of each receiver aperture. */
             readonly apertureDiameterM: readonly number[];
-            /** @description Share of the reflected light that enters. */
+            /** @description Share of the reflected light that enters each receiver aperture. */
             readonly interceptFactor: readonly number[];
-            /** @description Light taken up by the absorber. */
+            /** @description Light absorbed by the absorber at each aperture. */
             readonly absorbedW: readonly number[];
-            /** @description Heat lost by all paths. */
+            /** @description Heat lost by all paths at each aperture. */
             readonly lossW: readonly number[];
-            /** @description Absorbed less lost. */
+            /** @description Absorbed light minus heat lost at each aperture. */
             readonly netPowerW: readonly number[];
         };
         /** @description Aperture of an off-axis dish on a polar axis through the year. Absent for a two-axis dish. */
         readonly ApertureSeasons: {
-            /** @description Between rows. */
+            /** @description Number of days between rows. */
             readonly stepDays: number;
-            /** @description Day of the row. */
+            /** @description Date of each row. */
             readonly date: readonly string[];
-            /** @description Sun's angle north of the celestial equator. */
+            /** @description Declination of the sun: its angle north of the celestial equator. */
             readonly declinationDeg: readonly number[];
-            /** @description Mirror as the sun sees it. */
+            /** @description Area of the dish aperture normal to the beam. */
             readonly apertureAreaM2: readonly number[];
-            /** @description In summer of the site's hemisphere. */
+            /** @description Smallest aperture area of the year, in summer of the site's hemisphere. */
             readonly leastApertureAreaM2: number;
-            /** @description In winter. */
+            /** @description Largest aperture area of the year, in winter of the site's hemisphere. */
             readonly greatestApertureAreaM2: number;
-            /** @description Over the year. */
+            /** @description Mean aperture area over the year. */
             readonly meanApertureAreaM2: number;
         };
         /** @description One thing to be careful of. It does not replace local codes and licensed practice. */
@@ -847,26 +863,26 @@ export interface components {
             readonly dish: components["schemas"]["Dish"];
             readonly receiver?: components["schemas"]["Receiver"];
             /**
-             * @description What carries the heat; it sizes what the receiver leaves open. Default: stays liquid in frost and does not boil.
+             * @description Heat-transfer fluid in the receiver. It sizes the receiver dimensions that the request omits. Default: stays liquid in frost and does not boil.
              * @default mineralOilVg32
              * @enum {string}
              */
             readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
-            /** @description North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons. */
+            /** @description Latitude, north positive. Required only for an off-axis dish on a polar axis, where the hemisphere sets the seasons. */
             readonly latitude?: number;
             /**
              * Format: date
-             * @description Day of the year that the figures are for: it moves the aperture of an off-axis dish on a polar axis. ISO 8601, 1950 to 2100. Default: equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day.
+             * @description Day for which the figures are computed. It changes the aperture of an off-axis dish on a polar axis. ISO 8601, 1950 to 2100. Default: equinox, the middle of the range of an off-axis dish on a polar axis; a two-axis dish is the same on every day.
              * @default 2025-03-20
              */
             readonly date?: string;
             /**
-             * @description Beam on a plane normal to it. Default: a clear day; where `auto` chooses a receiver's aperture.
+             * @description Beam irradiance on a plane normal to the beam. Default: a clear day; the value that `auto` uses to size a receiver aperture.
              * @default 800
              */
             readonly beamIrradianceWPerM2?: number;
             /**
-             * @description Mean of the fluid in the receiver, that light caught and heat lost are weighed at. Default: where `auto` chooses a receiver's aperture.
+             * @description Mean fluid temperature in the receiver, at which light caught is weighed against heat lost. Default: the value that `auto` uses to size a receiver aperture.
              * @default 80
              */
             readonly oilTemperatureC?: number;
@@ -881,16 +897,16 @@ export interface components {
              */
             readonly elevationM?: number;
             /**
-             * @description Wind at the receiver. Default: a light breeze; where `auto` chooses a receiver's aperture.
+             * @description Wind speed at the receiver. Default: a light breeze; the value that `auto` uses to size a receiver aperture.
              * @default 2
              */
             readonly windMPerS?: number;
             /**
-             * @description How high the sun stands: how far the receiver looks down. Default: the middle of a working day; where `auto` chooses a receiver's aperture.
+             * @description Altitude of the sun, which is also the tilt of the receiver below the horizontal. Default: the middle of a working day; the value that `auto` uses to size a receiver aperture.
              * @default 45
              */
             readonly sunAltitudeDeg?: number;
-            /** @description Apertures that the curve is drawn at. Left out: forty, evenly up to two and a half times the best. */
+            /** @description Receiver apertures at which the curve is computed. When omitted: 40, evenly spaced up to 2.5 times the best aperture. */
             readonly curveApertureDiameterM?: readonly number[];
         };
         /**
@@ -1160,185 +1176,192 @@ export interface components {
         };
         readonly ReceiverLossesResponse: {
             /**
-             * @description Of the receiver.
+             * @description Kind of the receiver.
              * @enum {string}
              */
             readonly kind: "cavity" | "openCoil" | "glazedCoil" | "efficiencyLine";
             readonly size?: components["schemas"]["ReceiverSize"];
             readonly light: components["schemas"]["ReceiverLight"];
             /**
-             * @description What efficiencies refer to: beam on the dish, or light taken up.
+             * @description Power that efficiencies refer to: beam on the dish aperture, or light absorbed.
              * @enum {string}
              */
             readonly efficiencyBasis: "beamOnAperture" | "absorbed";
             readonly table: components["schemas"]["ReceiverTable"];
-            /** @description Absorbed less useful less losses, in the row where it is farthest from 0. */
+            /** @description Absorbed light minus useful heat minus losses, in the row where it is farthest from 0. */
             readonly worstResidualW: number;
-            /** @description One for each wind and tilt; none where fewer than two temperatures were asked. */
+            /** @description Efficiency line for each wind and tilt. Empty when the request has fewer than two fluid temperatures. */
             readonly efficiencyLines: readonly components["schemas"]["EfficiencyLine"][];
             readonly convectionRange?: components["schemas"]["ConvectionRange"];
             readonly stagnation: components["schemas"]["Stagnation"];
             readonly fluidLimits: components["schemas"]["FluidLimits"];
-            /** @description What to be careful of, the most serious first. */
+            /** @description Cautions to observe, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
-        /** @description The receiver as reckoned. Absent for an efficiency line. */
+        /** @description Dimensions of the receiver used. Absent for an efficiency line. */
         readonly ReceiverSize: {
-            /** @description Of its opening or disc. */
+            /** @description Diameter of the receiver aperture: the opening of a cavity or the disc of a coil. */
             readonly apertureDiameterM: number;
-            /** @description Of a cavity's hollow. */
+            /** @description Inner diameter of the cavity interior. Absent for other receivers. */
             readonly innerDiameterM?: number;
-            /** @description Of a cavity's hollow. */
+            /** @description Depth of the cavity interior. Absent for other receivers. */
             readonly depthM?: number;
-            /** @description Along the tube. */
+            /** @description Length of the receiver's tube. */
             readonly tubeLengthM: number;
-            /** @description Bore of the tube. */
+            /** @description Inner diameter of the receiver's tube. */
             readonly tubeInnerDiameterMm: number;
         };
+        /** @description Light on the receiver, from beam to absorber. */
         readonly ReceiverLight: {
-            /** @description On the dish. Absent where `absorbedPowerW` was given. */
+            /** @description Beam power on the dish aperture. Absent when the request sends `absorbedPowerW`. */
             readonly beamOnApertureW?: number;
-            /** @description Through the receiver's aperture. Absent for an efficiency line. */
+            /** @description Light that enters the receiver aperture. Absent for an efficiency line. */
             readonly enteringW?: number;
-            /** @description Of it, thrown back by absorber and pane. Absent for an efficiency line. */
+            /** @description Light that enters the receiver aperture and is reflected by absorber and pane. Absent for an efficiency line. */
             readonly reflectedW?: number;
-            /** @description Taken up by the absorber: what the balance shares out. */
+            /** @description Light absorbed by the absorber: the sum of useful heat and losses. */
             readonly absorbedW: number;
         };
-        /** @description One row for each temperature in each tilt in each wind: absorbed = useful + all losses. */
+        /** @description One row for each combination of temperature, tilt and wind; temperature varies fastest, then tilt. In each row, absorbed light = useful heat + all losses. */
         readonly ReceiverTable: {
-            /** @description Of the fluid, as asked. */
+            /** @description Fluid temperature of each row: the mean of inlet and outlet, or the outlet of an efficiency line. */
             readonly oilTemperatureC: readonly number[];
-            /** @description At the receiver, as asked. */
+            /** @description Wind speed at the receiver in each row. */
             readonly windMPerS: readonly number[];
-            /** @description How far it looks down, as asked. */
+            /** @description Tilt of the receiver below the horizontal in each row. */
             readonly tiltDeg: readonly number[];
-            /** @description Heat to the fluid; negative where the receiver cools it. */
+            /** @description Heat delivered to the fluid; negative where the receiver cools it. */
             readonly usefulW: readonly number[];
-            /** @description Heat radiated. */
+            /** @description Heat lost by radiation. */
             readonly radiatedW: readonly number[];
-            /** @description Heat carried off by wind and buoyancy. */
+            /** @description Heat lost by convection: wind and buoyancy. */
             readonly convectedW: readonly number[];
-            /** @description Heat through the lagging. */
+            /** @description Heat lost by conduction through the insulation. */
             readonly conductedW: readonly number[];
-            /** @description Heat lost by an efficiency line, which does not tell the path. */
+            /** @description Heat lost by an efficiency line, which does not resolve the paths; else 0. */
             readonly unresolvedW: readonly number[];
             /** @description Heat lost by all paths. */
             readonly lossW: readonly number[];
-            /** @description Useful heat over what `efficiencyBasis` names. */
+            /** @description Useful heat divided by the power that `efficiencyBasis` names. */
             readonly efficiency: readonly number[];
-            /** @description (T − T_air)/G, the fluid's temperature over the air's by the beam. */
+            /** @description Reduced temperature difference (T − T_air)/G: fluid temperature minus air temperature, divided by beam irradiance. */
             readonly reducedDifferenceM2KPerW: readonly number[];
-            /** @description Of the absorber's wall, its mean. */
+            /** @description Mean temperature of the absorber wall. */
             readonly wallTemperatureC: readonly number[];
-            /** @description Of the fluid that touches the wall, the light taken as spread evenly: the wall's own, as copper takes under 0.1 K. */
+            /** @description Temperature of the fluid at the wall, for evenly distributed light. It equals the wall temperature, since the drop across copper is below 0.1 K. */
             readonly filmTemperatureC: readonly number[];
-            /** @description Of the fluid that leaves. */
+            /** @description Temperature of the fluid that leaves the receiver. */
             readonly leavingTemperatureC: readonly number[];
         };
-        /** @description The straight line η = η0 − U·(T − T_air)/G that comes nearest to the rows of one wind and tilt. */
+        /** @description Straight line η = η0 − U·(T − T_air)/G fitted to the rows of one wind and tilt. */
         readonly EfficiencyLine: {
-            /** @description Of the rows it is fitted to. */
+            /** @description Wind speed of the rows that the line is fitted to. */
             readonly windMPerS: number;
-            /** @description Of the rows it is fitted to. */
+            /** @description Receiver tilt of the rows that the line is fitted to. */
             readonly tiltDeg: number;
-            /** @description η0: where fluid and air are alike. */
+            /** @description Zero-loss efficiency η0, with fluid and air at the same temperature. */
             readonly zeroLossEfficiency: number;
-            /** @description Of the whole receiver. */
+            /** @description Heat loss coefficient of the whole receiver. */
             readonly lossCoefficientWPerK: number;
-            /** @description U, per square metre of the dish's aperture. Absent where `absorbedPowerW` was given. */
+            /** @description Heat loss coefficient U per square metre of dish aperture. Absent when the request sends `absorbedPowerW`. */
             readonly lossCoefficientWPerM2K?: number;
-            /** @description Of a row's efficiency from the line. */
+            /** @description Largest deviation of a row's efficiency from the line. */
             readonly worstDeviation: number;
         };
-        /** @description How far two published models of a cavity's convection differ. Absent for other receivers. */
+        /** @description Difference between two published models of cavity convection. Absent for other receivers. */
         readonly ConvectionRange: {
-            /** @description As in the table: Stine & McDonald 1989, and the wind. */
+            /** @description Heat lost by convection after Stine & McDonald 1989 plus wind, as in the table. */
             readonly byStineMcDonaldW: readonly number[];
-            /** @description Koenig & Marvin 1981 at the same wall temperature, and the same wind. */
+            /** @description Heat lost by convection after Koenig & Marvin 1981 at the same wall temperature, plus the same wind. */
             readonly byKoenigMarvinW: readonly number[];
-            /** @description Between the two in any row. */
+            /** @description Largest difference between the two models in any row. */
             readonly greatestDifferenceW: number;
-            /** @description That a row's difference is of all its losses. */
+            /** @description Largest difference between the two models as a share of a row's total heat loss. */
             readonly greatestShareOfLoss: number;
         };
-        /** @description The pump has stopped and the dish still faces the sun. */
+        /** @description The receiver when the pump has stopped and the dish still faces the sun. */
         readonly Stagnation: {
-            /** @description Taken up at the stagnation beam. */
+            /** @description Light absorbed by the absorber at stagnation. */
             readonly absorbedW: number;
-            /** @description Where the losses eat up all light, taken as spread evenly; no hotter than the sun's 5727 °C. */
+            /** @description Wall temperature at which the losses equal the absorbed light, for evenly distributed light; at most the sun's 5727 °C. */
             readonly wallTemperatureC: number;
-            /** @description 15 % of the rise over the air less: models run far outside their data here. */
+            /** @description Lower estimate of the wall temperature: 15 % less rise above air temperature. The models run far outside their data here. */
             readonly lowC: number;
-            /** @description 15 % of the rise more. */
+            /** @description Upper estimate of the wall temperature: 15 % more rise above air temperature. */
             readonly highC: number;
-            /** @description Lost. */
+            /** @description Heat lost by radiation at stagnation. */
             readonly radiatedW: number;
-            /** @description Lost. */
+            /** @description Heat lost by convection at stagnation. */
             readonly convectedW: number;
-            /** @description Lost. */
+            /** @description Heat lost by conduction through the insulation at stagnation. */
             readonly conductedW: number;
-            /** @description Lost by an efficiency line. */
+            /** @description Heat lost at stagnation by an efficiency line, which does not resolve the paths; else 0. */
             readonly unresolvedW: number;
-            /** @description Limits of the fluid below that wall temperature. */
+            /** @description Fluid limits that the stagnation temperature of the wall exceeds. */
             readonly passes: readonly ("bulkLimit" | "filmLimit" | "flashPoint")[];
         };
+        /** @description Temperature limits of the fluid. */
         readonly FluidLimits: {
+            /** @description Highest fluid temperature in the loop for long service. */
             readonly bulkLimit: {
-                /** @description Generic for the kind of fluid. */
+                /** @description Temperature limit, generic for the kind of fluid. */
                 readonly temperatureC: number;
+                /** @description Publication that the limit comes from. */
                 readonly source: string;
             };
+            /** @description Highest fluid temperature at a heated wall. */
             readonly filmLimit: {
-                /** @description Generic for the kind of fluid. */
+                /** @description Temperature limit, generic for the kind of fluid. */
                 readonly temperatureC: number;
+                /** @description Publication that the limit comes from. */
                 readonly source: string;
             };
-            /** @description Absent where the fluid does not burn. */
+            /** @description Flash point of the fluid, open cup. Absent where the fluid does not burn. */
             readonly flashPoint?: {
-                /** @description Generic for the kind of fluid. */
+                /** @description Temperature limit, generic for the kind of fluid. */
                 readonly temperatureC: number;
+                /** @description Publication that the limit comes from. */
                 readonly source: string;
             };
         };
-        /** @description Give the dish that lights the receiver, or `absorbedPowerW`. */
+        /** @description A receiver and the light on it. Send either `dish` or `absorbedPowerW`. */
         readonly ReceiverLossesRequest: {
             readonly receiver?: components["schemas"]["Receiver"];
             readonly dish?: components["schemas"]["Dish"];
-            /** @description Light that the absorber takes up at `beamIrradianceWPerM2`. Stands in for the dish. */
+            /** @description Light absorbed by the absorber at `beamIrradianceWPerM2`. Send it instead of `dish`. */
             readonly absorbedPowerW?: number;
-            /** @description Half-angle of the cone in which `absorbedPowerW` came; a coil throws more of slanted light back, a flat one most. Left out, it is 45°. A given dish has its own; an efficiency line does not heed it. */
+            /** @description Half-angle of the cone of light that delivers `absorbedPowerW`. A coil reflects more of slanted light, a flat coil most. When omitted: 45°. Omit it with `dish`, which has its own rim angle. An efficiency line ignores it. */
             readonly rimAngleDeg?: number;
             /**
-             * @description Beam on a plane normal to it. Default: a clear day.
+             * @description Beam irradiance on a plane normal to the beam. Default: a clear day.
              * @default 800
              */
             readonly beamIrradianceWPerM2?: number;
-            /** @description North of the equator; south is negative. Only an off-axis dish on a polar axis needs it: its hemisphere turns the seasons. */
+            /** @description Latitude, north positive. Required only for an off-axis dish on a polar axis, where the hemisphere sets the seasons. */
             readonly latitude?: number;
             /**
              * Format: date
-             * @description Day that the aperture of an off-axis dish on a polar axis is taken at. ISO 8601, 1950 to 2100. Default: equinox, the middle of the year of an off-axis dish on a polar axis; a two-axis dish is the same on every day.
+             * @description Day for which the aperture of an off-axis dish on a polar axis is computed. ISO 8601, 1950 to 2100. Default: equinox, the middle of the range of an off-axis dish on a polar axis; a two-axis dish is the same on every day.
              * @default 2025-03-20
              */
             readonly date?: string;
             /**
-             * @description What carries the heat. Default: stays liquid in frost and does not boil.
+             * @description Heat-transfer fluid in the receiver. Default: stays liquid in frost and does not boil.
              * @default mineralOilVg32
              * @enum {string}
              */
             readonly fluid?: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
             /**
-             * @description Through the receiver's tube. Default: keeps oil under 20 K of rise at the receiver of a small dish.
+             * @description Flow through the receiver's tube. Default: keeps the temperature rise of oil in the receiver of a small dish below 20 K.
              * @default 4
              */
             readonly flowLPerMin?: number;
             /**
-             * @description Of the fluid, the mean of what enters and leaves; of an efficiency line what leaves. Default: from a cold tank to a hot loop.
+             * @description Fluid temperatures to compute: the mean of inlet and outlet. For an efficiency line: the outlet temperature. Default: from a cold tank to a hot loop.
              * @default [
              *       40,
              *       60,
@@ -1350,14 +1373,14 @@ export interface components {
              */
             readonly oilTemperatureC?: readonly number[];
             /**
-             * @description Winds at the receiver. Default: a light breeze.
+             * @description Wind speeds at the receiver to compute. Default: a light breeze.
              * @default [
              *       2
              *     ]
              */
             readonly windMPerS?: readonly number[];
             /**
-             * @description How far the receiver looks down: 0 sideways, 90 straight down. Of a dish that faces the sun it is the sun's altitude. Default: the middle of a working day.
+             * @description Tilts of the receiver below the horizontal to compute: 0 faces sideways, 90 straight down. For a dish that faces the sun, the tilt is the sun's altitude. Default: the middle of a working day.
              * @default [
              *       45
              *     ]
@@ -1375,178 +1398,183 @@ export interface components {
             readonly elevationM?: number;
             readonly stagnation?: components["schemas"]["StagnationConditions"];
         };
-        /** @description The sun that the receiver stands in when the pump has stopped. */
+        /** @description Sun, air and wind at the receiver when the pump has stopped. */
         readonly StagnationConditions: {
             /**
-             * @description Beam on a plane normal to it. Default: a very clear noon.
+             * @description Beam irradiance on a plane normal to the beam. Default: a very clear noon.
              * @default 1000
              */
             readonly beamIrradianceWPerM2?: number;
             /**
-             * @description Air temperature. Default: a warm day.
+             * @description Air temperature at stagnation. Default: a warm day.
              * @default 25
              */
             readonly ambientC?: number;
             /**
-             * @description Wind at the receiver. Default: still air, the worst case.
+             * @description Wind speed at the receiver at stagnation. Default: still air, the worst case.
              * @default 0
              */
             readonly windMPerS?: number;
             /**
-             * @description How far the receiver looks down. Default: sun overhead, the worst case: a hollow that looks straight down keeps its hot air.
+             * @description Tilt of the receiver below the horizontal at stagnation. Default: sun overhead, the worst case: a cavity that faces straight down keeps its hot air.
              * @default 90
              */
             readonly tiltDeg?: number;
         };
         readonly LoopLossesResponse: {
-            /** @description Of pipes, fittings and pump together. */
+            /** @description Heat loss of pipes, fittings and pump together. */
             readonly lossW: number;
-            /** @description The same less what the pump puts into the fluid. */
+            /** @description Heat loss of pipes, fittings and pump minus the heat that the pump adds to the fluid. */
             readonly netLossW: number;
-            /** @description Of all together in the pump's hours of a year. */
+            /** @description Heat loss of pipes, fittings and pump in a year, over `pumpHoursPerYear`. */
             readonly lossKwhPerYear: number;
-            /** @description Around the loop at the flow that the pump gives. */
+            /** @description Pressure drop around the loop at the flow that the pump delivers. */
             readonly pressureDropKpa: number;
             readonly supply: components["schemas"]["PipeLosses"];
             readonly return: components["schemas"]["PipeLosses"];
+            /** @description Losses of fittings, supports and bends. */
             readonly fittings: {
-                /** @description Of bare fittings and supports. */
+                /** @description Heat loss of bare fittings and supports. */
                 readonly lossW: number;
-                /** @description Of bends and valves. */
+                /** @description Pressure drop of bends and valves. */
                 readonly pressureDropKpa: number;
             };
+            /** @description Losses of the tubes in `furtherTubes` of the request. */
             readonly furtherTubes: {
-                /** @description Of what the pump drives besides pipes and fittings. */
+                /** @description Pressure drop of the tubes in `furtherTubes` of the request. */
                 readonly pressureDropKpa: number;
             };
+            /** @description Flow, power and heat of the pump. */
             readonly pump: {
-                /** @description That it gives: its set flow, or what its power and head allow. */
+                /** @description Flow that the pump delivers: its set flow, or less where its power or head limits it. */
                 readonly flowLPerMin: number;
-                /** @description Of what it is set to. */
+                /** @description Delivered flow as a share of the pump's set flow. */
                 readonly shareOfSetFlow: number;
-                /** @description Electric power drawn. */
+                /** @description Electric power drawn by the pump. */
                 readonly pumpPowerW: number;
-                /** @description Of flow times pressure. */
+                /** @description Hydraulic power of the pump: flow times pressure. */
                 readonly hydraulicPowerW: number;
-                /** @description Of its power, what ends in the fluid. */
+                /** @description Part of the pump's power that heats the fluid. */
                 readonly heatToFluidW: number;
-                /** @description Of its casing to the air. */
+                /** @description Heat loss of the pump casing to the air. */
                 readonly lossW: number;
-                /** @description Electricity in its hours of a year. */
+                /** @description Electricity used by the pump in a year, over `pumpHoursPerYear`. */
                 readonly pumpKwhPerYear: number;
             };
-            /** @description What the pump gives when the fluid is cold and thick. */
+            /** @description Flow and power of the pump at each start temperature, when the fluid is cold and viscous. */
             readonly coldStart: readonly components["schemas"]["ColdStart"][];
-            /** @description What to be careful of, the most serious first. */
+            /** @description Cautions to observe, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value that the request left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
-        /** @description One pipe in steady flow. `inWeather` is absent where it is bare. */
+        /** @description Heat loss, flow and pressure drop of one pipe in steady flow. `inWeather` is absent for a bare pipe. */
         readonly PipeLosses: {
-            /** @description Of the whole pipe. */
+            /** @description Heat loss of the whole pipe. */
             readonly lossW: number;
-            /** @description Of a metre at the mean temperature. */
+            /** @description Heat loss of one metre of pipe at its mean temperature. */
             readonly lossWPerM: number;
-            /** @description Of a metre, fluid over air. */
+            /** @description Heat loss coefficient of one metre of pipe, from fluid to air. */
             readonly lossCoefficientWPerMK: number;
-            /** @description In the pump's hours of a year. */
+            /** @description Heat loss of the pipe in a year, over `pumpHoursPerYear`. */
             readonly lossKwhPerYear: number;
-            /** @description Of the outside. */
+            /** @description Temperature of the pipe's outer surface. */
             readonly surfaceTemperatureC: number;
-            /** @description Of the fluid. */
+            /** @description Temperature of the fluid that enters the pipe. */
             readonly enteringC: number;
-            /** @description Of the fluid. */
+            /** @description Temperature of the fluid that leaves the pipe. */
             readonly leavingC: number;
-            /** @description From end to end. */
+            /** @description Temperature drop of the fluid from end to end of the pipe. */
             readonly temperatureDropK: number;
-            /** @description Mean over the bore. */
+            /** @description Mean flow velocity in the pipe. */
             readonly flowVelocityMPerS: number;
-            /** @description Reynolds number inside. */
+            /** @description Reynolds number of the flow in the pipe. */
             readonly reynolds: number;
             /**
-             * @description Of the flow: laminar below Re 2300, turbulent above 4000.
+             * @description Flow regime: laminar below a Reynolds number of 2300, turbulent above 4000, else transitional.
              * @enum {string}
              */
             readonly regime: "laminar" | "transitional" | "turbulent";
-            /** @description Film coefficient inside. */
+            /** @description Film coefficient of heat transfer inside the pipe. */
             readonly insideFilmWPerM2K: number;
-            /** @description From end to end. */
+            /** @description Pressure drop from end to end of the pipe. */
             readonly pressureDropKpa: number;
-            /** @description Heat that fluid and metal hold: lost each night, warmed each morning. */
+            /** @description Heat capacity of the pipe's fluid and metal, which cool each night and warm up each morning. */
             readonly heldHeatKjPerK: number;
-            /** @description Of the film inside. */
+            /** @description Thermal resistance of the film inside the pipe. */
             readonly insideResistanceMKPerW: number;
-            /** @description Of the pipe's wall. */
+            /** @description Thermal resistance of the pipe wall. */
             readonly wallResistanceMKPerW: number;
-            /** @description Of the lagging at its mean temperature. */
+            /** @description Thermal resistance of the insulation at its mean temperature. */
             readonly laggingResistanceMKPerW: number;
-            /** @description Of wind, buoyancy and radiation outside. */
+            /** @description Thermal resistance from the outer surface to the air: wind, buoyancy and radiation. */
             readonly outsideResistanceMKPerW: number;
-            /** @description Of pipe and lagging as laid. */
+            /** @description Outer radius of the pipe with its present insulation. */
             readonly outerRadiusMm: number;
-            /** @description Outer radius at which a metre loses most, with the conductivity and the outside film as laid: their ratio k/h. Lagging a pipe thinner than that begins by losing more. */
+            /** @description Critical radius k/h: the outer radius with the greatest heat loss per metre, for the present conductivity and outside film. On a thinner pipe, the first insulation increases the loss. */
             readonly criticalRadiusMm: number;
-            /** @description What the first millimetre of this lagging saves on the bare pipe, each film worked out anew; below 0 it costs. */
+            /** @description Heat loss saved by the first millimetre of this insulation on the bare pipe, with each film recomputed. Negative where it increases the loss. */
             readonly firstMillimetreSavesWPerM: number;
-            /** @description With more of the same lagging. */
+            /** @description The pipe with each added thickness of the same insulation. */
             readonly thicker: readonly components["schemas"]["ThickerLagging"][];
             readonly inWeather?: components["schemas"]["LaggingInWeather"];
         };
+        /** @description One pipe with thicker insulation. */
         readonly ThickerLagging: {
-            /** @description Of lagging, over what is laid. */
+            /** @description Thickness added to the present insulation. */
             readonly addedThicknessMm: number;
-            /** @description Of the whole pipe, then. */
+            /** @description Heat loss of the whole pipe with the added thickness. */
             readonly lossW: number;
-            /** @description Against what is laid. */
+            /** @description Heat loss saved against the present insulation. */
             readonly savedW: number;
-            /** @description Against the row before: what this step brings. */
+            /** @description Heat loss saved against the previous row: the gain of this step. */
             readonly furtherSavedW: number;
-            /** @description Against what is laid, in the pump's hours of a year. */
+            /** @description Heat saved against the present insulation in a year, over `pumpHoursPerYear`. */
             readonly savedKwhPerYear: number;
-            /** @description Against the row before, in the pump's hours of a year. */
+            /** @description Heat saved against the previous row in a year, over `pumpHoursPerYear`. */
             readonly furtherSavedKwhPerYear: number;
         };
-        /** @description The same pipe with its lagging dry, wet, covered and in rain. */
+        /** @description Heat loss of a pipe with its insulation dry, wet, covered, and uncovered in rain. */
         readonly LaggingInWeather: {
-            /** @description With dry lagging. */
+            /** @description Heat loss with dry insulation. */
             readonly dryLossW: number;
-            /** @description With lagging at `wetMoistFraction`, its skin dry. */
+            /** @description Heat loss with insulation at `wetMoistFraction` and a dry outer surface. */
             readonly wetLossW: number;
-            /** @description With a weatherproof cover: lagging dry, and the cover's own skin. */
+            /** @description Heat loss with a weatherproof cover: dry insulation, and the cover's own emittance. */
             readonly coveredLossW: number;
-            /** @description Without one, in rain: lagging at `wetMoistFraction`, and its skin washed down to the air's temperature. An upper limit but for vapour: above 60 °C that drives further heat through wet open-cell lagging. */
+            /** @description Heat loss without a cover in rain: insulation at `wetMoistFraction`, with its outer surface at air temperature. This is an upper limit except for vapour, which above 60 °C carries further heat through wet open-cell insulation. */
             readonly uncoveredInRainLossW: number;
         };
+        /** @description The pump at a start with cold fluid in the loop. */
         readonly ColdStart: {
-            /** @description Of all the fluid in the loop. */
+            /** @description Temperature of all the fluid in the loop. */
             readonly temperatureC: number;
-            /** @description Of the fluid. */
+            /** @description Kinematic viscosity of the fluid. */
             readonly kinematicViscosityMm2PerS: number;
-            /** @description That the pump gives: its set flow, or what its power and head allow. */
+            /** @description Flow that the pump delivers: its set flow, or less where its power or head limits it. */
             readonly flowLPerMin: number;
-            /** @description Of what the pump is set to. */
+            /** @description Delivered flow as a share of the pump's set flow. */
             readonly shareOfSetFlow: number;
-            /** @description Around the loop at that flow. */
+            /** @description Pressure drop around the loop at the delivered flow. */
             readonly pressureDropKpa: number;
-            /** @description Electric power drawn. */
+            /** @description Electric power drawn by the pump. */
             readonly pumpPowerW: number;
-            /** @description In the supply pipe. */
+            /** @description Reynolds number of the flow in the supply pipe. */
             readonly reynolds: number;
             /**
-             * @description Of the flow: laminar below Re 2300, turbulent above 4000.
+             * @description Flow regime: laminar below a Reynolds number of 2300, turbulent above 4000, else transitional.
              * @enum {string}
              */
             readonly regime: "laminar" | "transitional" | "turbulent";
         };
-        /** @description A loop on its own, and the temperatures that it runs at. `loop.control` and `loop.expansionL` may stand in it and play no part. */
+        /** @description A loop on its own and its operating temperatures. `loop.control` and `loop.expansionL` are accepted but not used. */
         readonly LoopLossesRequest: {
             readonly loop?: components["schemas"]["Loop"];
-            /** @description Of the fluid that leaves the receiver. */
+            /** @description Temperature of the fluid that leaves the receiver. */
             readonly supplyTemperatureC: number;
-            /** @description Of the fluid that leaves the coil. Left out: 15 K below the supply, no colder than the air. */
+            /** @description Temperature of the fluid that leaves the coil. When omitted: 15 K below the supply, but no colder than the air. */
             readonly returnTemperatureC?: number;
             /**
              * @description Air temperature. Default: a mild day.
@@ -1559,17 +1587,17 @@ export interface components {
              */
             readonly elevationM?: number;
             /**
-             * @description Wind across the pipes. Default: a light breeze.
+             * @description Wind speed across the pipes. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
             /**
-             * @description What else the pump pushes the fluid through: the receiver's tube and the coil. They count for flow and pressure, not for heat, and are taken half-way between supply and return. Default: the pipes alone; receiver and coil add to the pump's work.
+             * @description Tubes that the pump drives the fluid through in addition to the pipes: the receiver's tube and the coil. They count for flow and pressure drop, not for heat loss. Their fluid temperature is half-way between supply and return. Default: the pipes alone; receiver and coil add pressure drop.
              * @default []
              */
             readonly furtherTubes?: readonly components["schemas"]["FurtherTube"][];
             /**
-             * @description Thicker lagging to compare with, on both pipes, rising. Default: each further centimetre.
+             * @description Added thicknesses of insulation to compare, on both pipes, in rising order. Default: steps of one centimetre.
              * @default [
              *       10,
              *       20,
@@ -1579,19 +1607,19 @@ export interface components {
              */
             readonly addedThicknessMm?: readonly number[];
             /**
-             * @description Water in the lagging, by volume, once rain has been at it. Default: rained on for a season without a cover.
+             * @description Volume fraction of water in the insulation after rain. Default: one season of rain without a cover.
              * @default 0.05
              */
             readonly wetMoistFraction?: number;
             /**
-             * @description Of the outside of a weatherproof cover, for heat radiation. Default: weathered sheet aluminium; bright it has 0.05, painted 0.9.
+             * @description Emittance of the outer surface of a weatherproof cover, for heat radiation. Default: weathered sheet aluminium; bright sheet has 0.05, painted sheet 0.9.
              * @default 0.3
              */
             readonly coverEmittance?: number;
-            /** @description Temperatures of the fluid to start the pump at. Left out: −10 to 60 °C, as far as the fluid is known. */
+            /** @description Fluid temperatures at which a pump start is computed. When omitted: −10 to 60 °C, within the known range of the fluid. */
             readonly coldStartTemperatureC?: readonly number[];
             /**
-             * @description That the pump runs in a year. Default: five or six hours of sun a day.
+             * @description Hours for which the pump runs in a year. Default: five or six hours of sun a day.
              * @default 2000
              */
             readonly pumpHoursPerYear?: number;
@@ -1737,7 +1765,7 @@ export interface components {
             readonly hysteresisK?: number;
         };
         /**
-         * @description A tube that the pump pushes the fluid through besides the two pipes.
+         * @description Tube that the pump drives the fluid through in addition to the two pipes.
          * @example {
          *       "lengthM": 12,
          *       "innerDiameterMm": 10,
@@ -1745,20 +1773,21 @@ export interface components {
          *     }
          */
         readonly FurtherTube: {
-            /** @description Along the tube. */
+            /** @description Length of the tube. */
             readonly lengthM: number;
-            /** @description Bore. */
+            /** @description Inner diameter of the tube. */
             readonly innerDiameterMm: number;
-            /** @description Of the helix that it is wound to, centre to centre. Absent where it is straight. */
+            /** @description Diameter of the helix that the tube is wound to, centre to centre. Omit it for a straight tube. */
             readonly helixDiameterM?: number;
             /**
-             * @description What it is made of: how rough it is inside. Default: bends easily.
+             * @description Material of the tube, which sets its inner roughness. Default: bends easily.
              * @default copper
              * @enum {string}
              */
             readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
         };
         readonly Fluids: {
+            /** @description Fluids that a loop can be filled with. */
             readonly fluids: readonly components["schemas"]["Fluid"][];
         };
         /** @description A liquid that can fill a loop. */
@@ -1796,137 +1825,158 @@ export interface components {
         readonly FluidProperties: {
             readonly fluid: components["schemas"]["Fluid"];
             readonly table: components["schemas"]["FluidTable"];
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the columns rest on. */
+            /** @description Models and correlations behind the columns, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
-        /** @description Properties in columns, one row per temperature. Between rows viscosity does not run straight: ask for closer rows instead of interpolating. */
+        /** @description Properties in columns, one row per temperature. Viscosity is not linear between rows: request a smaller step instead of interpolating. */
         readonly FluidTable: {
+            /** @description Temperature of the row. */
             readonly temperatureC: readonly number[];
+            /** @description Density of the fluid. */
             readonly densityKgPerM3: readonly number[];
+            /** @description Specific heat capacity of the fluid. */
             readonly heatCapacityJPerKgK: readonly number[];
+            /** @description Thermal conductivity of the fluid. */
             readonly conductivityWPerMK: readonly number[];
+            /** @description Dynamic viscosity of the fluid. */
             readonly dynamicViscosityPaS: readonly number[];
+            /** @description Kinematic viscosity of the fluid. At 40 °C it is the ISO grade of an oil. */
             readonly kinematicViscosityMm2PerS: readonly number[];
+            /** @description Prandtl number of the fluid. */
             readonly prandtl: readonly number[];
         };
         readonly Insulations: {
+            /** @description Insulation materials that requests can name. */
             readonly insulations: readonly components["schemas"]["InsulationMaterial"][];
         };
-        /** @description A kind of lagging, generic for the trade. */
+        /** @description A kind of insulation, generic for the trade. */
         readonly InsulationMaterial: {
             /**
-             * @description Its name in requests.
+             * @description Id of the material in requests.
              * @enum {string}
              */
             readonly id: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
+            /** @description Name of the material in English. */
             readonly name: string;
-            /** @description Coldest mean temperature of the layer that its conductivity was fitted to. */
+            /** @description Lowest mean temperature of the insulation for which its conductivity is valid. */
             readonly validFromC: number;
-            /** @description Hottest mean temperature of the layer that its conductivity was fitted to. */
+            /** @description Highest mean temperature of the insulation for which its conductivity is valid. */
             readonly validToC: number;
-            /** @description Hottest that its inner face bears in long service. */
+            /** @description Highest temperature of the insulation's inner face in long service. */
             readonly serviceLimitC: number;
-            /** @description Thermal conductivity in columns, within the valid range. */
+            /** @description Thermal conductivity over mean temperature in columns, within the valid range. */
             readonly conductivity: {
+                /** @description Mean temperature of the insulation: half-way between its two faces. */
                 readonly meanTemperatureC: readonly number[];
+                /** @description Thermal conductivity of the dry insulation. */
                 readonly conductivityWPerMK: readonly number[];
             };
-            /** @description Of the layer as sold. */
+            /** @description Density of the insulation as sold. */
             readonly densityKgPerM3: number;
-            /** @description f of ISO 10456: damp lagging conducts e^(f·ψ) times as well as dry, ψ the water in it by volume. 0 where it takes up none. */
+            /** @description Moisture conversion factor f of ISO 10456. Moist insulation conducts e^(f·ψ) times as much heat as dry, with ψ its water by volume. 0 where it absorbs none. */
             readonly moistureFactor: number;
-            /** @description Water by volume up to which the factor holds. */
+            /** @description Largest volume fraction of water for which `moistureFactor` is valid. */
             readonly mostMoistFraction: number;
-            /** @description Conductivity with 5 % of water by volume, over dry. */
+            /** @description Conductivity with 5 % of water by volume, divided by dry conductivity. */
             readonly wetOverDry: number;
             /**
-             * @description To whoever cuts it: nothing, dust of fibres, or fibres that may cause cancer.
+             * @description Hazard when cutting the material: none, fibre dust, or fibres that may cause cancer.
              * @enum {string}
              */
             readonly hazard: "none" | "fibreDust" | "carcinogenicFibre";
-            /** @description Of its conductivity and its moisture factor. */
+            /** @description Publications that conductivity and moisture factor come from. */
             readonly source: string;
         };
         readonly TankCoolingResponse: {
-            /** @description Of the shell and its fittings at the start, where it stands. */
+            /** @description Heat loss coefficient of the tank's shell and fittings at the start, in its real surroundings. */
             readonly lossCoefficientWPerK: number;
-            /** @description In which its excess over the surroundings would fall to 37 %. */
+            /** @description Time in which the tank's excess temperature over its surroundings would fall to 37 %. */
             readonly timeConstantH: number;
-            /** @description Of water and shell. */
+            /** @description Heat capacity of the water and the shell. */
             readonly heatCapacityKjPerK: number;
-            /** @description Of its outside at the start. */
+            /** @description Temperature of the tank's outer surface at the start. */
             readonly surfaceTemperatureC: number;
-            /** @description Of the air around it. */
+            /** @description Temperature of the air around the tank. */
             readonly surroundingsC: number;
-            /** @description Over the whole time. */
+            /** @description Heat lost by the tank over the requested duration. */
             readonly lossKwh: number;
-            /** @description The same, as a mean over a day. */
+            /** @description Heat lost by the tank per day, on average over the requested duration. */
             readonly lossKwhPerDay: number;
-            /** @description Mean at the end. */
+            /** @description Mean temperature of the tank at the end. */
             readonly endTemperatureC: number;
-            /** @description At the end, top first. */
+            /** @description Temperatures of the tank's layers at the end, top first. */
             readonly layerTemperaturesC: readonly number[];
-            /** @description When it falls under each temperature asked for. */
+            /** @description Time until the tank falls below each temperature of `untilC`. */
             readonly hoursUntilC: readonly components["schemas"]["HoursUntil"][];
             readonly standing: components["schemas"]["StandingLoss"];
             readonly series: components["schemas"]["CoolingSeries"];
-            /** @description What to be careful of, the most serious first. */
+            /** @description Cautions to observe, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value that the request left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
+        /** @description Time until the tank falls below a temperature. */
         readonly HoursUntil: {
-            /** @description As asked. */
+            /** @description Temperature of `untilC` in the request. */
             readonly temperatureC: number;
             /**
-             * @description Whether the tank falls under it in this time, later than that, or never, because its surroundings are as warm.
+             * @description When the tank falls below the temperature. `reached`: within the requested duration. `later`: after it. `never`: its surroundings are as warm or warmer.
              * @enum {string}
              */
             readonly outcome: "reached" | "later" | "never";
-            /** @description From the start until it is first under it; 0 if it starts so. Absent unless reached. */
+            /** @description Time from the start until the tank first falls below the temperature; 0 if it starts below. Present only when `outcome` is `reached`. */
             readonly hours?: number;
         };
-        /** @description The tank under the conditions of its label, wherever it stands. */
+        /** @description Standing loss of the tank under the conditions of its energy label, wherever the tank is. */
         readonly StandingLoss: {
-            /** @description At 65 °C inside and 20 °C in still air around: 45 K. */
+            /** @description Standing loss with 65 °C inside and still air of 20 °C around: a difference of 45 K. */
             readonly standingLossW: number;
-            /** @description The same over a day. */
+            /** @description Standing loss in a day, with 65 °C inside and still air of 20 °C around. */
             readonly standingLossKwhPerDay: number;
-            /** @description At those temperatures. */
+            /** @description Heat loss coefficient with 65 °C inside and still air of 20 °C around. */
             readonly lossCoefficientWPerK: number;
-            /** @description Of the vessel, which the class goes by. */
+            /** @description Storage volume of the tank, which sets the limits of its energy class. */
             readonly storageVolumeL: number;
             /**
-             * @description Of EU 812/2013, the letter on the label. From 500 L up no label is asked: see `methods`.
+             * @description Energy class of EU 812/2013, the letter on the label. From 500 L, no label is required: see `methods`.
              * @enum {string}
              */
             readonly energyClass: "A+" | "A" | "B" | "C" | "D" | "E" | "F" | "G";
-            /** @description Standing losses that part the classes at this volume, the best first; above the last is G. */
+            /** @description Limits of the energy classes at this volume, the best class first. From the last limit up, the class is G. */
             readonly classLimits: readonly {
-                /** @enum {string} */
+                /**
+                 * @description Energy class of EU 812/2013.
+                 * @enum {string}
+                 */
                 readonly energyClass: "A+" | "A" | "B" | "C" | "D" | "E" | "F" | "G";
-                /** @description Most standing loss, not itself in the class. */
+                /** @description Standing loss below which a tank is in this class or a better one. */
                 readonly belowW: number;
             }[];
-            /** @description Most that EU 814/2013, Annex II, 2.1 allows a new tank up to 2000 L: the end of class C. */
+            /** @description Greatest standing loss that EU 814/2013, Annex II, 2.1 allows for a new tank up to 2000 L: the limit of class C. */
             readonly ecodesignLimitW: number;
-            /** @description Whether it loses no more than that. */
+            /** @description Whether the standing loss is within `ecodesignLimitW`. */
             readonly withinEcodesignLimit: boolean;
         };
-        /** @description The tank in columns, one row per step. */
+        /** @description Tank temperatures and heat loss over time in columns, one row per step. */
         readonly CoolingSeries: {
-            /** @description Between one row and the next; the last may be nearer. */
+            /** @description Time between rows; the last interval may be shorter. */
             readonly stepMin: number;
+            /** @description Time since the start. */
             readonly elapsedMin: readonly number[];
+            /** @description Mean temperature of the tank. */
             readonly tankMeanC: readonly number[];
+            /** @description Temperature of the tank's top layer. */
             readonly tankTopC: readonly number[];
+            /** @description Temperature of the tank's bottom layer. */
             readonly tankBottomC: readonly number[];
+            /** @description Mean heat loss to the surroundings since the previous row; in the first row, the heat loss at the start. */
             readonly tankLossW: readonly number[];
         };
-        /** @description A tank on its own, standing: nothing is drawn, the loop rests. Its start temperature is 60 °C unless given. */
+        /** @description A tank on its own at rest: no water is drawn and the loop is off. Its start temperature is 60 °C when omitted. */
         readonly TankCoolingRequest: {
             readonly tank: components["schemas"]["Tank"];
             /**
@@ -1940,22 +1990,22 @@ export interface components {
              */
             readonly elevationM?: number;
             /**
-             * @description Wind at the tank; a tank in a room stands in still air. Default: a light breeze.
+             * @description Wind speed at the tank. A tank in a room is in still air. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
             /**
-             * @description How long it stands. Default: a day and a night without sun.
+             * @description Time over which the tank cools. Default: a day and a night without sun.
              * @default 24
              */
             readonly durationH?: number;
             /**
-             * @description Between rows of the answer's series; at most 672 rows. Default: 48 rows a day.
+             * @description Time between rows of the series, which has at most 672 rows. Default: 48 rows a day.
              * @default 30
              */
             readonly seriesStepMin?: number;
             /**
-             * @description Temperatures whose hour is asked for: one, or many. Default: from safe against Legionella down to a warm shower.
+             * @description Temperatures for which the time until the tank falls below them is computed: one number or a list. Default: from safe against Legionella to a warm shower.
              * @default [
              *       60,
              *       55,
@@ -1966,7 +2016,7 @@ export interface components {
              */
             readonly untilC?: number | readonly number[];
             /**
-             * @description Which of the tank's temperatures counts. Default: what the whole tank holds.
+             * @description Tank temperature that is compared with `untilC`: the mean or the top layer. Default: the mean shows the heat in the whole tank.
              * @default mean
              * @enum {string}
              */
@@ -2065,39 +2115,43 @@ export interface components {
             readonly surfaceEmittance?: number;
         };
         readonly TappingProfiles: {
+            /** @description Tapping profiles that requests can name. */
             readonly profiles: readonly components["schemas"]["TappingProfile"][];
         };
-        /** @description A published day of hot water use. */
+        /** @description A published profile of hot water use over one day. */
         readonly TappingProfile: {
             /**
-             * @description Its name in requests.
+             * @description Id of the profile in requests.
              * @enum {string}
              */
             readonly id: "3XS" | "XXS" | "XS" | "S" | "M" | "L" | "XL" | "XXL" | "3XL" | "4XL";
-            /** @description Heat of the day: Q_ref, the sum of the draws. */
+            /** @description Heat of the day Q_ref: the sum of all draws. */
             readonly referenceEnergyKwh: number;
-            /** @description Mixed water of 40 °C that carries that heat, mains of 10 °C. */
+            /** @description Mixed water of 40 °C that carries the heat of the day, with mains of 10 °C. */
             readonly litresAt40C: number;
-            /** @description Hot water of 60 °C that carries it, mains of 10 °C. */
+            /** @description Hot water of 60 °C that carries the heat of the day, with mains of 10 °C. */
             readonly litresAt60C: number;
+            /** @description Draws of the day in order of time. */
             readonly draws: readonly components["schemas"]["ProfileDraw"][];
-            /** @description What it stands for, and for what it does not. */
+            /** @description Scope of the profile: the use that it represents, and the use that it does not. */
             readonly validFor: string;
+            /** @description Publication that the profile comes from. */
             readonly source: string;
         };
+        /** @description One draw of hot water in a tapping profile. */
         readonly ProfileDraw: {
             /**
-             * @description When the tap opens, local time.
+             * @description Local time at which the draw starts.
              * @example 07:00
              */
             readonly time: string;
-            /** @description Heat above the mains. */
+            /** @description Heat of the draw above mains temperature. */
             readonly energyKwh: number;
-            /** @description Least flow. */
+            /** @description Minimum flow of the draw. */
             readonly flowLPerMin: number;
-            /** @description From which heat counts. */
+            /** @description Temperature from which heat counts as useful. */
             readonly usefulTemperatureC: number;
-            /** @description To be reached during the draw. Absent where the regulation names none. */
+            /** @description Temperature to reach during the draw. Absent where the regulation names none. */
             readonly peakTemperatureC?: number;
         };
         readonly WarmUpResponse: {
@@ -4101,60 +4155,85 @@ export interface components {
             readonly coilLength?: number;
             readonly shorterPipes?: number;
         };
+        /** @description Versions, limits and costs of this deployment. */
         readonly Meta: {
             /** @description Version of the service. */
             readonly service: string;
-            /** @description Version of the contract: the first number changes when a client breaks. */
+            /** @description Version of the contract. The first number changes with breaking changes. */
             readonly contract: string;
-            /** @description Version of the tables the service carries. */
+            /** @description Version of the data tables of the service. */
             readonly data: string;
+            /** @description Every limit in force in this deployment. */
             readonly limits: readonly components["schemas"]["Limit"][];
-            /** @description What each operation counts against `computingBudget`, about a millisecond a unit; a range (× 40), a step finer than 120 s, layers, and draws that turn the tank over often multiply it; a test run counts by its rows. */
+            /** @description Cost of each operation, counted against `computingBudget`; one unit is about a millisecond. A range multiplies it by 40. A step finer than 120 s, more layers, and draws that turn the tank over often also multiply it. The cost of a test run depends on its rows. */
             readonly costs: readonly {
+                /** @description `operationId` of the operation. */
                 readonly operation: string;
+                /** @description Basic cost of the operation in cost units. */
                 readonly cost: number;
             }[];
         };
+        /** @description A limit in force in this deployment. */
         readonly Limit: {
+            /** @description Name of the limit. */
             readonly name: string;
+            /** @description Value of the limit, in `unit`. */
             readonly value: number;
+            /** @description Unit of the limit. */
             readonly unit: string;
+            /** @description Quantity that the limit bounds. */
             readonly meaning: string;
-            /** @description What answers a request beyond it. */
+            /** @description Response to a request above the limit: status and kind of problem. */
             readonly beyond: string;
         };
+        /** @description The process runs. */
         readonly Live: {
-            /** @enum {string} */
+            /**
+             * @description Always `live`.
+             * @enum {string}
+             */
             readonly status: "live";
         };
+        /** @description The service computes a published value correctly. */
         readonly Ready: {
-            /** @enum {string} */
+            /**
+             * @description Always `ready`; otherwise the response is 503.
+             * @enum {string}
+             */
             readonly status: "ready";
+            /** @description Test calculation against a published value. */
             readonly check: {
+                /** @description Name of the test calculation. */
                 readonly calculation: string;
+                /** @description Published result of the test calculation. */
                 readonly expected: number;
+                /** @description Result computed by this service. */
                 readonly computed: number;
+                /** @description Unit of both results. */
                 readonly unit: string;
             };
         };
         readonly BatchResponse: {
-            /** @description In the order of the request. */
+            /** @description Result or problem of each item, in the order of the request. */
             readonly items: readonly ({
-                /** @enum {number} */
+                /**
+                 * @description HTTP status of the item.
+                 * @enum {number}
+                 */
                 readonly status: 200;
-                /** @description What the operation alone answers. */
+                /** @description Response body of the operation. */
                 readonly result: {
                     readonly [key: string]: unknown;
                 };
             } | {
-                /** @description The status the operation alone gives. */
+                /** @description HTTP status that the operation alone would return. */
                 readonly status: number;
                 readonly problem: components["schemas"]["ItemProblem"];
             })[];
             /** @description Estimated cost of all items, counted against `computingBudget` of /v1/meta. */
             readonly cost: number;
         };
-        /** @description Why an item was not answered; the request id is the batch's. */
+        /** @description Why an item failed. Its request id is that of the batch. */
         readonly ItemProblem: {
             /**
              * @description A stable name for this kind of problem.
@@ -4171,14 +4250,14 @@ export interface components {
             readonly errors?: readonly components["schemas"]["FieldFault"][];
         };
         readonly BatchRequest: {
-            /** @description Each is answered by itself: one that fails leaves the others as they are. */
+            /** @description Operations to run. A failed item does not affect the others. */
             readonly items: readonly {
                 /**
-                 * @description The operation's `operationId` in this contract.
+                 * @description `operationId` of the operation in this contract.
                  * @enum {string}
                  */
                 readonly operation: "getSunPosition" | "getSunDay" | "getBoilingPoint" | "getDishOptics" | "getReceiverLosses" | "getLoopLosses" | "getFluids" | "getFluid" | "getInsulations" | "getTankCooling" | "getTappingProfiles" | "warmUpTank" | "assessInstantHeater" | "assessTestRun" | "rankImprovements" | "getMeta" | "getLiveness" | "getReadiness";
-                /** @description What the operation alone would be sent: its body, or the parameters of a GET (path and query) by name. */
+                /** @description Input of the operation: the body of a POST, or the path and query parameters of a GET by name. */
                 readonly body: {
                     readonly [key: string]: unknown;
                 };
@@ -4186,7 +4265,7 @@ export interface components {
         };
     };
     responses: {
-        /** @description The request breaks the contract; `errors` names every fault. */
+        /** @description The request breaks the contract. `errors` lists every fault. */
         readonly InvalidRequest: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4198,7 +4277,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The key is not known, or the deployment asks for one and none came. */
+        /** @description The key is unknown, or the deployment requires a key and none was sent. */
         readonly Unauthorized: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4211,7 +4290,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The key may not be used there: a publishable one from another origin than its own, or a secret one from a web page. */
+        /** @description The key is not allowed here: a publishable key outside its origins, or a secret key from a web page. */
         readonly Forbidden: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4223,7 +4302,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description There is nothing of that name. */
+        /** @description Nothing exists under this name. */
         readonly NotFound: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4235,7 +4314,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The Accept header rules out every form of the answer. */
+        /** @description The `Accept` header excludes every available media type. */
         readonly NotAcceptable: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4247,7 +4326,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The request did not arrive whole in time. */
+        /** @description The request did not arrive completely in time. */
         readonly RequestTimeout: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4259,7 +4338,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The body is larger than `/v1/meta` allows. */
+        /** @description The body exceeds the limit in `/v1/meta`. */
         readonly PayloadTooLarge: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4271,7 +4350,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The body is not plain JSON. */
+        /** @description The body is not uncompressed JSON. */
         readonly UnsupportedMediaType: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4283,7 +4362,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The request keeps the contract but is contradictory, impossible or outside a model. */
+        /** @description The request is valid but contradictory, physically impossible, outside a model or too expensive. */
         readonly Unprocessable: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4295,7 +4374,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The caller has used up a quota; `Retry-After` tells when it is whole again. */
+        /** @description The client has used up a quota. `Retry-After` is the time until it is restored. */
         readonly TooManyRequests: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4308,7 +4387,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The service failed; nothing of its inside is told. */
+        /** @description Internal server error, without details. */
         readonly Internal: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4320,7 +4399,7 @@ export interface components {
                 readonly "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The service is busy, or not fit to answer. */
+        /** @description The service is overloaded or not ready. */
         readonly Overloaded: {
             headers: {
                 readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4337,22 +4416,22 @@ export interface components {
     parameters: never;
     requestBodies: never;
     headers: {
-        /** @description The caller's own id where one was sent, else a new one. Quote it in a report. */
+        /** @description Id of the request: the client's own id if it sent one, else a new one. Quote it in reports. */
         readonly RequestId: string;
-        /** @description Seconds until another try makes sense. */
+        /** @description Seconds until the client should try again. */
         readonly RetryAfter: number;
         /**
-         * @description What is left of each quota, where the deployment limits rates: `r` requests within `t` seconds (draft-ietf-httpapi-ratelimit-headers-11).
+         * @description Rest of each quota, where the deployment limits rates: `r` requests within `t` seconds (draft-ietf-httpapi-ratelimit-headers-11).
          * @example "default";r=599;t=60
          */
         readonly RateLimit: string;
         /**
-         * @description Each quota, where the deployment limits rates: `q` requests in `w` seconds; `default` is the deployment's, `key` the key's own.
+         * @description Each quota, where the deployment limits rates: `q` requests in `w` seconds. `default` is the quota of the deployment, `key` that of the key.
          * @example "default";q=600;w=60
          */
         readonly RateLimitPolicy: string;
         /**
-         * @description What is asked for: a key, and the header to send it in (RFC 9110, section 11.6.1).
+         * @description Required authentication: a key, and the header for it (RFC 9110, section 11.6.1).
          * @example ApiKey realm="raykettle", header="X-Api-Key"
          */
         readonly Challenge: string;
@@ -4375,14 +4454,14 @@ export interface operations {
                  */
                 readonly longitude: number;
                 /**
-                 * @description One instant, or many by repeating the parameter. ISO 8601 with an offset or Z, 1950 to 2100.
+                 * @description Instant to compute. Repeat the parameter for several instants. ISO 8601 with an offset or Z, 1950 to 2100.
                  * @example [
                  *       "2025-01-15T08:30:00Z"
                  *     ]
                  */
                 readonly time: readonly string[];
                 /**
-                 * @description Elevation above sea level: thinner air bends and dims the light less. Default: sea level.
+                 * @description Elevation above sea level. Thinner air refracts and dims the light less. Default: sea level.
                  * @example 216
                  */
                 readonly elevationM?: number;
@@ -4393,7 +4472,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4405,7 +4484,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["SunPositions"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4438,30 +4517,30 @@ export interface operations {
                  */
                 readonly longitude: number;
                 /**
-                 * @description The day, by the local calendar. ISO 8601, 1950 to 2100.
+                 * @description Day by the local calendar of the site. ISO 8601, 1950 to 2100.
                  * @example 2025-01-15
                  */
                 readonly date: string;
                 /**
-                 * @description Elevation above sea level. Name it: each 1000 m adds some 7 % of beam at noon. Default: sea level.
+                 * @description Elevation above sea level. Send it: each 1000 m adds about 7 % of beam at noon. Default: sea level.
                  * @example 216
                  */
                 readonly elevationM?: number;
-                /** @description IANA time zone. Looked up from the coordinates when left out, which errs near borders. */
+                /** @description IANA time zone. When omitted, it is looked up from the coordinates, which can be wrong near borders. */
                 readonly timeZone?: string;
-                /** @description Linke turbidity at air mass 2: 2 very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy. Default: clear warm air. */
+                /** @description Linke turbidity at air mass 2: 2 for very clear cold air, 3 clear, 4 warm and moist, 5 to 6 hazy. Default: clear warm air. */
                 readonly linkeTurbidity?: number;
-                /** @description Share of light that the ground throws back. Default: dry ground and grass. */
+                /** @description Share of light that the ground reflects. Default: dry ground and grass. */
                 readonly albedo?: number;
                 /**
-                 * @description Tilt of the fixed plane from the horizontal. The latitude when left out.
+                 * @description Tilt of the fixed plane from the horizontal. When omitted: the latitude.
                  * @example 45
                  */
                 readonly tiltDeg?: number;
-                /** @description The way the fixed plane faces, clockwise from north. The equator when left out. */
+                /** @description Azimuth that the fixed plane faces, clockwise from north. When omitted: towards the equator. */
                 readonly surfaceAzimuthDeg?: number;
                 /**
-                 * @description Between the rows of the series. Default: 48 steps to the day.
+                 * @description Time between rows of the series. Default: 48 steps to the day.
                  * @example 60
                  */
                 readonly stepMin?: number;
@@ -4472,7 +4551,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4486,7 +4565,7 @@ export interface operations {
                     readonly "text/csv": string;
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4513,11 +4592,11 @@ export interface operations {
                  * @example 3000
                  */
                 readonly elevationM?: number;
-                /** @description Absolute pressure of the air at the place, not reduced to sea level. */
+                /** @description Absolute air pressure at the site, not reduced to sea level. */
                 readonly pressureKpa?: number;
                 /** @description Boiling point of water in an open vessel. */
                 readonly boilingPointC?: number;
-                /** @description Plus or minus of the thermometer that the boiling point was read from. */
+                /** @description Uncertainty (±) of the thermometer that `boilingPointC` was read from. */
                 readonly thermometerUncertaintyK?: number;
             };
             readonly header?: never;
@@ -4526,7 +4605,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4538,7 +4617,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["BoilingPoint"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4570,7 +4649,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4608,7 +4687,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4646,7 +4725,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4680,7 +4759,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4692,7 +4771,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Fluids"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4715,17 +4794,17 @@ export interface operations {
         readonly parameters: {
             readonly query?: {
                 /**
-                 * @description Coldest row. Left out: the coldest that is known of the fluid.
+                 * @description Temperature of the coldest row. When omitted: the lowest known temperature of the fluid.
                  * @example 0
                  */
                 readonly fromC?: number;
                 /**
-                 * @description Hottest row. Left out: the hottest that is known of it.
+                 * @description Temperature of the hottest row. When omitted: the highest known temperature of the fluid.
                  * @example 160
                  */
                 readonly toC?: number;
                 /**
-                 * @description Between rows; the last may be nearer. Default: a page of rows.
+                 * @description Temperature step between rows; the last step may be smaller. Default: a table of one page.
                  * @example 20
                  */
                 readonly stepK?: number;
@@ -4733,7 +4812,7 @@ export interface operations {
             readonly header?: never;
             readonly path: {
                 /**
-                 * @description Name of the fluid; `GET /v1/fluids` lists them.
+                 * @description Id of the fluid, from `GET /v1/fluids`.
                  * @example mineralOilVg32
                  */
                 readonly id: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
@@ -4742,7 +4821,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4754,7 +4833,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["FluidProperties"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4784,7 +4863,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4796,7 +4875,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Insulations"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4828,7 +4907,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4864,7 +4943,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4876,7 +4955,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["TappingProfiles"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4908,7 +4987,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4948,7 +5027,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -4986,7 +5065,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5024,7 +5103,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5060,7 +5139,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5072,7 +5151,7 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Meta"];
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5100,7 +5179,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5124,7 +5203,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5153,7 +5232,7 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description Result of the operation. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5187,7 +5266,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The text. */
+            /** @description Content of the document. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5200,7 +5279,7 @@ export interface operations {
                     readonly "text/html": string;
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5222,7 +5301,7 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The text. */
+            /** @description Content of the document. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -5234,7 +5313,7 @@ export interface operations {
                     };
                 };
             };
-            /** @description The caller holds this answer already. */
+            /** @description The client's cached response is current. */
             readonly 304: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
