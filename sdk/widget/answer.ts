@@ -14,7 +14,7 @@ export interface Answered {
 	readonly catalogue: Catalogue;
 }
 
-/** The answer in words: the headline, and the sentences under it. */
+/** The answer in words: the headline and the sentences below it. */
 export function words(
 	{ answer, choice, catalogue }: Answered,
 	voice: Voice,
@@ -27,7 +27,7 @@ export function words(
 	const [first, reached] =
 		answer.targetTime === undefined
 			? [say(texts.notHot, { month }), reasonIn(answer.reason, voice)]
-			: [say(texts.hot, { time: voice.clock(answer.targetTime), month }), undefined];
+			: [say(texts.hot, { at: voice.at(answer.targetTime), month }), undefined];
 	const temperatures = { endTemperatureC: answer.endTemperatureC, targetTemperatureC: target(catalogue) };
 	const showers = voice.plural(texts.showers, Math.floor(usable / share));
 	const enough = usable >= needed ? texts.enough : texts.short;
@@ -38,13 +38,13 @@ export function words(
 		say(reached === undefined ? texts.hotEnds : texts.ends, temperatures),
 		...(answer.boilTime === undefined
 			? []
-			: [say(texts.boils, { boilingPointC: answer.boilingPointC, time: voice.clock(answer.boilTime) })]),
+			: [say(texts.boils, { boilingPointC: answer.boilingPointC, at: voice.at(answer.boilTime) })]),
 	];
 }
 
-function reasonIn(reason: WarmUp["reason"], { texts, say }: Voice): string {
+function reasonIn(reason: WarmUp["reason"], { warmUp, say }: Voice): string {
 	if (!reason) return "";
-	const template: string | undefined = texts.reasons[reason.code];
+	const template: string | undefined = warmUp.reasons[reason.code]; // none where the service is newer
 	return template === undefined ? reason.message : say(template, reason.parameters);
 }
 
@@ -56,9 +56,9 @@ export function chart({ answer, catalogue }: Answered, voice: Voice, width: numb
 	const description = say(texts.chartSays, {
 		...{
 			startC: tankMeanC[0],
-			start: voice.clock(time[0]!),
+			start: voice.at(time[0]!),
 			endC: tankMeanC.at(-1),
-			end: voice.clock(time.at(-1)!),
+			end: voice.at(time.at(-1)!),
 		},
 		targetC,
 	});
@@ -67,9 +67,7 @@ export function chart({ answer, catalogue }: Answered, voice: Voice, width: numb
 		target: isolated(say(texts.targetLine, { targetC })),
 		boiling: isolated(say(texts.boilLine, { boilC: answer.boilingPointC })),
 		reached:
-			answer.targetTime === undefined
-				? ""
-				: isolated(say(texts.hotAt, { time: voice.clock(answer.targetTime) })),
+			answer.targetTime === undefined ? "" : isolated(say(texts.hotAt, { at: voice.at(answer.targetTime) })),
 		temperature: { unit: voice.symbol("C"), from: (celsius: number) => voice.shown("C", celsius) },
 		irradiance: { unit: voice.symbol("WPerM2"), from: (flux: number) => voice.shown("WPerM2", flux) },
 		number: (value: number) => voice.number(value),
@@ -78,12 +76,12 @@ export function chart({ answer, catalogue }: Answered, voice: Voice, width: numb
 	return drawn(warmUpChart(answer, targetC, said, { width, height: width < 440 ? 280 : 340 }));
 }
 
-/** What to be careful of, the most serious first and the dangers open. */
+/** Safety notes, the most serious first. */
 export function cautions({ answer }: Answered, voice: Voice): HTMLElement {
-	const { texts, say } = voice;
-	const hazards: Readonly<Record<string, string>> = texts.hazards;
+	const { texts, warmUp, say } = voice;
+	const sentences: Readonly<Record<string, string>> = warmUp.cautions;
 	const items = answer.cautions.map(({ code, severity, parameters, message }) => {
-		const template = hazards[code];
+		const template = sentences[code];
 		const sentence =
 			template === undefined
 				? element("span", { lang: "en", dir: "ltr" }, message)
@@ -98,7 +96,7 @@ export function cautions({ answer }: Answered, voice: Voice): HTMLElement {
 	);
 }
 
-/** The air of the day, and whose word it is. */
+/** The air of the day and its source. */
 export function air({ answer, choice }: Answered, { texts, say, month }: Voice): string {
 	const { ambientC } = answer.series;
 	const isAssumed = answer.assumed.some(({ pointer }) => pointer.startsWith("/sky/ambient"));
@@ -109,7 +107,7 @@ export function air({ answer, choice }: Answered, { texts, say, month }: Voice):
 	});
 }
 
-/** What the service filled in, for whoever wants to know. */
+/** The values that the service filled in, each with its reason. */
 export function assumptions({ answer }: Answered, { texts, plural }: Voice): HTMLElement {
 	const rows = answer.assumed.flatMap(({ pointer, value, reason }) => [
 		element(

@@ -1,8 +1,9 @@
+import type { Units } from "../texts/speech.ts";
 import { type Catalogue, type Name, nameIn } from "./catalogue.ts";
 import { BOUNDS, type Choice, darkestMonth, type Field, litresPerPerson } from "./choice.ts";
 import { element } from "./dom.ts";
 import { readings } from "./numeral.ts";
-import type { Units, Voice } from "./voice.ts";
+import type { Voice } from "./voice.ts";
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 const SUFFIXES = { elevationM: "M", litres: "L" } as const; // of the fields that have a unit
@@ -14,19 +15,19 @@ const DIGITS: Readonly<Record<Field, number>> = {
 	litres: 1,
 };
 
-/** The numbers as they were typed, and which of them can't be used. */
+/** The numbers as typed, and the fields whose numbers cannot be used. */
 export interface Entries {
 	readonly typed: Partial<Record<Field, string>>;
 	readonly faulty: readonly Field[];
 }
 
-/** A coordinate has no thousands, so its separator is one of decimals; elsewhere there must be one reading. */
+/** A coordinate has no thousands, so its separator marks decimals; any other number must have one reading. */
 function meaning(field: Field, typed: string): number | undefined {
 	const read = readings(typed);
 	return field === "latitude" || field === "longitude" || read.length < 2 ? read.at(-1) : undefined;
 }
 
-/** What the form tells the widget. */
+/** Events of the form. */
 export interface Listeners {
 	readonly changed: () => void;
 	readonly rebuild: (focus: string) => void; // the form itself must change
@@ -57,7 +58,7 @@ function select(
 	);
 }
 
-/** A group of choices of which one holds, as small buttons that are radios to a keyboard. */
+/** A group of choices, one of them selected: radio buttons that look like small buttons. */
 function switched(
 	name: string,
 	legend: string,
@@ -88,7 +89,7 @@ function switched(
 	);
 }
 
-/** The visitor's questions. It writes into the choice, and says when it did. */
+/** The input form. It writes into the choice and reports each change. */
 export function form(
 	choice: Choice,
 	catalogue: Catalogue,

@@ -3,23 +3,23 @@ import { element } from "./dom.ts";
 import { isWaiting, notice, type Shown, sentences } from "./shown.ts";
 import type { Voice } from "./voice.ts";
 
-/** The side of the widget that answers. */
+/** The part of the widget that shows the answer. */
 export interface Panel {
 	readonly element: HTMLElement;
 	readonly state: () => Shown;
 	readonly show: (state: Shown) => void;
-	/** Says something in place of the words, until there is something to show. */
+	/** Shows a notice in place of the words until the next state. */
 	readonly say: (text: string) => void;
-	/** Scrolls its words into sight, where they are not: on a phone they stand under a long form. */
+	/** Scrolls its words into view: on a phone they are below a long form. */
 	readonly reveal: () => void;
 	/** Stops following its own width. */
 	readonly rest: () => void;
 }
 
-/** Words that are read out as they change, and under them chart, cautions and assumptions.
- *  @param told   hears of each change
- *  @param again  asks once more */
-export function panel(voice: () => Voice, told: (state: Shown) => void, again: () => void): Panel {
+/** Words that screen readers announce, and below them chart, safety notes and assumptions.
+ *  @param changed  receives each new state
+ *  @param again    sends the request again */
+export function panel(voice: () => Voice, changed: (state: Shown) => void, again: () => void): Panel {
 	const said = element("div", { class: "said", role: "status" });
 	const shown = element("div", { class: "shown" });
 	let state: Shown = { kind: "empty" };
@@ -35,7 +35,7 @@ export function panel(voice: () => Voice, told: (state: Shown) => void, again: (
 
 	function show(next: Shown): void {
 		state = next;
-		told(state);
+		changed(state);
 		const speaking = voice();
 		said.replaceChildren(...sentences(state, speaking, again));
 		resized.disconnect();

@@ -1,3 +1,4 @@
+import { languageFor } from "../texts/languages.ts";
 import { ask, type Outcome } from "./ask.ts";
 import { type Catalogue, catalogueFaults } from "./catalogue.ts";
 import { type Choice, type Field, firstChoice, keptChoice, openFields, request } from "./choice.ts";
@@ -7,13 +8,12 @@ import { locate } from "./locate.ts";
 import { panel } from "./panel.ts";
 import { isWaiting } from "./shown.ts";
 import css from "./sizer.css";
-import { languageFor } from "./texts/texts.ts";
 import { type Voice, voice } from "./voice.ts";
 
-const SLOW = 3000; // [ms] after which a visitor is told that it takes longer
+const SLOW = 3000; // [ms] after which the widget says that it takes longer
 const SERVICE = new URL(import.meta.url).origin; // where the script came from
 
-/** `<raykettle-sizer>`: asks a visitor for place, dish, tank and need, and says when the water is hot. */
+/** `<raykettle-sizer>`: asks a visitor for place, dish, tank and need, and shows when the water is hot. */
 export class RaykettleSizer extends HTMLElement {
 	static readonly observedAttributes = ["lang", "units", "catalogue", "service"];
 	readonly #asked = element("div", { class: "asked" });
@@ -30,7 +30,7 @@ export class RaykettleSizer extends HTMLElement {
 		},
 	);
 	#catalogue: Catalogue | undefined;
-	#wanted: string | null = null; // address of the list that is on its way
+	#wanted: string | null = null; // address of the list being fetched
 	#choice: Choice | undefined;
 	#changes = 0; // made by the visitor so far
 	#faulty: readonly Field[] = [];
@@ -69,7 +69,7 @@ export class RaykettleSizer extends HTMLElement {
 
 	connectedCallback(): void {
 		if (Object.hasOwn(this, "catalogue")) {
-			const { catalogue } = this; // set before the script was there, so it hides the property of that name
+			const { catalogue } = this; // set before the script ran, so it hides the property of that name
 			Reflect.deleteProperty(this, "catalogue");
 			this.#take(catalogue);
 		}
@@ -89,12 +89,12 @@ export class RaykettleSizer extends HTMLElement {
 	}
 
 	attributeChangedCallback(name: string): void {
-		if (!this.#connected) return; // an element that was there before the script hears of its attributes first
+		if (!this.#connected) return; // for an element older than the script, attributes are reported before it is connected
 		if (name === "catalogue") void this.#load();
 		else this.#render();
 	}
 
-	/** What the supplier sells, and where. */
+	/** The supplier's list of dishes, tanks and places. */
 	get catalogue(): Catalogue | undefined {
 		return this.#catalogue;
 	}
@@ -103,25 +103,25 @@ export class RaykettleSizer extends HTMLElement {
 		this.#take(given);
 	}
 
-	/** The visitor's choice as it stands; a copy. */
+	/** A copy of the visitor's current choice. */
 	get choice(): Readonly<Choice> | undefined {
 		return this.#choice && { ...this.#choice };
 	}
 
-	/** Fetches the list, unless it is on its way already; one that another has taken the place of meanwhile is dropped. */
+	/** Fetches the list unless that is already in progress; a list that was replaced in the meantime is dropped. */
 	async #load(): Promise<void> {
 		const url = this.getAttribute("catalogue");
 		if (!url || url === this.#wanted) return;
 		this.#wanted = url;
 		let parse = (): unknown => {
-			throw new Error(`${url} can't be loaded`);
+			throw new Error(`${url} cannot be loaded`);
 		};
 		try {
 			const response = await fetch(new URL(url, document.baseURI));
 			const text = await response.text();
 			parse = () => JSON.parse(text);
 		} catch {
-			// `parse` says so
+			// `parse` throws
 		}
 		if (this.#wanted === url) this.#read(parse);
 	}
@@ -210,15 +210,15 @@ export class RaykettleSizer extends HTMLElement {
 		try {
 			const outcome = await ask({ baseUrl, ...(apiKey !== null && { apiKey }) }, body, running.signal);
 			const stale = changes !== this.#changes || catalogue !== this.#catalogue;
-			this.#tellOutcome(outcome, { choice: asked, catalogue, body }, stale);
+			this.#showOutcome(outcome, { choice: asked, catalogue, body }, stale);
 		} catch {
-			// a newer question took its place
+			// a newer request replaced it
 		} finally {
 			clearTimeout(slow);
 		}
 	}
 
-	#tellOutcome(
+	#showOutcome(
 		outcome: Outcome,
 		{ choice, catalogue, body }: { choice: Choice; catalogue: Catalogue; body: object },
 		stale: boolean,
@@ -226,16 +226,16 @@ export class RaykettleSizer extends HTMLElement {
 		if (outcome.kind === "answer") {
 			const { answer } = outcome;
 			this.#panel.show({ kind: "answer", answered: { answer, choice, catalogue }, stale });
-			this.#tell("raykettle-answer", { request: body, answer });
+			this.#send("raykettle-answer", { request: body, answer });
 		} else {
 			const { trouble, problem } = outcome;
 			this.#panel.show(outcome);
-			this.#tell("raykettle-trouble", { request: body, trouble, problem });
+			this.#send("raykettle-trouble", { request: body, trouble, problem });
 		}
 		this.#panel.reveal();
 	}
 
-	#tell(name: string, detail: object): void {
+	#send(name: string, detail: object): void {
 		this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
 	}
 }

@@ -51,7 +51,7 @@ describe("where a key is needed", () => {
 			await notice(page).getByText("The key works here").waitFor();
 			await page.locator("#ask").click();
 			await page.locator("raykettle-sizer .headline").waitFor();
-			expect(await page.locator("raykettle-sizer .headline").textContent()).toMatch(/^Hot at/);
+			expect(await page.locator("raykettle-sizer .headline").textContent()).toMatch(/^The water is hot at/);
 			const card = page.locator('form[data-ask="boiling"]');
 			await card.getByRole("button", { name: "Ask" }).click();
 			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 90\.0 °C/);

@@ -89,5 +89,5 @@ it("an answer for what the visitor has changed meanwhile says so", () =>
 		await page.locator("#ask").click();
 		await page.locator("#tank").selectOption("one-hundred");
 		await page.locator("raykettle-sizer .headline").waitFor();
-		expect(await page.locator("raykettle-sizer .notice").textContent()).toContain("You changed something");
+		expect(await page.locator("raykettle-sizer .notice").textContent()).toContain("You made a change");
 	}));

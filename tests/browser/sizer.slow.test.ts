@@ -66,11 +66,11 @@ describe("a visitor", () => {
 				tank: { volumeL: 200 },
 			});
 			expect(await headline(page).textContent()).toContain(
-				`Hot at ${day.targetTime!.slice(11, 16)} on a clear January day`,
+				`The water is hot at ${day.targetTime!.slice(11, 16)} on a clear January day`,
 			);
 			const said = plain(await page.locator("raykettle-sizer .said").textContent());
 			expect(said).toContain(
-				`It gives ${Math.round(day.usableLitresAt40C)} L at 40 °C: ${Math.floor(day.usableLitresAt40C / 35)} showers of 35 L each.`,
+				`The tank supplies ${Math.round(day.usableLitresAt40C)} L at 40 °C: ${Math.floor(day.usableLitresAt40C / 35)} showers of 35 L each.`,
 			);
 			expect(await page.locator("raykettle-sizer .cautions li").count()).toBe(day.cautions.length);
 			expect(plain(await page.locator("raykettle-sizer svg desc").textContent())).toContain(
@@ -131,7 +131,7 @@ describe("a visitor", () => {
 				await page.goto(home);
 				await page.locator("#place").selectOption("");
 				await page.locator("#locate").click();
-				await page.getByText("Your device knows no elevation").waitFor();
+				await page.getByText("Your device does not report its elevation").waitFor();
 				expect(await page.locator("#latitude").inputValue()).toBe("-16.9");
 				expect(await page.locator("#elevationM").inputValue()).toBe("");
 				expect(await page.locator("#month").inputValue()).toBe("7"); // the dark half of the year, down there
@@ -162,10 +162,10 @@ describe("a visitor", () => {
 	);
 
 	it.each([
-		["en", "1,234 can mean 1234 or 1.234. Leave out the thousands separator, or write fewer decimals."],
-		["es", "1,234 puede ser 1234 o 1,234. Quite el separador de miles o escriba menos decimales."],
-		["ar", "1,234 قد يعني 1234 أو 1.234. احذف فاصل الآلاف أو اكتب منازل عشرية أقل."],
-	])("is asked in %s what an ambiguous number means, and keeps it to mend", (language, words) =>
+		["en", "1,234 can mean 1234 or 1.234. Remove the thousands separator or enter fewer decimals."],
+		["es", "1,234 puede significar 1234 o 1,234. Quite el separador de miles o escriba menos decimales."],
+		["ar", "1,234 قد يعني 1234 أو 1.234. احذف فاصل الآلاف أو قلّل المنازل العشرية."],
+	])("is asked in %s what an ambiguous number means, and keeps it to be fixed", (language, words) =>
 		visit({}, async ({ page, home }) => {
 			await page.goto(home);
 			await page.locator(`button[data-lang="${language}"]`).click();
@@ -186,7 +186,7 @@ describe("a visitor", () => {
 			await answered(page, home);
 			await page.locator("#units-us").check();
 			const said = plain(await page.locator("raykettle-sizer .said").textContent());
-			expect(said).toMatch(/Hot at \d+:\d\d PM/);
+			expect(said).toMatch(/hot at \d+:\d\d PM/);
 			expect(said).toContain("140 °F"); // 60 °C
 			expect(said).toContain("showers of 9.2 gal each"); // 35 L
 			expect(await page.locator("raykettle-sizer svg").textContent()).toContain("BTU/h·ft²");
@@ -206,7 +206,7 @@ describe("a visitor", () => {
 				await page.locator("#month").selectOption(month);
 				await ask(page);
 				await page.locator("raykettle-sizer .shown:not(.stale) > .hint").waitFor();
-				expect(await told()).toMatch(/The air goes from -?\d+ °C to \d+ °C, as the supplier's list says\.$/);
+				expect(await told()).toMatch(/The supplier's list states air from -?\d+ °C to \d+ °C\.$/);
 			}
 			await page.locator("#place").selectOption("");
 			await page.locator("#latitude").fill("47");
@@ -221,7 +221,7 @@ describe("a visitor", () => {
 			const most = assumed.find(({ pointer }) => pointer === "/sky/ambientMaxC")!.value; // so none of the list's
 			expect(highest(own!.answer)).toBeCloseTo(most, 0);
 			expect(await told()).toMatch(
-				new RegExp(`to ${Math.round(most)} °C: compare it with July where you are\\.$`),
+				new RegExp(`to ${Math.round(most)} °C\\. Compare that with July at your place\\.$`),
 			);
 		}));
 
@@ -232,7 +232,9 @@ describe("a visitor", () => {
 			await page.locator("#tank").selectOption("three-hundred");
 			await ask(page);
 			await headline(page).waitFor();
-			expect(await headline(page).textContent()).toBe("Not hot enough on a clear January day");
+			expect(await headline(page).textContent()).toBe(
+				"The water does not get hot enough on a clear January day",
+			);
 			expect(plain(await page.locator("raykettle-sizer .said").textContent())).toMatch(
 				/The day's heat brings the tank to \d+ °C/,
 			);
@@ -265,7 +267,7 @@ describe("a visitor", () => {
 			const height = () => page.evaluate(() => document.documentElement.scrollHeight);
 			const before = await height();
 			await ask(page);
-			await page.getByText("Working it out").waitFor();
+			await page.getByText("Calculating").waitFor();
 			expect(before - (await height())).toBeLessThan(120); // the words alone are shorter meanwhile
 			expect(await page.locator("raykettle-sizer .shown.stale figure svg").count()).toBe(1);
 			await headline(page).waitFor();
@@ -353,8 +355,8 @@ describe.each([
 });
 
 describe.each([
-	["es", "ltr", /^Caliente a las \d\d:\d\d en un día despejado de enero$/],
-	["ar", "rtl", /^يسخن عند .+ في يوم صافٍ من شهر .+$/],
+	["es", "ltr", /^El agua está caliente a las \d\d:\d\d en un día despejado de enero$/],
+	["ar", "rtl", /^يصبح الماء ساخنًا في الساعة \d\d:\d\d في يوم صافٍ من شهر .+$/],
 ])("in %s", (language, direction, words) => {
 	it("speaks, cautions and reads in its own direction", () =>
 		visit({}, async ({ page, home }) => {
@@ -407,7 +409,7 @@ describe("when things go wrong", () => {
 				});
 				await ask(page);
 				await headline(page).waitFor();
-				expect(await headline(page).textContent()).toBe("The service can't answer this");
+				expect(await headline(page).textContent()).toBe("The service cannot answer this request");
 				const told = await page.locator("raykettle-sizer .said").textContent();
 				expect(told).toMatch(/coil/i);
 				expect(told).toMatch(/Request [\w-]{36}/);
@@ -424,9 +426,9 @@ describe("when things go wrong", () => {
 				await route.continue();
 			});
 			await ask(page);
-			await page.getByText("Working it out").waitFor();
+			await page.getByText("Calculating").waitFor();
 			expect(await page.locator("raykettle-sizer .frame").getAttribute("aria-busy")).toBe("true");
-			await page.getByText("Still working on it").waitFor();
+			await page.getByText("Still calculating").waitFor();
 			await headline(page).waitFor();
 			expect(await page.locator("raykettle-sizer .frame").getAttribute("aria-busy")).toBe("false");
 		}));
@@ -453,11 +455,11 @@ describe("when things go wrong", () => {
 		JSON.stringify({ type: "urn:raykettle:problem:x", title: "x", status, detail, requestId: "r-1" });
 
 	it.each([
-		[401, "en", "This page may not use the service. Tell its owner.", true],
-		[403, "es", "Esta página no puede usar el servicio. Avise a su responsable.", true],
-		[429, "en", "Too many questions from here. Try again in 2 min.", false],
-		[429, "es", "Demasiadas preguntas desde aquí. Reintente en 2 min.", false],
-		[429, "ar", "أسئلة كثيرة من هنا. أعد المحاولة بعد 2 min.", false],
+		[401, "en", "This page is not allowed to use the service. Inform the owner of the page.", true],
+		[403, "es", "Esta página no tiene permiso para usar el servicio. Avise a su responsable.", true],
+		[429, "en", "Too many requests from here. Try again in 2 min.", false],
+		[429, "es", "Demasiadas peticiones desde aquí. Vuelva a intentarlo en 2 min.", false],
+		[429, "ar", "وردت طلبات كثيرة من هنا. أعد المحاولة بعد 2 د.", false],
 	])("a %i reads well in %s", (status, language, words, explained) =>
 		visit(
 			{},
@@ -517,7 +519,7 @@ describe("on a supplier's own site, under a strict policy", () => {
 				await page.goto(url);
 				await ask(page);
 				await headline(page).waitFor();
-				expect(await headline(page).textContent()).toMatch(/^Hot at/);
+				expect(await headline(page).textContent()).toMatch(/^The water is hot at/);
 				const ground = await page
 					.locator("#ask")
 					.evaluate((button) => getComputedStyle(button).backgroundColor);
@@ -538,7 +540,7 @@ describe("on a supplier's own site, under a strict policy", () => {
 					await ask(page);
 					expect((await (await asked).allHeaders())["x-api-key"]).toBe(sent);
 					await headline(page).waitFor(); // so the preflight let the header through
-					expect(await headline(page).textContent()).toMatch(/^Hot at/);
+					expect(await headline(page).textContent()).toMatch(/^The water is hot at/);
 				});
 		}));
 

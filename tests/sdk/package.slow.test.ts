@@ -24,6 +24,7 @@ const root = new URL("../../", import.meta.url).pathname;
 const bin = (name: string) => join(root, "node_modules/.bin", name);
 
 const PROGRAM = `import { createRaykettle, RaykettleProblem } from "@raykettle/sdk";
+import { sentence } from "@raykettle/sdk/texts";
 import type { Catalogue, RaykettleSizer } from "@raykettle/sdk/widget";
 
 export function filled(sizer: RaykettleSizer): void {
@@ -38,7 +39,9 @@ export async function asked(baseUrl: string): Promise<string> {
 	const { boilingPointC } = await raykettle.boilingPoint({ elevationM: 3000 });
 	// @ts-expect-error a name that the contract does not hold
 	const error = await raykettle.boilingPoint({ height: 3000 }).catch((caught: unknown) => caught);
-	return [boilingPointC.toFixed(1), error instanceof RaykettleProblem && error.errors[0]?.code].join(" ");
+	const fault = error instanceof RaykettleProblem ? error.errors[0] : undefined;
+	const words = fault && sentence("es", "faults", fault.code, { field: fault.pointer ?? fault.parameter });
+	return [boilingPointC.toFixed(1), words].join(" ");
 }
 `;
 
@@ -106,7 +109,7 @@ describe("the packed SDK in an empty project", () => {
 			const script = `import { asked } from "./program.js"; console.log(await asked("${baseUrl}"))`;
 			return (await run("node", ["--input-type=module", "-e", script], { cwd: project })).stdout;
 		});
-		expect(printed.trim()).toBe("90.0 unknown");
+		expect(printed.trim()).toBe("90.0 height no es un campo conocido.");
 	});
 
 	it("runs unbundled in Node", async () => {
@@ -141,6 +144,12 @@ describe("the packed SDK in an empty project", () => {
 			"operations.js",
 			"problem.js",
 			"retry.js",
+			"texts/ar.js",
+			"texts/en.js",
+			"texts/es.js",
+			"texts/languages.js",
+			"texts/sentence.js",
+			"texts/speech.js",
 			"us-units.js",
 			"widget.js",
 		]);
