@@ -2,7 +2,7 @@ import type { Document } from "../http/document.ts";
 import { cacheControl } from "../http/reply.ts";
 import { sendText, type Tagged, taggedText } from "../http/send.ts";
 
-let text: Promise<Tagged> | undefined; // read when it is first asked for: it is longer than all the rest of the service
+let text: Promise<Tagged> | undefined; // read on the first request: it is longer than the rest of the service
 
 /** The bytes of the committed file. */
 async function committed(): Promise<Tagged> {
@@ -10,7 +10,7 @@ async function committed(): Promise<Tagged> {
 	return taggedText(`${JSON.stringify(contract, undefined, "\t")}\n`);
 }
 
-/** The contract as committed, not rebuilt: what was reviewed is what is served. */
+/** The contract as committed, not rebuilt: the service sends what was reviewed. */
 export const contract: Document = {
 	path: "/openapi.json",
 	operationId: "getContract",

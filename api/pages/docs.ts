@@ -1,4 +1,4 @@
-/** The contract, rendered by Swagger UI from files of this service alone. */
+/** Renders the contract with Swagger UI, from files of this service only. */
 interface SwaggerUi {
 	(options: Readonly<Record<string, unknown>>): unknown;
 	readonly presets: { readonly apis: unknown };
@@ -11,23 +11,23 @@ SwaggerUIBundle({
 	dom_id: "#docs",
 	presets: [SwaggerUIBundle.presets.apis],
 	layout: "BaseLayout",
-	validatorUrl: null, // no outside request
+	validatorUrl: null, // no request to another host
 	tryItOutEnabled: true,
 	displayRequestDuration: true,
 	defaultModelsExpandDepth: 0,
 	docExpansion: "list",
-	onComplete: () => document.querySelector("#servers")?.setAttribute("aria-label", "Server"), // the renderer names it not
+	onComplete: () => document.querySelector("#servers")?.setAttribute("aria-label", "Server"), // the renderer gives it no name
 });
 
-/** Names that the renderer leaves out. */
+/** Accessible names that the renderer omits. */
 const NAMES = {
 	".examples-select-element": "Example",
 	".body-param__text": "Request body",
 	".close-modal": "Close",
 };
 
-/** Operations and the dialog that takes a key are drawn as they are opened. Some of their parts lack a name, others are named
- *  otherwise than they read, and long examples scroll for a mouse alone. */
+/** The renderer draws operations and the key dialog when they are opened. Some parts lack a name, others have one that differs from
+ *  their text, and long examples scroll with a mouse only. */
 new MutationObserver(() => {
 	for (const [parts, name] of Object.entries(NAMES))
 		for (const part of document.querySelectorAll(parts)) part.setAttribute("aria-label", name);
@@ -36,10 +36,10 @@ new MutationObserver(() => {
 	for (const example of document.querySelectorAll<HTMLElement>(".microlight")) example.tabIndex = 0;
 }).observe(document.body, { childList: true, subtree: true });
 
-/** Says so where the service answers no one without a key. */
+/** Shows the note where the service needs a key. */
 fetch("/v1/meta", { method: "HEAD" }).then(
 	(answer) => {
 		document.querySelector<HTMLElement>("#key")!.hidden = answer.status !== 401;
 	},
-	() => {}, // the renderer tells of a service that is away
+	() => {}, // the renderer reports a service that is down
 );

@@ -1,4 +1,4 @@
-/** The files for browsers, by the address at which they are served and their name in the build. */
+/** Files for browsers: the address of each, and its name in the build. */
 export const SWAGGER = "/docs/swagger-ui-5.35.0"; // the version in the address: a file there never changes
 
 const HOUR = 3600;

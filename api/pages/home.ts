@@ -1,7 +1,7 @@
 import { createRaykettle, RaykettleProblem } from "../../sdk/index.ts";
 import { readings } from "../../sdk/widget/numeral.ts";
 
-/** The demo page's own few lines: the calculator's language, live calls through the SDK, and a key for them where the deployment needs one. */
+/** The script of the demo page: the calculator's language, live calls through the SDK, and a key where the deployment needs one. */
 let raykettle = createRaykettle({ baseUrl: location.origin });
 const HOSTEL = { latitude: 31.2, longitude: -7.9, elevationM: 2350 };
 
@@ -16,7 +16,7 @@ const QUESTIONS: Readonly<Record<string, (form: FormData) => Promise<Asked>>> = 
 		const { boilingPointC, pressureKpa } = await raykettle.boilingPoint({ elevationM });
 		return {
 			address: `/v1/boiling-point?elevationM=${elevationM}`,
-			words: `At ${boilingPointC.toFixed(1)} °C, under ${pressureKpa.toFixed(1)} kPa of air.`,
+			words: `Water boils at ${boilingPointC.toFixed(1)} °C; the air pressure is ${pressureKpa.toFixed(1)} kPa.`,
 		};
 	},
 	async sun() {
@@ -27,15 +27,15 @@ const QUESTIONS: Readonly<Record<string, (form: FormData) => Promise<Asked>>> = 
 			address: `/v1/sun/position?latitude=31.2&longitude=-7.9&elevationM=2350&time=${time}`,
 			words:
 				altitude > 0
-					? `${altitude.toFixed(1)}° above the horizon, ${azimuth.toFixed(0)}° clockwise from north.`
-					: `It is night there: ${Math.abs(altitude).toFixed(1)}° below the horizon.`,
+					? `The sun is ${altitude.toFixed(1)}° above the horizon, ${azimuth.toFixed(0)}° clockwise from north.`
+					: `It is night there. The sun is ${Math.abs(altitude).toFixed(1)}° below the horizon.`,
 		};
 	},
 	async limits() {
 		const { service, contract, limits } = await raykettle.meta();
 		return {
 			address: "/v1/meta",
-			words: `Service ${service}, contract ${contract}, ${limits.length} limits: ${limits[0]!.meaning} up to ${limits[0]!.value.toLocaleString("en")} ${limits[0]!.unit}, and more.`,
+			words: `Service ${service}, contract ${contract}, ${limits.length} limits. The first is ${limits[0]!.meaning}: ${limits[0]!.value.toLocaleString("en")} ${limits[0]!.unit}.`,
 		};
 	},
 };
@@ -45,12 +45,12 @@ function numberIn(typed: string): number {
 	if (value === undefined) throw new RangeError(`${typed} is not a number.`);
 	if (other !== undefined)
 		throw new RangeError(
-			`${typed} can mean ${value} or ${other}: leave out the thousands separator, or write fewer decimals.`,
+			`${typed} can mean ${value} or ${other}. Remove the thousands separator or enter fewer decimals.`,
 		);
 	return value;
 }
 
-/** What went wrong, in words for whoever asked. */
+/** The error in words for the visitor. */
 const wordsOf = (error: unknown) =>
 	error instanceof RaykettleProblem || error instanceof RangeError
 		? error.message
@@ -60,7 +60,7 @@ for (const form of document.querySelectorAll<HTMLFormElement>("form[data-ask]"))
 	const [output, code] = [form.querySelector("output")!, form.querySelector("code")!];
 	const question = QUESTIONS[form.dataset.ask ?? ""];
 	form.addEventListener("input", () => {
-		output.textContent = code.textContent = ""; // they belong to what was asked before
+		output.textContent = code.textContent = ""; // they belong to the earlier query
 	});
 	form.addEventListener("submit", async (event) => {
 		event.preventDefault();
@@ -84,7 +84,7 @@ for (const button of languages)
 		for (const other of languages) other.setAttribute("aria-pressed", String(other === button));
 	});
 
-/** Asks for a key where the service answers no one without. It is held by this page alone, so that it ends with the visit. */
+/** Shows the form for a key where the service needs one. Only this page holds the key, so it ends with the visit. */
 const keyForm = document.querySelector<HTMLFormElement>("#key")!;
 const said = keyForm.querySelector("output")!;
 raykettle.meta().catch((error: unknown) => {
@@ -95,7 +95,8 @@ keyForm.addEventListener("submit", async (event) => {
 	const apiKey = String(new FormData(keyForm).get("key")).trim();
 	if (apiKey.startsWith("rk_secret_")) {
 		keyForm.reset();
-		said.textContent = "That is a secret key, for servers alone; it was not sent. Enter a publishable one.";
+		said.textContent =
+			"That is a secret key, which belongs on servers. It was not sent. Enter a publishable key.";
 		return;
 	}
 	said.textContent = "…";
@@ -104,7 +105,7 @@ keyForm.addEventListener("submit", async (event) => {
 		await keyed.meta();
 		raykettle = keyed;
 		sizer?.setAttribute("api-key", apiKey);
-		said.textContent = "The key works here.";
+		said.textContent = "The key is valid here.";
 	} catch (error) {
 		said.textContent = wordsOf(error);
 	}

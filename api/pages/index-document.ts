@@ -16,7 +16,7 @@ const LINKS = {
 	health: ["/health/live", "/health/ready"],
 };
 
-/** Links for programs; those to files for browsers only where there are such files. */
+/** Links for programs; links to browser files only where those exist. */
 function index({ assets = [] }: AppOptions): string {
 	const there = (path: string) => assets.some((asset) => asset.path === path);
 	return JSON.stringify({
@@ -26,7 +26,7 @@ function index({ assets = [] }: AppOptions): string {
 	});
 }
 
-/** Where to begin: a page for people, links for programs. */
+/** The entry point: a page for people, links for programs. */
 export const home: Document = {
 	path: "/",
 	operationId: "getIndex",
@@ -40,7 +40,7 @@ export const home: Document = {
 				: (["application/json", "text/html"] as const);
 		const type = preferredType(c.req.header("accept"), offered);
 		if (type === undefined)
-			throw new ProblemError("not-acceptable", "The index is there as application/json and text/html");
+			throw new ProblemError("not-acceptable", "The index is available as application/json and text/html");
 		return type === "application/json"
 			? sendText(
 					c,

@@ -3,12 +3,11 @@ import type { AppOptions } from "../http/app-options.ts";
 import type { Asset } from "../http/static-file.ts";
 import { FILES } from "./files.ts";
 
-/** The built pages, each file of them read once, when it is first asked for. Without a build the service answers all the
- *  same, in JSON. */
+/** The built pages; each file is read once, on its first request. Without a build the service still answers in JSON. */
 export function readPages(folder: URL): Pick<AppOptions, "indexPage" | "assets"> {
 	const file = (name: string) => new URL(name, folder);
 	if (!existsSync(file("index.html"))) {
-		console.warn("The pages are not built, so there are none: npm run pages");
+		console.warn("The pages are not built; run: npm run pages");
 		return { indexPage: undefined };
 	}
 	const bytes = (name: string) => new Uint8Array(readFileSync(file(name)));

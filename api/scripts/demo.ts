@@ -1,10 +1,10 @@
-/** The main job on the embedded scenario: starts the service on a free port, asks it through the SDK, prints the answer. */
+/** The main job on the built-in scenario: starts the service on a free port, calls it through the SDK and prints the answer. */
 import type { AddressInfo } from "node:net";
 import { createRaykettle } from "../../sdk/index.ts";
 import { createApp } from "../app.ts";
 import { hostel } from "../demo/hostel.ts";
 import { createNodeServer } from "../http/node-server.ts";
-import { told } from "./demo-text.ts";
+import { dayText } from "./demo-text.ts";
 
 const app = createApp({
 	indexPage: undefined,
@@ -15,7 +15,7 @@ await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening))
 const { port } = server.address() as AddressInfo;
 try {
 	const raykettle = createRaykettle({ baseUrl: `http://127.0.0.1:${port}` });
-	console.log(told(hostel, await raykettle.warmUpTank(hostel.request)));
+	console.log(dayText(hostel, await raykettle.warmUpTank(hostel.request)));
 } finally {
 	server.close();
 	server.closeAllConnections();

@@ -48,13 +48,13 @@ describe("where a key is needed", () => {
 		keyed(async ({ page, home, key }) => {
 			await page.goto(home);
 			await entered(page, key);
-			await notice(page).getByText("The key works here").waitFor();
+			await notice(page).getByText("The key is valid here").waitFor();
 			await page.locator("#ask").click();
 			await page.locator("raykettle-sizer .headline").waitFor();
 			expect(await page.locator("raykettle-sizer .headline").textContent()).toMatch(/^The water is hot at/);
 			const card = page.locator('form[data-ask="boiling"]');
-			await card.getByRole("button", { name: "Ask" }).click();
-			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 90\.0 °C/);
+			await card.getByRole("button", { name: "Send" }).click();
+			await expect.poll(() => card.locator("output").textContent()).toMatch(/^Water boils at 90\.0 °C/);
 			expect(
 				await page.evaluate(() => [localStorage.length, sessionStorage.length, document.cookie]),
 			).toEqual([0, 0, ""]);

@@ -7,14 +7,18 @@ const visit = stage();
 
 describe("the supplier's page", () => {
 	it.each([
-		["boiling", /^At 90\.0 °C, under 70\.1 kPa/, "GET /v1/boiling-point?elevationM=3000"], // ISO 2533: 70.12 kPa at 3000 m; IAPWS: 89.96 °C
+		[
+			"boiling",
+			/^Water boils at 90\.0 °C; the air pressure is 70\.1 kPa/,
+			"GET /v1/boiling-point?elevationM=3000",
+		], // ISO 2533: 70.12 kPa at 3000 m; IAPWS: 89.96 °C
 		["sun", /horizon/, "GET /v1/sun/position?"],
 		["limits", /^Service \d+\.\d+\.\d+, contract/, "GET /v1/meta"],
 	])("asks %s live", (name, words, address) =>
 		visit({}, async ({ page, home }) => {
 			await page.goto(home);
 			const card = page.locator(`form[data-ask="${name}"]`);
-			await card.getByRole("button", { name: "Ask" }).click();
+			await card.getByRole("button", { name: "Send" }).click();
 			await expect.poll(() => card.locator("output").textContent()).toMatch(words);
 			expect(await card.locator("code").textContent()).toContain(address);
 		}),
@@ -25,16 +29,16 @@ describe("the supplier's page", () => {
 			await page.goto(home);
 			const card = page.locator('form[data-ask="boiling"]');
 			await card.locator("input").fill("2350.5");
-			await card.getByRole("button", { name: "Ask" }).click();
-			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 92\.1 °C/); // IAPWS: 92.15 °C
+			await card.getByRole("button", { name: "Send" }).click();
+			await expect.poll(() => card.locator("output").textContent()).toMatch(/^Water boils at 92\.1 °C/); // IAPWS: 92.15 °C
 			await card.locator("input").fill("2350,5"); // a decimal comma, which a browser's number field drops
-			await card.getByRole("button", { name: "Ask" }).click();
-			await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 92\.1 °C/);
+			await card.getByRole("button", { name: "Send" }).click();
+			await expect.poll(() => card.locator("output").textContent()).toMatch(/^Water boils at 92\.1 °C/);
 			await card.locator("input").fill("2,350");
-			await card.getByRole("button", { name: "Ask" }).click();
+			await card.getByRole("button", { name: "Send" }).click();
 			await expect
 				.poll(() => card.locator("output").textContent())
-				.toBe("2,350 can mean 2350 or 2.35: leave out the thousands separator, or write fewer decimals.");
+				.toBe("2,350 can mean 2350 or 2.35. Remove the thousands separator or enter fewer decimals.");
 			await card.locator("input").fill("99999");
 			expect(await card.locator("output").textContent()).toBe("");
 		}));

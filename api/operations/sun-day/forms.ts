@@ -28,10 +28,10 @@ function chart(answer: SunDayResponse) {
 			axis: dayAxis(series.time, marksWithin(PAPER.width, clockOfHour(22))),
 			left: { unit: "W/m²", low: 0, high: Math.max(...beam, ...onPlane, 1000) },
 			curves: [
-				{ role: "sun", label: "beam on a tracked dish", values: beam, filled: true, side: "left" },
+				{ role: "sun", label: "beam on a tracking dish", values: beam, filled: true, side: "left" },
 				{
 					role: "plane",
-					label: `all light on a plane tilted ${whole(plane.tiltDeg)}°`,
+					label: `total on a plane tilted ${whole(plane.tiltDeg)}°`,
 					values: onPlane,
 					filled: false,
 					side: "left",
