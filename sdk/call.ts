@@ -8,29 +8,29 @@ export interface FetchInit {
 	readonly method: string;
 	readonly headers: Readonly<Record<string, string>>;
 	readonly body?: string;
-	/** Fires when the call's time is up, or its caller ends it. */
+	/** Aborts when the call times out or the caller aborts it. */
 	readonly signal: AbortSignal;
 }
 
 export interface RaykettleOptions {
-	/** Where the service runs, such as https://solar.example.org. */
+	/** Address of the service, such as https://solar.example.org. */
 	readonly baseUrl: string;
-	/** Instead of the global fetch: for a proxy, a log or a test. Pass `init` on: it holds the signal that ends the request. */
+	/** Replaces the global fetch, for a proxy, a log or a test. Pass `init` on: it holds the signal that aborts the request. */
 	readonly fetch?: (url: string, init: FetchInit) => Promise<Response>;
-	/** Sent as X-Api-Key, where the deployment asks for one. */
+	/** Key sent as X-Api-Key, where the deployment needs one. */
 	readonly apiKey?: string;
-	/** Milliseconds for a whole call, from the first try to the end of the answer's body; 0 for no limit. 30 000 unless given. */
+	/** Timeout of a complete call in milliseconds, from the first attempt to the end of the response body. 30 000 by default; 0 for no limit. */
 	readonly timeoutMs?: number;
-	/** How often a 429 or 503 is asked again, after the time that the service names. 2 unless given. */
+	/** Number of retries after a 429 or 503, each after the time that the service states. 2 by default. */
 	readonly retries?: number;
 }
 
 export type Call = CallOptions & { readonly as?: string };
 export type Input = Readonly<Record<string, unknown>>;
 
-/** Asks the service one thing, whatever the operation: resolves to what it answers, or rejects with its problem.
- *  @param path  with its query
- *  @param body  of a POST; undefined for a GET */
+/** Calls one operation of the service: resolves to its answer, or rejects with its problem.
+ *  @param path  path with its query
+ *  @param body  body of a POST; undefined for a GET */
 export async function asked(
 	options: RaykettleOptions,
 	path: string,
@@ -54,7 +54,7 @@ export async function asked(
 	};
 	const retries = call.retries ?? options.retries ?? 2;
 	return limited(call.signal, timeout, async (signal) => {
-		// no Request in between: Node passes on the signal of one only until the next garbage collection
+		// without a Request object: Node forwards the signal of one only until the next garbage collection
 		const response = await patiently(() => fetch(url, { ...init, signal }), retries, signal, until);
 		const text = await response.text();
 		if (!response.ok) throw new RaykettleProblem(response, text);
@@ -62,7 +62,7 @@ export async function asked(
 	});
 }
 
-/** An address without the slashes that it may end in. */
+/** An address without trailing slashes. */
 function withoutSlash(address: string): string {
 	let end = address.length;
 	while (address.endsWith("/", end)) end -= 1;

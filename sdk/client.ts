@@ -1,7 +1,7 @@
 import { asked, type Call, type Input, type RaykettleOptions } from "./call.ts";
 import { OPERATIONS, type Raykettle } from "./operations.ts";
 
-/** A client of the service: one method for each operation of the contract. */
+/** A client of the service, with one method for each operation of the contract. */
 export function createRaykettle(options: RaykettleOptions): Raykettle {
 	if (typeof options?.baseUrl !== "string")
 		throw new TypeError('createRaykettle needs a baseUrl, such as "https://solar.example.org"');
@@ -19,7 +19,7 @@ export function createRaykettle(options: RaykettleOptions): Raykettle {
 	return Object.fromEntries(methods) as Raykettle;
 }
 
-/** A path with its `{parameters}` filled in, the rest of the input behind it as a query; a list repeats its name. */
+/** A path with its `{parameters}` filled in, followed by the rest of the input as a query; a list repeats its name. */
 function withQuery(path: string, input: Input): string {
 	const query = new URLSearchParams();
 	const filled = path.replace(/\{(\w+)\}/g, (_, name: string) => {

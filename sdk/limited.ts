@@ -1,15 +1,15 @@
-const LONGEST = 0x7fffffff; // [ms] that a timer runs
+const LONGEST = 0x7fffffff; // [ms] longest time that a timer supports
 
-/** A signal for work that somebody waits for. */
+/** A signal that limits work in time. */
 export interface Deadline {
-	readonly signal: AbortSignal; // its reason is a TimeoutError where time is up
-	/** Lets go of it, once the work is done. */
+	readonly signal: AbortSignal; // its reason is a TimeoutError after the timeout
+	/** Frees its timer and listener once the work is done. */
 	readonly release: () => void;
 }
 
-/** Fires when whoever waits leaves, or when the time is up. AbortSignal.any fires likewise, but of each one Node 20 keeps some 400
- *  bytes for as long as the process runs.
- *  @param left  fires when he leaves; undefined where he cannot
+/** Aborts when the caller aborts, or after a time. AbortSignal.any does the same, but Node 20 keeps some 400 bytes of each one for as
+ *  long as the process runs.
+ *  @param left  the caller's signal; undefined where it has none
  *  @param time  [ms]; 0 for no limit */
 export function deadline(left: AbortSignal | undefined, time: number): Deadline {
 	const own = new AbortController();
@@ -25,8 +25,8 @@ export function deadline(left: AbortSignal | undefined, time: number): Deadline 
 	return { signal: own.signal, release };
 }
 
-/** Does work under a deadline, which it lets go of at the end: when the work is done, or the deadline fires, whether the work
- *  follows the signal or not. */
+/** Does work under a deadline and frees it at the end: when the work is done or the deadline aborts, even if the work ignores the
+ *  signal. */
 export async function limited<T>(
 	left: AbortSignal | undefined,
 	time: number,

@@ -4,7 +4,7 @@ import type { components } from "./schema.d.ts";
 export type Problem = components["schemas"]["Problem"];
 export type FieldFault = components["schemas"]["FieldFault"];
 
-/** Thrown when the service answers with a problem instead of a result (RFC 9457), or something else answers in its place. */
+/** Thrown when the service returns a problem instead of a result (RFC 9457), or when something else responds in its place. */
 export class RaykettleProblem extends Error {
 	override readonly name = "RaykettleProblem";
 	readonly status: number;
@@ -13,9 +13,9 @@ export class RaykettleProblem extends Error {
 	readonly title: string;
 	/** Every fault of the request, each with its place, a sentence and a code. */
 	readonly errors: readonly FieldFault[];
-	/** To quote in a report. */
+	/** Id of the request, to quote in a report. */
 	readonly requestId: string | undefined;
-	/** Seconds until another try makes sense, where the service says so. */
+	/** Seconds until a retry makes sense, where the service states them. */
 	readonly retryAfterS: number | undefined;
 
 	constructor(response: Response, text: string) {
@@ -32,7 +32,7 @@ export class RaykettleProblem extends Error {
 	}
 }
 
-/** The result in an answer, which a page that stands in the service's place would not hold. */
+/** The result in a response; another page in the service's place would hold none. */
 export function answerIn(response: Response, text: string): unknown {
 	try {
 		return JSON.parse(text);
@@ -41,7 +41,7 @@ export function answerIn(response: Response, text: string): unknown {
 	}
 }
 
-/** What stands between caller and service may answer in another form; then there is only a status to tell. */
+/** A proxy between client and service may respond in another format; then only the status is known. */
 function read(text: string): Partial<Problem> {
 	try {
 		const body: unknown = JSON.parse(text);

@@ -1,8 +1,8 @@
-const BUSY: readonly number[] = [429, 503]; // the service did no work; asking again is safe
-const LONGEST_WAIT = 30_000; // [ms] a service that asks for more is not waited for
-const FIRST_WAIT = 500; // [ms] where it names no time; doubled at each try
+const BUSY: readonly number[] = [429, 503]; // the service did no work, so a retry is safe
+const LONGEST_WAIT = 30_000; // [ms] a longer wait is not worth a retry
+const FIRST_WAIT = 500; // [ms] where the service states no time; doubled at each attempt
 
-/** How long the service asks callers to stay away [ms]; undefined where it does not say. */
+/** Time that the service asks clients to wait [ms]; undefined where it states none. */
 export function retryAfter(headers: Headers): number | undefined {
 	const text = headers.get("retry-after")?.trim();
 	if (!text) return undefined;
@@ -10,8 +10,8 @@ export function retryAfter(headers: Headers): number | undefined {
 	return Number.isNaN(wait) ? undefined : Math.max(0, wait);
 }
 
-/** Asks until the service is not busy, for so many more times as are allowed. What it says last is the outcome.
- *  @param until  when the caller's time is up [ms since 1970]: a wait that would outlast it is not begun */
+/** Sends a request again while the service is busy, up to a number of retries. Resolves to the last response.
+ *  @param until  deadline of the call [ms since 1970]: a wait that would outlast it is not started */
 export async function patiently(
 	ask: () => Promise<Response>,
 	retries: number,

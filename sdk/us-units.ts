@@ -1,10 +1,10 @@
-/** One US customary unit beside the unit in which the service speaks. */
+/** A US customary unit and its conversion from the service's unit. */
 export interface UsUnit {
-	/** As people write it. */
+	/** Symbol as people write it. */
 	readonly symbol: string;
-	/** From the service's unit. */
+	/** Converts from the service's unit. */
 	readonly from: (value: number) => number;
-	/** Back to the service's unit. */
+	/** Converts to the service's unit. */
 	readonly to: (value: number) => number;
 }
 
@@ -22,7 +22,7 @@ const BTU = 1055.05585262 / 3.6e6; // [kWh] exact, International Table, ISO 31-4
 const PSI = (POUND * 9.80665) / (INCH / 1000) ** 2 / 1000; // [kPa] exact, from the pound, the inch and standard gravity
 const BTU_PER_HOUR = BTU * 1000; // [W]
 
-/** US customary units by the suffix that the service's names end in: `usUnits.C` for `temperatureC`. For display alone. */
+/** US customary units by the suffix of the service's field names: `usUnits.C` for `temperatureC`. For display only. */
 export const usUnits = {
 	C: { symbol: "°F", from: (celsius) => celsius * 1.8 + 32, to: (fahrenheit) => (fahrenheit - 32) / 1.8 },
 	K: scaled("°F", 1 / 1.8),

@@ -15,7 +15,10 @@ export async function printed(program: string): Promise<string> {
 				resolveDir: root,
 				loader: "ts",
 			},
-			alias: { "@raykettle/sdk": `${root}sdk/index.ts` },
+			alias: {
+				"@raykettle/sdk/texts": `${root}sdk/texts/sentence.ts`,
+				"@raykettle/sdk": `${root}sdk/index.ts`,
+			},
 			...{ bundle: true, write: false, platform: "node", format: "esm", target: "node20" },
 		});
 		const script = outputFiles[0]!.text;

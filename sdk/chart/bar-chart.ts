@@ -2,15 +2,15 @@ import { scaleLinear } from "d3-scale";
 import { INK, LETTER, type Size, sheet } from "./day-chart.ts";
 import { type Shape, shape } from "./svg.ts";
 
-/** One thing that is ranked. */
+/** One item of a ranking. */
 export interface Bar {
 	readonly label: string;
-	readonly value: number | undefined; // no bar where there is none
+	readonly value: number | undefined; // undefined draws no bar
 	readonly says: string; // beside the bar
-	readonly whisker?: { readonly low: number | undefined; readonly high: number | undefined }; // an end that is open has none
+	readonly whisker?: { readonly low: number | undefined; readonly high: number | undefined }; // undefined where an end is open
 }
 
-/** A ranking, ready to draw. */
+/** The data of a ranking chart. */
 export interface BarChart {
 	readonly title: string;
 	readonly description: string;
@@ -20,14 +20,14 @@ export interface BarChart {
 	readonly number: (value: number) => string;
 }
 
-const NARROW = 480; // [px] below it a label stands above its bar instead of before it
+const NARROW = 480; // [px] below this width a label is above its bar instead of before it
 const LABEL = 152; // [px] of the column of labels
 const THICK = 14; // [px] of a bar
 const CAP = 4; // [px] half the height of a whisker's end
 const LINE = 18; // [px] of a line of notes
 const HEAD = 40; // [px] above the first bar
 
-/** Where everything stands. */
+/** The edges of the plot, and its scale. */
 interface Frame {
 	readonly width: number;
 	readonly from: number;
@@ -117,12 +117,12 @@ function whiskers(whisker: Whisker, y: number, frame: Frame): Shape[] {
 	];
 }
 
-/** How tall the drawing of so many bars and notes is [px]. */
+/** Height of the drawing [px]. */
 function heightOf({ notes }: BarChart, { bottom }: Frame): number {
 	return bottom + 32 + notes.length * LINE + (notes.length > 0 ? 8 : 0);
 }
 
-/** Draws a ranking as bars, as tall as it needs to be. */
+/** Draws a ranking as bars; the height follows from their number. */
 export function drawBars(chart: BarChart, { width }: Pick<Size, "width">): Shape {
 	const frame = framed(chart, width);
 	const height = heightOf(chart, frame);

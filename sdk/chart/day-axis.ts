@@ -1,4 +1,4 @@
-/** A day's rows along a horizontal axis: minutes since the first row, and where the hours of the local clock stand. */
+/** A day's rows along a horizontal axis: minutes since the first row, and the positions of the local hours. */
 export interface DayAxis {
 	readonly minutes: readonly number[];
 	readonly hours: readonly { readonly at: number; readonly hour: number }[];
@@ -6,14 +6,14 @@ export interface DayAxis {
 
 const MINUTE = 60_000; // [ms]
 
-/** Minutes since local midnight as an ISO time with offset shows them on its face. */
+/** Minutes since local midnight of an ISO time with offset, by its local clock. */
 export function clockMinutes(time: string): number {
 	return Number(time.slice(11, 13)) * 60 + Number(time.slice(14, 16)) + Number(time.slice(17, 19)) / 60;
 }
 
-/** The axis of rows in ISO times with offset. Across a change of the clocks, hours stand where the clock shows them; of a short
- *  time, halves, quarters or twelfths of them too.
- *  @param most  hours that may be marked at most */
+/** The axis of rows in ISO times with offset. Across a change of clocks, hours are where the clock shows them. A short period also marks
+ *  halves, quarters or twelfths of hours.
+ *  @param most  greatest number of marks */
 export function dayAxis(times: readonly string[], most: number): DayAxis {
 	const instants = times.map((time) => Date.parse(time));
 	const minutes = instants.map((instant) => (instant - instants[0]!) / MINUTE);
@@ -22,7 +22,7 @@ export function dayAxis(times: readonly string[], most: number): DayAxis {
 	const whole = new Map<number, number>(Number.isInteger(first) ? [[0, first]] : []);
 	for (let i = 1; i < times.length; i++) {
 		const end = clockMinutes(times[i]!);
-		const start = end - (minutes[i]! - minutes[i - 1]!); // by the clock of the row's end
+		const start = end - (minutes[i]! - minutes[i - 1]!); // by the clock at the row's end
 		for (let mark = Math.floor(start / grain + 1e-9) + 1; mark * grain <= end + 1e-9; mark++)
 			whole.set(Math.round(minutes[i - 1]! + mark * grain - start), mark);
 	}

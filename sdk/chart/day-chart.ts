@@ -2,14 +2,14 @@ import { scaleLinear } from "d3-scale";
 import type { DayAxis } from "./day-axis.ts";
 import { type Shape, shape } from "./svg.ts";
 
-/** What one axis measures. */
+/** The quantity on one axis. */
 export interface Measure {
 	readonly unit: string;
 	readonly low: number;
 	readonly high: number;
 }
 
-/** What stands in the chart, by its part in the story; the colour follows from it. */
+/** The meaning of a curve, which decides its colour. */
 export type Role = "sun" | "sky" | "water" | "top" | "plane";
 
 export interface Curve {
@@ -20,7 +20,7 @@ export interface Curve {
 	readonly side: "left" | "right";
 }
 
-/** A day of something, ready to draw. */
+/** The data of a chart over one day. */
 export interface DayChart {
 	readonly title: string;
 	readonly description: string;
@@ -45,17 +45,17 @@ export const INK: Readonly<Record<Role | "ink" | "faint" | "ground", string>> = 
 };
 const BEFORE = 44; // [px] of the left axis
 const BEHIND = 50; // [px] of the right axis
-const EDGE = 22; // [px] where there is none, so that half the words of the last mark have room
+const EDGE = 22; // [px] without one: room for half the label of the last mark
 export const LETTER = 7.2; // [px] mean width of a letter at 13 px, on the wide side; common practice, no source
 const BOLD = 8; // [px] the same in bold
 const ROW = 20; // [px] height of a row of the legend
 
-/** How many marks fit under a plot between two axes, that far apart that their words don't touch.
- *  @param words  of a mark, about as long as they get */
+/** Number of marks that fit below a plot between two axes, without labels that touch.
+ *  @param words  a label of about the greatest length */
 export const marksWithin = (width: number, words: string) =>
 	(width - BEFORE - BEHIND) / (words.length * LETTER + 8);
 
-/** Where each entry of the legend stands, in as many rows as the width asks for. */
+/** Position of each entry of the legend, in as many rows as the width requires. */
 function legendPlaces(labels: readonly string[], from: number, to: number) {
 	let [x, row] = [from, 0];
 	return labels.map((label) => {
@@ -103,7 +103,7 @@ const written = (at: Shape["attributes"], words: string) =>
 
 type Scale = (value: number) => number;
 
-/** Where everything stands: the edges of the plot, and the scales within it. */
+/** The edges of the plot, and the scales within it. */
 interface Frame extends Size {
 	readonly from: number;
 	readonly to: number;
@@ -189,7 +189,7 @@ function moments(chart: DayChart, { x, left, from, to, bottom }: Frame): Shape[]
 	});
 }
 
-/** The sheet that every drawing is on, with what it is called and what it tells. */
+/** The sheet of a drawing, with its title and description. */
 export function sheet(
 	{ title, description }: Readonly<Record<"title" | "description", string>>,
 	{ width, height }: Size,
@@ -208,7 +208,7 @@ export function sheet(
 	]);
 }
 
-/** Draws a day. Every colour stands as an attribute, which a page's style sheet may overrule by class. */
+/** Draws a day. Each colour is an attribute, so a page's style sheet can override it by class. */
 export function drawDay(chart: DayChart, size: Size): Shape {
 	const { width } = size;
 	const labels = chart.curves.map(({ label }) => label);
@@ -221,12 +221,12 @@ export function drawDay(chart: DayChart, size: Size): Shape {
 		...sides(chart, frame),
 		...foot(chart, frame),
 		...before,
-		...levels(chart, frame), // with their words over the curves
+		...levels(chart, frame), // with their labels over the curves
 		...moments(chart, frame),
 	]);
 }
 
-/** Words on the drawing, kept readable over whatever lies behind. */
+/** Text that stays readable over the curves behind it. */
 function haloed(at: Shape["attributes"], words: string): Shape {
 	const halo = { stroke: INK.ground, "stroke-width": 4, "stroke-linejoin": "round", "paint-order": "stroke" };
 	return shape("text", { class: "ink halo", fill: INK.ink, ...halo, ...at }, words);

@@ -1,4 +1,4 @@
-/** A piece of a drawing: plain data, so that a server writes it as text and a page builds it as elements. */
+/** A part of a drawing as plain data: a server writes it as text, a page builds it as elements. */
 export interface Shape {
 	readonly tag: string;
 	readonly attributes: Readonly<Record<string, string | number>>;

@@ -2,7 +2,7 @@ import { clockMinutes, dayAxis } from "./day-axis.ts";
 import { type DayChart, drawDay, marksWithin, type Size } from "./day-chart.ts";
 import type { Shape } from "./svg.ts";
 
-/** What the chart needs of a warm-up's answer. */
+/** The fields of a warm-up's answer that the chart shows. */
 export interface WarmUpShown {
 	readonly targetTime?: string | undefined;
 	readonly boilingPointC: number;
@@ -14,7 +14,7 @@ export interface WarmUpShown {
 	};
 }
 
-/** The chart's words and units, in the language of whoever reads it. */
+/** The chart's words and units, in the reader's language. */
 export interface WarmUpWords {
 	readonly title: string;
 	readonly description: string;
@@ -30,7 +30,7 @@ export interface WarmUpWords {
 	readonly clock: DayChart["clock"];
 }
 
-/** A tank's day: its temperature against sun, target and boil. */
+/** Chart of a tank's day: its temperature with sunlight, target and boiling point. */
 export function warmUpChart(answer: WarmUpShown, targetC: number, words: WarmUpWords, size: Size): Shape {
 	const { series, targetTime, boilingPointC } = answer;
 	const axis = dayAxis(series.time, marksWithin(size.width, words.clock(22)));
@@ -72,7 +72,7 @@ export function warmUpChart(answer: WarmUpShown, targetC: number, words: WarmUpW
 
 const since = (start: string, time: string) => (Date.parse(time) - Date.parse(start)) / 60_000;
 
-/** An hour of the day as the clock shows it, such as 13:57. */
+/** A local time as a clock shows it, such as 13:57. */
 export function clockTime(time: string): string {
 	const minutes = Math.floor(clockMinutes(time));
 	return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}`;

@@ -1,8 +1,7 @@
 import type { Further, Names, WarmUp } from "./codes.ts";
-import type { AnswerTexts, WidgetTexts } from "./dictionary.ts";
+import type { AnswerTexts, Page, WidgetTexts } from "./dictionary.ts";
 
-/** The widget's own words. `{name}` is replaced by a value; the other languages hold the same names. */
-export const page = {
+const page: Page = {
 	title: "When is the water hot?",
 	place: "Place",
 	ownPlace: "Another place",
@@ -34,7 +33,7 @@ export const page = {
 	fill: "Enter a number from {least} to {most}.",
 	twoWays: "{typed} can mean {whole} or {decimal}. Remove the thousands separator or enter fewer decimals.",
 	fillFirst: "Some numbers are missing or out of range.",
-	at: { other: "at {time}" }, // the hour chooses the form
+	at: { other: "at {time}" },
 	hot: "The water is hot {at} on a clear {month} day",
 	notHot: "The water does not get hot enough on a clear {month} day",
 	ends: "The tank ends the day at {endTemperatureC}. Hot means {targetTemperatureC}.",
@@ -102,7 +101,7 @@ const warmUp: WarmUp = {
 		closedTank:
 			"A closed tank can burst. A licensed plumber must fit a listed temperature and pressure relief valve ({reliefPressureKpa}), with a safe outlet and no shut-off valve before it.",
 		openVent:
-			"A vented tank is safe only while its vent is open. Keep the vent free of ice, scale and valves, as your local code requires.",
+			"A vented tank is safe only while its vent is free of ice, scale and valves, as your local code requires.",
 		waterBoils:
 			"The tank boils, here at {boilingPointC}. Steam scalds and drives water out. Lower the high limit or take in less sun.",
 		waterNearBoiling:

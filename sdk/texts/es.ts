@@ -108,7 +108,7 @@ const warmUp: WarmUp = {
 		closedTank:
 			"Un depósito cerrado puede reventar. Un fontanero habilitado debe instalar una válvula homologada de alivio de temperatura y presión ({reliefPressureKpa}), con descarga segura y sin llave previa.",
 		openVent:
-			"Un depósito abierto solo es seguro con el respiradero libre. Manténgalo sin hielo, cal ni llaves, según exige la normativa local.",
+			"Un depósito abierto solo es seguro con el respiradero libre de hielo, cal y llaves, según exige la normativa local.",
 		waterBoils:
 			"El depósito hierve, aquí a {boilingPointC}. El vapor quema y expulsa agua. Baje el límite superior o capte menos sol.",
 		waterNearBoiling:
@@ -187,8 +187,8 @@ const names: Names = {
 		polyurethane: "espuma rígida de poliuretano",
 		cellularGlass: "vidrio celular",
 		calciumSilicate: "silicato de calcio",
-		aerogelBlanket: "manta de aerogel de sílice",
-		ceramicFibre: "manta de fibra cerámica refractaria",
+		aerogelBlanket: "manta de aerogel",
+		ceramicFibre: "manta de fibra cerámica",
 		sheepWool: "lana de oveja",
 	},
 	plastics: {
@@ -208,7 +208,7 @@ const names: Names = {
 const further: Further = {
 	metals: {
 		copper: "cobre",
-		stainlessSteel: "acero inoxidable austenítico",
+		stainlessSteel: "acero inoxidable",
 		steel: "acero",
 		galvanisedSteel: "acero galvanizado",
 		aluminium: "aleación de aluminio",

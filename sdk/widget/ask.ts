@@ -10,15 +10,15 @@ export type Outcome =
 	| { readonly kind: "trouble"; readonly trouble: Trouble; readonly problem: RaykettleProblem | undefined };
 
 const TROUBLES: Readonly<Record<number, Trouble>> = {
-	200: "failed", // by what is not the service
+	200: "failed", // sent by something other than the service
 	401: "barred",
 	403: "barred",
 	429: "tooOften",
 	503: "busy",
 };
-const PATIENCE = 20_000; // [ms] that a visitor waits before the widget gives up
+const PATIENCE = 20_000; // [ms] timeout of the widget
 
-/** Asks the service, and sorts what can go wrong by what the visitor can do about it. */
+/** Calls the service, and sorts failures by what the visitor can do about them. */
 export async function ask(
 	options: RaykettleOptions,
 	body: Body<"warmUpTank">,

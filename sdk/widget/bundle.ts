@@ -4,7 +4,7 @@ import { build, type Plugin, transform } from "esbuild";
 
 const beside = (name: string) => fileURLToPath(new URL(name, import.meta.url));
 
-/** A style sheet as a string, without its blanks. */
+/** Imports a style sheet as a minified string. */
 const sheets: Plugin = {
 	name: "sheets",
 	setup({ onLoad }) {
@@ -19,7 +19,7 @@ const sheets: Plugin = {
 	},
 };
 
-/** The widget as one script, as the service serves it and the package carries it. */
+/** The widget as one script, for the service and for the package. */
 export async function widgetBundle(): Promise<string> {
 	const { outputFiles } = await build({
 		entryPoints: [beside("widget.ts")],

@@ -1,7 +1,7 @@
 import type { Body } from "../method.ts";
 
 type WarmUp = Body<"warmUpTank">;
-/** A name in one language for all, or by language. */
+/** A name: one text for all languages, or one for each. */
 export type Name = string | Readonly<Record<string, string>>;
 
 interface Item {
@@ -9,44 +9,44 @@ interface Item {
 	readonly name: Name;
 }
 
-/** A dish as sold, and what comes with it. Its fields are those of the service. */
+/** A dish as sold, with its receiver and loop. The fields are those of the service. */
 export interface DishItem extends Item {
 	readonly dish: WarmUp["dish"];
 	readonly receiver?: WarmUp["receiver"];
 	readonly loop?: WarmUp["loop"];
 }
 
-/** A tank as sold, and the coil in it. */
+/** A tank as sold, with its coil. */
 export interface TankItem extends Item {
 	readonly tank: WarmUp["tank"];
 	readonly coil?: WarmUp["coil"];
 }
 
-/** A place that visitors may pick. Its elevation is required: 0 m for want of one ruins sky and boiling point. */
+/** A place for visitors to choose. Its elevation is required, because sky and boiling point depend on it. */
 export interface PlaceItem extends Item {
 	readonly latitude: number;
 	readonly longitude: number;
 	readonly elevationM: number;
-	/** The same in every month: leave the air out of it, and give that by month. */
+	/** Sky in every month. Omit the air here and state it by month. */
 	readonly sky?: WarmUp["sky"];
-	/** Air on a clear day of each month, from January: lowest and highest. The service assumes it where there is none. */
+	/** Lowest and highest air temperature on a clear day of each month, from January. The service assumes them where they are absent. */
 	readonly monthlyAmbientC?: readonly (readonly [lowest: number, highest: number])[];
 }
 
-/** What a supplier sells, and where. */
+/** A supplier's dishes, tanks and places. */
 export interface Catalogue {
 	readonly dishes: readonly DishItem[];
 	readonly tanks: readonly TankItem[];
 	readonly places?: readonly PlaceItem[];
-	/** Water at 40 °C that one person is counted with in a day; 35 L unless given. The page states it. */
+	/** Water at 40 °C for one person a day; 35 L by default. The page shows it. */
 	readonly litresPerPerson?: number;
-	/** What "hot" means; 60 °C unless given. */
+	/** Temperature that counts as hot; 60 °C by default. */
 	readonly targetTemperatureC?: number;
-	/** What else every request says: receiver, loop, coil, sky, draw, as the service takes them. */
+	/** Further fields of every request: receiver, loop, coil, sky, draw, as the service defines them. */
 	readonly plant?: Readonly<Partial<WarmUp>>;
 }
 
-/** What keeps a list from being used, in words for whoever wrote it; empty when nothing does. */
+/** Faults of a list, in words for its author; empty where it can be used. */
 export function catalogueFaults(given: unknown): string[] {
 	if (typeof given !== "object" || given === null) return ["the list is not an object"];
 	const { dishes, tanks, places = [] } = given as Partial<Catalogue>;
@@ -94,7 +94,7 @@ function items(
 	});
 }
 
-/** A name in the visitor's language, else in English, else in any. */
+/** A name in the visitor's language, else in English, else in any language. */
 export function nameIn(name: Name, language: string): string {
 	return typeof name === "string" ? name : (name[language] ?? name.en ?? Object.values(name)[0] ?? "");
 }

@@ -1,9 +1,9 @@
 import type { Body } from "../method.ts";
 import type { Catalogue } from "./catalogue.ts";
 
-/** What the visitor has chosen so far. Numbers stand in the service's units, whatever the page shows. */
+/** The visitor's choice so far. Numbers are in the service's units, whatever the page shows. */
 export interface Choice {
-	placeId: string; // of the supplier's list, or "" for a place of the visitor's own
+	placeId: string; // id in the supplier's list, or "" for another place
 	latitude: number | undefined;
 	longitude: number | undefined;
 	elevationM: number | undefined;
@@ -18,7 +18,7 @@ export interface Choice {
 export const litresPerPerson = ({ litresPerPerson: litres = 35 }: Catalogue) => litres;
 export const target = ({ targetTemperatureC = 60 }: Catalogue) => targetTemperatureC;
 
-/** Water at 40 °C that is asked for [L]. */
+/** Water needed at 40 °C [L]. */
 export function litresNeeded({ need, people, litres }: Choice, catalogue: Catalogue): number {
 	return need === "people" ? (people ?? 0) * litresPerPerson(catalogue) : (litres ?? 0);
 }
@@ -26,7 +26,7 @@ export function litresNeeded({ need, people, litres }: Choice, catalogue: Catalo
 /** The month with the least sun at a latitude. */
 export const darkestMonth = (latitude: number | undefined) => ((latitude ?? 0) < 0 ? 7 : 1);
 
-/** What stands in the form at first: the foremost of each list, four people, and the darkest month there. */
+/** Initial values of the form: the first item of each list, four people, and the darkest month there. */
 export function firstChoice({ places: [place] = [], dishes, tanks }: Catalogue): Choice {
 	return {
 		...{ latitude: undefined, longitude: undefined, elevationM: undefined, litres: undefined },
@@ -39,7 +39,7 @@ export function firstChoice({ places: [place] = [], dishes, tanks }: Catalogue):
 	};
 }
 
-/** What the visitor has chosen, under another list: all of it but what that list lacks. */
+/** The visitor's choice under another list; what that list lacks is replaced by its first item. */
 export function keptChoice(choice: Choice, catalogue: Catalogue): Choice {
 	const first = firstChoice(catalogue);
 	const has = (items: readonly { id: string }[], sought: string) => items.some(({ id }) => id === sought);
@@ -53,7 +53,7 @@ export function keptChoice(choice: Choice, catalogue: Catalogue): Choice {
 
 export type Field = "latitude" | "longitude" | "elevationM" | "people" | "litres";
 
-/** Least and most that a field takes, in the service's units. */
+/** Least and greatest value of a field, in the service's units. */
 export const BOUNDS: Readonly<Record<Field, readonly [least: number, most: number]>> = {
 	latitude: [-90, 90],
 	longitude: [-180, 180],
@@ -62,7 +62,7 @@ export const BOUNDS: Readonly<Record<Field, readonly [least: number, most: numbe
 	litres: [10, 50_000],
 };
 
-/** The fields that must be filled in before the service can be asked, and are not or lie out of bounds. */
+/** The required fields that are empty or out of bounds. */
 export function openFields(choice: Choice): Field[] {
 	const asked: Field[] = [
 		...(choice.placeId === "" ? (["latitude", "longitude", "elevationM"] as const) : []),
@@ -75,7 +75,7 @@ export function openFields(choice: Choice): Field[] {
 	});
 }
 
-/** Sky and air as the list has them; what it lacks, the service assumes. */
+/** Sky and air from the list; the service assumes what the list omits. */
 function skyOf({ placeId, month }: Choice, { plant, places = [] }: Catalogue): Body<"warmUpTank">["sky"] {
 	const place = places.find(({ id }) => id === placeId);
 	const sky = place?.sky ?? plant?.sky;
@@ -84,7 +84,7 @@ function skyOf({ placeId, month }: Choice, { plant, places = [] }: Catalogue): B
 	return { ...sky, ambientMinC, ambientMaxC };
 }
 
-/** What the service is asked. The day is the fifteenth of the month, of the year in which the page is read. */
+/** The request to the service. The day is the fifteenth of the month, in the current year. */
 export function request(choice: Choice, catalogue: Catalogue, year: number): Body<"warmUpTank"> {
 	const { plant = {}, dishes, tanks, places = [] } = catalogue;
 	const place = places.find(({ id }) => id === choice.placeId);

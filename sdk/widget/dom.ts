@@ -3,7 +3,7 @@ import type { Shape } from "../chart/svg.ts";
 type Child = Node | string | undefined;
 type Listener = (event: Event) => void;
 
-/** An element with attributes, listeners (`onclick`) and what stands in it; an attribute that is undefined or false is left out. */
+/** An element with attributes, listeners (`onclick`) and children; an attribute that is undefined or false is omitted. */
 export function element<Tag extends keyof HTMLElementTagNameMap>(
 	tag: Tag,
 	attributes: Readonly<Record<string, string | number | boolean | undefined | Listener>> = {},
@@ -19,7 +19,7 @@ export function element<Tag extends keyof HTMLElementTagNameMap>(
 	return made;
 }
 
-/** A drawing as elements: no markup is parsed, so a strict policy has nothing to refuse. */
+/** A drawing as elements. No markup is parsed, so a strict policy refuses nothing. */
 export function drawn({ tag, attributes, inside }: Shape): SVGElement {
 	const made = document.createElementNS("http://www.w3.org/2000/svg", tag);
 	for (const [name, value] of Object.entries(attributes))

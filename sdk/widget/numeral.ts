@@ -1,10 +1,10 @@
-const MARKS = /[\u061c\u200e\u200f\u2066-\u2069]/g; // of direction, which copied text brings along
+const MARKS = /[\u061c\u200e\u200f\u2066-\u2069]/g; // of direction, which copied text can contain
 const EASTERN = /[٠-٩۰-۹]/g; // Arabic-Indic and Persian digits; the last four bits of each are its value
 const GROUPED = /^([1-9]\d{0,2}([\s.,٬'’])\d{3}(?:\2\d{3})*)(?:(?!\2)[.,٫](\d+))?$/;
 const DECIMAL = /^(?=.?\d)(\d*)(?:[.,٫](\d*))?$/;
 
-/** What a typed number can mean: nothing, one value, or two where a separator may be of thousands or of decimals ("1,234"), the one with
- *  thousands first. Point, comma and the Arabic separators are read whatever the language, since keyboards and habits differ from it. */
+/** The values that a typed number can mean: none, one, or two where a separator can mark thousands or decimals ("1,234"), the one with
+ *  thousands first. Point, comma and the Arabic separators are read in every language, since keyboards and habits differ. */
 export function readings(typed: string): readonly number[] {
 	const text = typed
 		.replace(MARKS, "")
