@@ -9,8 +9,8 @@ it("the supplier's page answers live, shows the service's chart, and has no barr
 	visit({}, async ({ page, home }) => {
 		await page.goto(home);
 		const card = page.locator('form[data-ask="boiling"]');
-		await card.getByRole("button", { name: "Ask" }).click();
-		await expect.poll(() => card.locator("output").textContent()).toMatch(/^At 90\.0 °C/); // IAPWS: 89.96 °C at 3000 m
+		await card.getByRole("button", { name: "Send" }).click();
+		await expect.poll(() => card.locator("output").textContent()).toMatch(/^Water boils at 90\.0 °C/); // IAPWS: 89.96 °C at 3000 m
 		const chart = page.locator("figure img");
 		await chart.scrollIntoViewIfNeeded();
 		await expect.poll(() => chart.evaluate((image: HTMLImageElement) => image.naturalWidth)).toBe(600);
@@ -29,6 +29,6 @@ it("the widget answers a visitor on the narrowest screen", () =>
 		await shopPage(page, home, SIZER);
 		await page.locator("#ask").click();
 		await page.locator("raykettle-sizer .headline").waitFor();
-		expect(await page.locator("raykettle-sizer .headline").textContent()).toMatch(/^Hot at/);
+		expect(await page.locator("raykettle-sizer .headline").textContent()).toMatch(/^The water is hot at/);
 		expect(await overflow(page)).toBeLessThanOrEqual(0);
 	}));
