@@ -1,7 +1,8 @@
 import { insulationMaterial } from "../heat/insulation.ts";
 import { outletPipe, vesselBetween } from "../instant/task.ts";
 import { bulkLimit } from "./bulk-limit.ts";
-import type { Caution, HotFluid, Severity } from "./caution.ts";
+import type { Caution, HotFluid } from "./caution.ts";
+import { bySeverity } from "./cautions.ts";
 import { closedLine } from "./closed-line.ts";
 import { concentratedLight } from "./concentrated-light.ts";
 import { dishInWind } from "./dish-in-wind.ts";
@@ -30,18 +31,16 @@ const RULES = [
 	instantFrost,
 	dishInWind,
 ];
-const ORDER: readonly Severity[] = ["danger", "warning", "info"];
 
 /** Everything to be careful of about an instant heater, the most serious first. */
 export function instantCautions(circumstances: InstantCircumstances): readonly Caution[] {
 	const { dish, heater } = circumstances;
-	const found = [
+	return bySeverity([
 		...flatCoilInFocus(heater.receiver, { dish, area: heater.apertureArea }),
 		...RULES.flatMap((rule) => rule(circumstances)),
 		...outletCautions(circumstances),
 		...vesselCautions(circumstances),
-	];
-	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
+	]);
 }
 
 /** What the pipe to the tap adds: a skin that burns, lagging that meets the steam of a dry receiver, plastic that meets the receiver. */
