@@ -87,6 +87,7 @@ export { AS_CORRELATED } from "./plant/factors.ts";
 export type { DayOutcome, EnergyBalance, Shortfall } from "./plant/outcome.ts";
 export type { Plant, Task } from "./plant/plant.ts";
 export { marchTimes } from "./plant/times.ts";
+export type { Basis, Provenance } from "./provenance.ts";
 export { receiverAbsorptance } from "./receiver/absorption.ts";
 export { type ApertureSetting, apertureTrade, tradeMethods } from "./receiver/aperture-trade.ts";
 export { stagnationTemperature } from "./receiver/balance.ts";

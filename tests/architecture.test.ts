@@ -7,7 +7,7 @@ const api = sourcesIn("api");
 /** The way of the heat: a stage may know those to its left. */
 const CHAIN = ["sun", "sky", "dish", "receiver", "loop", "coil", "tank", "tap"];
 const GROUND = ["numeric", "fluids", "heat"]; // below every stage
-const FILES = ["errors.ts", "constants.ts", "methods.ts"];
+const FILES = ["errors.ts", "constants.ts", "methods.ts", "provenance.ts"];
 
 const folderOf = (path: string) => path.split("/")[1] ?? "";
 const isOwn = (target: string) => target.startsWith("src/");

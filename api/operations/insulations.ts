@@ -1,5 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import { INSULATION_MATERIALS, type InsulationId, insulationConductivity } from "../../src/index.ts";
+import { provenance, wireProvenance } from "../parts/provenance.ts";
 import { NoQuery } from "../wire/query.ts";
 import { celsius, fromSi, kilogramsPerCubicMetre, ratio, toSi, wattsPerMetreKelvin } from "../wire/units.ts";
 import { basicOperation } from "./operation.ts";
@@ -36,9 +37,9 @@ const Insulation = z
 		hazard: z.enum(["none", "fibreDust", "carcinogenicFibre"]).meta({
 			description: "Hazard when cutting the material: none, fibre dust, or fibres that may cause cancer.",
 		}),
-		source: z.string().meta({ description: "Publications that conductivity and moisture factor come from." }),
+		...provenance,
 	})
-	.openapi("InsulationMaterial", { description: "A kind of insulation, generic for the trade." });
+	.openapi("InsulationMaterial", { description: "A kind of insulation, generic for the trade. Basis, source and `confirmed` describe its conductivity and moisture factor." });
 
 const Response = z
 	.strictObject({
@@ -55,7 +56,7 @@ export const insulations = basicOperation({
 	description: [
 		"Lists conductivity over temperature, service limit, effect of moisture and hazard when cutting for each insulation material.",
 		"These are kinds of insulation, not products. The conductivities are mid-range for products of the named standard: ± 8 %.",
-		"Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all (common practice, no source).",
+		"Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all. That factor is common practice.",
 	].join("\n"),
 	input: NoQuery,
 	output: Response,
@@ -83,6 +84,6 @@ function wireMaterial(id: InsulationId): z.input<typeof Insulation> {
 		mostMoistFraction: material.mostMoisture,
 		wetOverDry: at(rows[0]!, SAMPLE_MOISTURE) / at(rows[0]!, 0),
 		hazard: material.hazard,
-		source: material.source,
+		...wireProvenance(material),
 	};
 }

@@ -6,6 +6,7 @@ import {
 	type TappingProfileId,
 	tappingProfile,
 } from "../../src/index.ts";
+import { provenance } from "../parts/provenance.ts";
 import { NoQuery } from "../wire/query.ts";
 import { celsius, fromSi, kilowattHours, litres, litresPerMinute, toSi } from "../wire/units.ts";
 import { basicOperation } from "./operation.ts";
@@ -35,7 +36,7 @@ const TappingProfile = z
 		validFor: z.string().meta({
 			description: "Scope of the profile: the use that it represents, and the use that it does not.",
 		}),
-		source: z.string().meta({ description: "Publication that the profile comes from." }),
+		...provenance,
 	})
 	.openapi("TappingProfile", { description: "A published profile of hot water use over one day." });
 
@@ -85,6 +86,6 @@ function wireProfile(id: TappingProfileId): z.input<typeof TappingProfile> {
 		litresAt60C: litresAt(60),
 		draws,
 		validFor: VALID,
-		source: TAPPING_PROFILE_SOURCE,
+		...TAPPING_PROFILE_SOURCE,
 	};
 }

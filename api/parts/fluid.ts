@@ -1,14 +1,16 @@
 import { z } from "@hono/zod-openapi";
 import { type Fluid as CoreFluid, FLUID_IDS } from "../../src/index.ts";
 import { celsius, fromSi } from "../wire/units.ts";
+import { provenance, wireProvenance } from "./provenance.ts";
 
-const Limit = z
+export const FluidLimit = z
 	.strictObject({
-		temperatureC: celsius("Of the limit."),
-		source: z.string().meta({ description: "Where the figure comes from." }),
+		temperatureC: celsius("Temperature of the limit."),
+		reason: z.string().meta({ description: "What the limit protects from, or how it was chosen." }),
+		...provenance,
 	})
 	.openapi("FluidLimit", {
-		description: "A limit of the kind of fluid, generic: the maker's data sheet comes before it.",
+		description: "A temperature limit of a kind of fluid. The maker's data sheet takes precedence.",
 	});
 
 export const Fluid = z
@@ -20,17 +22,25 @@ export const Fluid = z
 		potable: z.boolean().meta({ description: "Whether it may leak into drinking water unharmed." }),
 		freezes: z.boolean().meta({ description: "Whether it bursts a pipe when it freezes." }),
 		limits: z.strictObject({
-			bulk: Limit.meta({ description: "Hottest that it bears in the loop, in long service." }),
-			film: Limit.meta({ description: "Hottest that it bears at a heated wall." }),
-			flash: Limit.meta({ description: "Flash point, open cup. Absent where it does not burn." }).optional(),
-			coldest: Limit.meta({ description: "Pour point or freezing point." }),
+			bulk: FluidLimit.meta({ description: "Hottest that it bears in the loop, in long service." }),
+			film: FluidLimit.meta({ description: "Hottest that it bears at a heated wall." }),
+			flash: FluidLimit.meta({
+				description: "Flash point, open cup. Absent where it does not burn.",
+			}).optional(),
+			coldest: FluidLimit.meta({ description: "Pour point or freezing point." }),
 		}),
-		source: z.string().meta({ description: "Of its properties." }),
+		...provenance,
 	})
-	.openapi("Fluid", { description: "A liquid that can fill a loop." });
+	.openapi("Fluid", {
+		description: "A liquid that can fill a loop; basis, source and confirmed concern its properties.",
+	});
 
-function wireLimit({ temperature, source }: CoreFluid["limits"]["bulk"]): z.input<typeof Limit> {
-	return { temperatureC: fromSi.celsius(temperature), source };
+export function wireFluidLimit(limit: CoreFluid["limits"]["bulk"]): z.input<typeof FluidLimit> {
+	return {
+		temperatureC: fromSi.celsius(limit.temperature),
+		reason: limit.reason,
+		...wireProvenance(limit),
+	};
 }
 
 export function wireFluid(id: z.output<typeof Fluid>["id"], fluid: CoreFluid): z.input<typeof Fluid> {
@@ -43,11 +53,11 @@ export function wireFluid(id: z.output<typeof Fluid>["id"], fluid: CoreFluid): z
 		potable: fluid.potable,
 		freezes: fluid.freezes,
 		limits: {
-			bulk: wireLimit(bulk),
-			film: wireLimit(film),
-			...(flash && { flash: wireLimit(flash) }),
-			coldest: wireLimit(coldest),
+			bulk: wireFluidLimit(bulk),
+			film: wireFluidLimit(film),
+			...(flash && { flash: wireFluidLimit(flash) }),
+			coldest: wireFluidLimit(coldest),
 		},
-		source: fluid.source,
+		...wireProvenance(fluid),
 	};
 }

@@ -1,16 +1,17 @@
-/** A limit of a fluid with where the figure comes from; generic for the kind, never a maker's data sheet. */
-export interface FluidLimit {
+import type { Provenance } from "../provenance.ts";
+
+/** A temperature limit of a kind of fluid; the maker's data sheet takes precedence. */
+export interface FluidLimit extends Provenance {
 	readonly temperature: number; // [K]
-	readonly source: string;
+	readonly reason: string; // what happens beyond it, or how it was chosen
 }
 
 /** A heat-carrying liquid: properties against absolute temperature [K], at the pressure of the loop.
  *  Each function is defined, finite and positive over `range`; beyond it the end value is held, and the caller flags it. */
-export interface Fluid {
+export interface Fluid extends Provenance {
 	readonly id: string;
 	readonly family: "water" | "glycol" | "mineralOil" | "vegetableOil"; // what it is made of, and so what its properties rest on
 	readonly name: string;
-	readonly source: string;
 	readonly range: readonly [low: number, high: number]; // [K]
 	readonly potable: boolean;
 	readonly freezes: boolean; // true where ice can burst a pipe

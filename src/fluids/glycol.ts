@@ -1,5 +1,6 @@
 import { ICE_POINT } from "../constants.ts";
 import { polynomial } from "../numeric/polynomial.ts";
+import { COMMON_PRACTICE } from "../provenance.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
 import { heldScaled } from "./temperature-scale.ts";
@@ -62,7 +63,9 @@ export function propyleneGlycol(percent: GlycolPercent): Fluid {
 		id: `propyleneGlycol${percent}`,
 		family: "glycol",
 		name: `Propylene glycol ${percent} % by volume in water`,
-		source: "fit to ASHRAE Handbook Fundamentals (2001) ch. 21, aqueous propylene glycol",
+		basis: "handbook",
+		source: "ASHRAE Handbook Fundamentals (2001) ch. 21, aqueous propylene glycol",
+		confirmed: true,
 		range,
 		potable: false, // the inhibitors are not drinking water, though little poisonous
 		freezes: percent < LEAST_BURST_PROTECTION,
@@ -73,12 +76,16 @@ export function propyleneGlycol(percent: GlycolPercent): Fluid {
 		limits: {
 			bulk: {
 				temperature: ICE_POINT + 120,
-				source: "glycol and inhibitors age fast above it; common practice, no source",
+				reason: "glycol and inhibitors age fast above it",
+				...COMMON_PRACTICE,
 			},
-			film: { temperature: ICE_POINT + 150, source: "30 K above the bulk limit; common practice, no source" },
+			film: { temperature: ICE_POINT + 150, reason: "30 K above the bulk limit", ...COMMON_PRACTICE },
 			coldest: {
 				temperature: mixture.freezingPoint,
-				source: "first ice crystals, ASHRAE Handbook Fundamentals (2001) ch. 21",
+				reason: "first ice crystals",
+				basis: "handbook",
+				source: "ASHRAE Handbook Fundamentals (2001) ch. 21",
+				confirmed: true,
 			},
 		},
 	};

@@ -1,5 +1,5 @@
 import { ICE_POINT } from "../constants.ts";
-import type { Method } from "../methods.ts";
+import { inRange, type Method } from "../methods.ts";
 import type { Fluid } from "./fluid.ts";
 
 const CRAGOE = [ICE_POINT, ICE_POINT + 200] as const; // [K] 0–200 °C
@@ -13,11 +13,13 @@ export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): rea
 	const walther: Method = {
 		name: "Viscosity of an oil between two points",
 		source: "ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384",
+		confirmed: true,
 		outsideRange: thin,
 	};
 	const own: Method = {
 		name: `Properties of ${fluid.name}`,
-		source: fluid.source,
+		...(fluid.source !== undefined && { source: fluid.source }),
+		confirmed: fluid.confirmed,
 		outsideRange: beyond(fluid.range),
 	};
 	switch (fluid.family) {
@@ -32,13 +34,14 @@ export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): rea
 				{
 					name: "Heat capacity and conductivity of petroleum oils",
 					source: "Cragoe, NBS Misc. Publ. 97 (1929)",
+					confirmed: false, // the conductivity's divisor
 					outsideRange: beyond(CRAGOE),
 				},
-				{
+				inRange({
 					name: "Density of lubricating oils",
 					source: "API MPMS ch. 11.1 / ASTM D1250",
-					outsideRange: false,
-				},
+					confirmed: true,
+				}),
 			];
 		default:
 			return fluid.family satisfies never;

@@ -25,6 +25,17 @@ const HOTTEST = ICE_POINT + 250; // [K] where the correlations are stretched to
 const BULK = ICE_POINT + 180; // [K]
 const FILM = ICE_POINT + 210; // [K]
 
+const DIN_4754 = {
+	basis: "standard",
+	source: "DIN 4754",
+	confirmed: false, // practice under the standard
+} as const;
+const DIN_51524 = {
+	basis: "standard",
+	source: "DIN 51524-2",
+	confirmed: false,
+} as const;
+
 /** Mineral oil of an ISO viscosity grade, as used in hydraulics and heat transfer, viscosity index near 100.
  *  Range   pour point to 250 °C; cp and k published to 200 °C
  *  Error   of a real oil against this generic one: viscosity 10 % at 40–100 °C (the grade's own band), cp 5 %, k 12 %,
@@ -43,20 +54,24 @@ export function mineralOil(grade: MineralOilGrade): Fluid {
 		limits: {
 			bulk: {
 				temperature: BULK,
-				source:
-					"open-vented loop, against oxidation, upper end of 150–180 °C; a closed loop of heat-transfer oil stands about 300 °C (DIN 4754 practice, value from memory)",
+				reason:
+					"oxidation in an open-vented loop, upper end of 150–180 °C; in a closed loop, heat-transfer oil bears about 300 °C",
+				...DIN_4754,
 			},
 			film: {
 				temperature: FILM,
-				source: "30 K above the bulk limit, of the usual 20–40 K (DIN 4754 practice, value from memory)",
+				reason: "30 K above the bulk limit, within the usual 20–40 K",
+				...DIN_4754,
 			},
 			flash: {
 				temperature: flashPoint,
-				source: "lowest open-cup flash point of the grade, DIN 51524-2 (value from memory)",
+				reason: "lowest open-cup flash point that the standard allows for the grade",
+				...DIN_51524,
 			},
 			coldest: {
 				temperature: pourPoint,
-				source: "highest pour point of the grade, DIN 51524-2 (value from memory)",
+				reason: "highest pour point that the standard allows for the grade",
+				...DIN_51524,
 			},
 		},
 	});

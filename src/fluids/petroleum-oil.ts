@@ -49,7 +49,9 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 		id: oil.id,
 		family: "mineralOil",
 		name: oil.name,
+		basis: "handbook",
 		source: "Cragoe, NBS Misc. Publ. 97 (1929); ASTM D341 (Walther); API MPMS ch. 11.1",
+		confirmed: false, // Cragoe's conductivity
 		range,
 		potable: false,
 		freezes: false,

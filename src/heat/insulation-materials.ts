@@ -1,4 +1,5 @@
 import { ICE_POINT } from "../constants.ts";
+import type { Provenance } from "../provenance.ts";
 
 const celsius = (t: number): number => t + ICE_POINT;
 
@@ -16,7 +17,7 @@ export type InsulationId =
 	| "sheepWool";
 
 /** A kind of lagging, generic for the trade, never a maker's. */
-export interface InsulationMaterial {
+export interface InsulationMaterial extends Provenance {
 	readonly name: string;
 	readonly conductivity: readonly [a: number, b: number, c: number]; // k = a + b·t + c·t² [W/mK], t above the ice point [K]
 	readonly range: readonly [low: number, high: number]; // mean temperature over which k was fitted [K]
@@ -24,8 +25,7 @@ export interface InsulationMaterial {
 	readonly density: number; // [kg/m³]
 	readonly moistureFactor: number; // f of ISO 10456: k grows by e^(f·ψ), ψ water by volume
 	readonly mostMoisture: number; // ψ up to which f holds
-	readonly hazard: "none" | "fibreDust" | "carcinogenicFibre"; // to whoever cuts it
-	readonly source: string;
+	readonly hazard: "none" | "fibreDust" | "carcinogenicFibre"; // to a person who cuts it
 }
 
 /** Lagging of the trade. Every conductivity is a fit through the middle of the band that products of the named standard
@@ -42,8 +42,9 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.15,
 		hazard: "fibreDust",
-		source:
-			"EN 14303:2015, band of products: 0.037–0.040 at 50 °C, 0.060–0.067 at 200 °C (value from memory)",
+		basis: "standard",
+		source: "EN 14303:2015, products declare 0.037–0.040 at 50 °C, 0.060–0.067 at 200 °C",
+		confirmed: false,
 	},
 	glassWool: {
 		name: "glass wool pipe section",
@@ -54,7 +55,9 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.15,
 		hazard: "fibreDust",
-		source: "EN 14303:2015, band of products: 0.033 at 10 °C, 0.043–0.046 at 100 °C (value from memory)",
+		basis: "standard",
+		source: "EN 14303:2015, products declare 0.033 at 10 °C, 0.043–0.046 at 100 °C",
+		confirmed: false,
 	},
 	elastomericFoam: {
 		name: "elastomeric foam, nitrile rubber",
@@ -65,7 +68,10 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.1,
 		hazard: "none",
-		source: "EN 14304:2015, band: 0.033–0.036 at 0 °C (value from memory); moisture as expanded polystyrene",
+		basis: "standard",
+		source:
+			"EN 14304:2015, products declare 0.033–0.036 at 0 °C; moisture factor of expanded polystyrene, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 	solarElastomericFoam: {
 		name: "elastomeric foam, heat-resistant EPDM rubber",
@@ -76,7 +82,10 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.1,
 		hazard: "none",
-		source: "EN 14304:2015, band: 0.036–0.040 at 0 °C (value from memory); moisture as expanded polystyrene",
+		basis: "standard",
+		source:
+			"EN 14304:2015, products declare 0.036–0.040 at 0 °C; moisture factor of expanded polystyrene, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 	polyethyleneFoam: {
 		name: "polyethylene foam",
@@ -87,7 +96,10 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.1,
 		hazard: "none",
-		source: "EN 14313:2015, band: 0.036–0.040 at 40 °C (value from memory); moisture as expanded polystyrene",
+		basis: "standard",
+		source:
+			"EN 14313:2015, products declare 0.036–0.040 at 40 °C; moisture factor of expanded polystyrene, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 	polyurethane: {
 		name: "rigid polyurethane or polyisocyanurate foam",
@@ -98,7 +110,9 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 6,
 		mostMoisture: 0.15,
 		hazard: "none",
-		source: "EN 14308:2015, band: 0.024–0.028 at 50 °C (value from memory)",
+		basis: "standard",
+		source: "EN 14308:2015, products declare 0.024–0.028 at 50 °C",
+		confirmed: false,
 	},
 	cellularGlass: {
 		name: "cellular glass",
@@ -109,8 +123,9 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 0,
 		mostMoisture: 0.15,
 		hazard: "none",
-		source:
-			"EN 14305:2015, band: 0.038–0.043 at 10 °C, 0.048–0.053 at 100 °C (value from memory); takes up no water",
+		basis: "standard",
+		source: "EN 14305:2015, products declare 0.038–0.043 at 10 °C, 0.048–0.053 at 100 °C; absorbs no water",
+		confirmed: false,
 	},
 	calciumSilicate: {
 		name: "calcium silicate",
@@ -121,7 +136,10 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.15,
 		hazard: "none",
-		source: "EN 14306:2015, band: 0.056–0.062 at 100 °C (value from memory); moisture as mineral wool",
+		basis: "standard",
+		source:
+			"EN 14306:2015, products declare 0.056–0.062 at 100 °C; moisture factor of mineral wool, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 	aerogelBlanket: {
 		name: "silica aerogel blanket",
@@ -132,7 +150,10 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.15,
 		hazard: "fibreDust",
-		source: "ASTM C1728, band: 0.021 at 25 °C, 0.028 at 200 °C (value from memory); moisture as mineral wool",
+		basis: "standard",
+		source:
+			"ASTM C1728, products declare 0.021 at 25 °C, 0.028 at 200 °C; moisture factor of mineral wool, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 	ceramicFibre: {
 		name: "refractory ceramic fibre blanket",
@@ -143,8 +164,10 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.15,
 		hazard: "carcinogenicFibre", // category 1B, Regulation (EC) 1272/2008, Annex VI, 650-017-00-8 (value from memory)
+		basis: "standard",
 		source:
-			"ASTM C892, band: 0.06 at 200 °C, 0.15–0.18 at 600 °C (value from memory); moisture as mineral wool",
+			"ASTM C892, products declare 0.06 at 200 °C, 0.15–0.18 at 600 °C; moisture factor of mineral wool, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 	sheepWool: {
 		name: "sheep's wool",
@@ -155,6 +178,8 @@ export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMater
 		moistureFactor: 4,
 		mostMoisture: 0.15,
 		hazard: "none",
-		source: "common practice, no source: 0.036–0.042 at 10 °C; moisture as mineral wool",
+		basis: "commonPractice", // 0.036–0.042 at 10 °C
+		source: "moisture factor of mineral wool, ISO 10456:2007, table 4",
+		confirmed: false,
 	},
 };

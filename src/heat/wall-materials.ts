@@ -1,4 +1,5 @@
 import { ICE_POINT } from "../constants.ts";
+import type { Provenance } from "../provenance.ts";
 
 export type WallMaterialId =
 	| "copper"
@@ -9,17 +10,20 @@ export type WallMaterialId =
 	| "polyethylene";
 
 /** What pipes, coils and tanks are made of. */
-export interface WallMaterial {
+export interface WallMaterial extends Provenance {
 	readonly name: string;
 	readonly conductivity: number; // [W/mK]
 	readonly heatCapacity: number; // volumetric [J/m³K]
 	readonly roughness: number; // of a tube as sold, inside [m]
-	readonly serviceLimit: number | undefined; // of a plastic, for good [K]; a metal outlasts every fluid here
-	readonly source: string;
+	readonly serviceLimit: number | undefined; // of a plastic in continuous service [K]; a metal outlasts every fluid here
 }
 
-const THERMAL = "ISO 10456:2007, table 3 (values from memory)";
-const MOODY = "roughness: Moody, Trans. ASME 66 (1944) 671–684 (as public copies quote it)";
+// Moody's roughness is as public copies quote it.
+const published = (tubing: string): Provenance => ({
+	basis: "standard",
+	source: `ISO 10456:2007, table 3; roughness: Moody, Trans. ASME 66 (1944) 671–684, ${tubing}`,
+	confirmed: false, // the standard's values
+});
 
 /** Walls of the trade. A layer of zinc is too thin to count for heat; it counts for roughness and corrosion. */
 export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
@@ -29,7 +33,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		heatCapacity: 8900 * 380, // density × specific heat
 		roughness: 1.5e-6,
 		serviceLimit: undefined,
-		source: `${THERMAL}; ${MOODY}, drawn tubing`,
+		...published("drawn tubing"),
 	},
 	stainlessSteel: {
 		name: "austenitic stainless steel",
@@ -37,7 +41,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		heatCapacity: 7900 * 500,
 		roughness: 1.5e-6,
 		serviceLimit: undefined,
-		source: `${THERMAL}; ${MOODY}, drawn tubing`,
+		...published("drawn tubing"),
 	},
 	steel: {
 		name: "steel",
@@ -45,7 +49,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		heatCapacity: 7800 * 450,
 		roughness: 4.6e-5,
 		serviceLimit: undefined,
-		source: `${THERMAL}; ${MOODY}, commercial steel`,
+		...published("commercial steel"),
 	},
 	galvanisedSteel: {
 		name: "galvanised steel",
@@ -53,7 +57,7 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		heatCapacity: 7800 * 450,
 		roughness: 1.5e-4,
 		serviceLimit: undefined,
-		source: `${THERMAL}; ${MOODY}, galvanised iron`,
+		...published("galvanised iron"),
 	},
 	aluminium: {
 		name: "aluminium alloy",
@@ -61,14 +65,14 @@ export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 		heatCapacity: 2800 * 880,
 		roughness: 1.5e-6,
 		serviceLimit: undefined,
-		source: `${THERMAL}; ${MOODY}, drawn tubing`,
+		...published("drawn tubing"),
 	},
 	polyethylene: {
 		name: "high-density polyethylene",
 		conductivity: 0.5,
 		heatCapacity: 980 * 1800,
 		roughness: 1.5e-6,
-		serviceLimit: ICE_POINT + 60,
-		source: `${THERMAL}; ${MOODY}, smooth drawn tubing; service limit: usual for vessels without pressure, ISO 4427 rates pipes to 40 °C (from memory)`,
+		serviceLimit: ICE_POINT + 60, // usual for vessels without pressure, ISO 4427 rates pipes to 40 °C (from memory)
+		...published("smooth drawn tubing"),
 	},
 };

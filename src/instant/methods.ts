@@ -1,7 +1,8 @@
+import { INTERCEPT_FACTOR } from "../dish/methods.ts";
 import { water } from "../fluids/water.ts";
 import { helicalOutsideRange } from "../heat/helical-coil.ts";
-import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
-import type { Method } from "../methods.ts";
+import { HELICAL_FILM, HORIZONTAL_CYLINDER, insulationMethod } from "../heat/methods.ts";
+import { inRange, type Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
@@ -12,11 +13,6 @@ import { outletMethods } from "./outlet-methods.ts";
 import type { InstantRow } from "./row.ts";
 import { flowOf, flows } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
-
-const HELICAL =
-	"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206; VDI Heat Atlas 2010, ch. G3";
-
-const inRange = (name: string, source: string): Method => ({ name, source, outsideRange: false });
 
 /** The correlations an instant heater's answer rests on, each with a flag where a row took it outside its published range.
  *  @param rows  one or more */
@@ -29,13 +25,10 @@ export function instantMethods(
 	return [
 		...(hasTube(receiver)
 			? [
-					inRange(
-						"Intercept factor, Gaussian spread by ring and direction",
-						"Stine & Geyer, Power from the Sun, ch. 8; Rabl, Active Solar Collectors, 1985",
-					),
+					inRange(INTERCEPT_FACTOR),
 					{
 						name: "Film inside the receiver's tube",
-						source: HELICAL,
+						...HELICAL_FILM,
 						outsideRange: rows.some((row) => filmStrayed(heater, task, row)),
 					},
 				]
@@ -44,7 +37,11 @@ export function instantMethods(
 			stateOf(rows[0]!, task),
 			...rows.slice(1).map((row) => stateOf(row, task)),
 		]),
-		inRange("Boiling point at the pressure of the line", "IAPWS-IF97, region 4; ISO 2533:1975"),
+		inRange({
+			name: "Boiling point at the pressure of the line",
+			source: "IAPWS-IF97, region 4; ISO 2533:1975",
+			confirmed: true,
+		}),
 		...arrangementMethods(task, rows),
 	];
 }
@@ -101,21 +98,13 @@ function vesselMethods(
 	const Pr = (viscosity * water.heatCapacity(mean)) / water.conductivity(mean);
 	const ratio = coil.innerDiameter / coil.coilDiameter;
 	const reynolds = (row: InstantRow) => (4 * flowOf(row.steady)) / (Math.PI * coil.innerDiameter * viscosity);
-	const material = insulationMaterial(insulation.material);
 	return [
 		{
 			name: "Film of the water inside the vessel's coil",
-			source: HELICAL,
+			...HELICAL_FILM,
 			outsideRange: flowing.some((row) => helicalOutsideRange(reynolds(row), Pr, ratio)),
 		},
-		inRange(
-			"Natural convection of the oil around the coil",
-			"Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053",
-		),
-		{
-			name: `Vessel lagging: conductivity of ${material.name} at its mean temperature`,
-			source: material.source,
-			outsideRange: insulation.thickness > 0 && insulationOutsideRange(material, vessel.limit, coldest),
-		},
+		inRange({ name: "Natural convection of the oil around the coil", ...HORIZONTAL_CYLINDER }),
+		insulationMethod("Vessel", insulation, vessel.limit, coldest),
 	];
 }

@@ -1,12 +1,17 @@
 import { fluidMethods } from "../fluids/methods.ts";
-import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
-import type { Method } from "../methods.ts";
+import {
+	CROSS_FLOW,
+	HORIZONTAL_TUBE,
+	insulationMethod,
+	moistureMethod,
+	STRAIGHT_FILM,
+} from "../heat/methods.ts";
+import { inRange, type Method } from "../methods.ts";
 import type { ColdStart } from "./cold-start.ts";
 import type { Loop, Pipe } from "./loop.ts";
 import type { LoopConditions, LoopLosses, RunLosses } from "./losses.ts";
 
 const MOST_PRANDTL = 2000; // [-] that Gnielinski's fit saw
-const HOTTEST_WET = 333.15; // [K] 60 °C, above which vapour carries further heat; common practice, no source
 const LEAST_PECLET = 0.2; // [-] Re·Pr of the wind, Churchill & Bernstein
 const DIFFUSIVITY_OF_AIR = 2.2e-5; // [m²/s] at 20 °C, Incropera 6e, table A.4
 
@@ -31,17 +36,17 @@ export function loopMethods(
 		{
 			name: "Friction in tubes of any regime",
 			source: `Churchill, Chemical Engineering 84 (1977) 91–92${conditions.others.some(({ helixRatio }) => helixRatio > 0) ? "; coils: White, Proc. R. Soc. A 123 (1929) 645–663" : ""}`,
+			confirmed: true,
 			outsideRange: transitional,
 		},
 		{
 			name: "Film inside a straight tube",
-			source:
-				"Hausen, Z. VDI Beih. Verfahrenstechnik 4 (1943) 91–98; Gnielinski, Int. Chem. Eng. 16 (1976) 359–368",
+			...STRAIGHT_FILM,
 			outsideRange: runs.some(([, , run]) => filmStrayed(loop, run)),
 		},
 		...outsideMethods(runs[0][1], conditions),
-		...runs.flatMap(([place, pipe, run]) => laggingMethod(place, pipe, run)),
-		...(damp ? [dampMethod(runs.map(([, , run]) => run))] : []),
+		...runs.flatMap(([place, pipe, run]) => pipeInsulation(place, pipe, run)),
+		...(damp ? [moistureMethod(runs.map(([, , run]) => run.meanTemperature))] : []),
 		...fluidMethods(loop.fluid, [
 			conditions.supplyTemperature,
 			conditions.returnTemperature,
@@ -58,37 +63,11 @@ function filmStrayed({ fluid }: Loop, { regime, meanTemperature: t }: RunLosses)
 function outsideMethods(pipe: Pipe, { wind }: LoopConditions): Method[] {
 	const diameter = pipe.outerDiameter + 2 * pipe.insulation.thickness;
 	const Peclet = (wind * diameter) / DIFFUSIVITY_OF_AIR;
-	return [
-		{
-			name: "Natural convection around a horizontal tube",
-			source: "Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053",
-			outsideRange: false,
-		},
-		{
-			name: "Wind across a tube",
-			source: "Churchill & Bernstein, J. Heat Transfer 99 (1977) 300–306",
-			outsideRange: wind > 0 && Peclet < LEAST_PECLET,
-		},
-	];
+	return [inRange(HORIZONTAL_TUBE), { ...CROSS_FLOW, outsideRange: wind > 0 && Peclet < LEAST_PECLET }];
 }
 
-function laggingMethod(place: string, pipe: Pipe, { loss, meanTemperature }: RunLosses): Method[] {
+function pipeInsulation(place: string, pipe: Pipe, { loss, meanTemperature }: RunLosses): Method[] {
 	if (pipe.insulation.thickness === 0) return [];
-	const material = insulationMaterial(pipe.insulation.material);
 	const hotFace = meanTemperature - loss.perMetre * (loss.insideResistance + loss.wallResistance);
-	return [
-		{
-			name: `${place} lagging: conductivity of ${material.name} at its mean temperature`,
-			source: material.source,
-			outsideRange: insulationOutsideRange(material, hotFace, loss.surfaceTemperature),
-		},
-	];
-}
-
-function dampMethod(runs: readonly RunLosses[]): Method {
-	return {
-		name: "Conductivity of damp lagging",
-		source: "ISO 10456:2007, eq. 4 and table 4 (values from memory)",
-		outsideRange: runs.some(({ meanTemperature }) => meanTemperature > HOTTEST_WET),
-	};
+	return [insulationMethod(place, pipe.insulation, hotFace, loss.surfaceTemperature)];
 }

@@ -1,45 +1,29 @@
 import { coilFilmOutsideRange } from "../coil/conductance.ts";
 import { apertureMethod, dishMethods } from "../dish/methods.ts";
 import { receiverTilt } from "../dish/receiver-tilt.ts";
-import { type Insulation, insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
-import type { Method } from "../methods.ts";
+import type { Insulation } from "../heat/insulation.ts";
+import { CROSS_FLOW, HELICAL_FILM, HORIZONTAL_TUBE, insulationMethod } from "../heat/methods.ts";
+import { type Citation, inRange, type Method } from "../methods.ts";
 import type { ReceiverConditions } from "../receiver/conditions.ts";
 import { receiverFilmOutsideRange } from "../receiver/film.ts";
 import { receiverMethods } from "../receiver/methods.ts";
 import { hasTube } from "../receiver/receiver.ts";
 import type { Weather } from "../sky/weather.ts";
+import { STRATIFIED_TANK } from "../tank/methods.ts";
 import type { PlantModel } from "./model.ts";
 import type { DayRecords } from "./records.ts";
 
-type Rule = Omit<Method, "outsideRange">;
-
-const HELICAL: Rule = {
-	name: "Film inside a helical tube",
-	source:
-		"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206; VDI Heat Atlas 2010, ch. G3",
-};
-const HORIZONTAL_TUBE: Rule = {
-	name: "Natural convection around a horizontal tube",
-	source: "Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053",
-};
-const CROSS_FLOW: Rule = {
-	name: "Wind across a tube",
-	source: "Churchill & Bernstein, J. Heat Transfer 99 (1977) 300–306",
-};
-const FRICTION: Rule = {
+const HELICAL: Citation = { name: "Film inside a helical tube", ...HELICAL_FILM };
+const FRICTION: Citation = {
 	name: "Friction in tubes of any regime",
 	source: "Churchill, Chemical Engineering 84 (1977) 91–92; White, Proc. R. Soc. A 123 (1929) 645–663",
+	confirmed: true,
 };
-const STORE: Rule = {
-	name: "Stratified tank of mixed layers",
-	source: "Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 8",
-};
-const BOILING: Rule = {
+const BOILING: Citation = {
 	name: "Boiling point at the pressure of the elevation",
 	source: "IAPWS-IF97, region 4; ISO 2533:1975",
+	confirmed: true,
 };
-
-const inRange = (rule: Rule): Method => ({ ...rule, outsideRange: false });
 
 /** The correlations a day's answer rests on, each with a flag where the day took it outside its published range. */
 export function dayMethods(model: PlantModel, records: DayRecords, weather: Weather): readonly Method[] {
@@ -52,10 +36,10 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 		inRange(HORIZONTAL_TUBE),
 		inRange(CROSS_FLOW),
 		inRange(FRICTION),
-		laggingMethod("Supply pipe", loop.supply.insulation, records.columns.oilHot, coldest),
-		laggingMethod("Return pipe", loop.return.insulation, records.columns.oilCold, coldest),
-		laggingMethod("Tank", tank.insulation, records.columns.tankTop, coldest),
-		inRange(STORE),
+		layerMethod("Supply pipe", loop.supply.insulation, records.columns.oilHot, coldest),
+		layerMethod("Return pipe", loop.return.insulation, records.columns.oilCold, coldest),
+		layerMethod("Tank", tank.insulation, records.columns.tankTop, coldest),
+		inRange(STRATIFIED_TANK),
 		inRange(BOILING),
 	];
 }
@@ -89,17 +73,12 @@ function filmStrayed(model: PlantModel, records: DayRecords): boolean {
 	);
 }
 
-function laggingMethod(
+function layerMethod(
 	place: string,
 	insulation: Insulation,
 	inner: readonly number[],
 	coldest: number,
 ): Method {
-	const material = insulationMaterial(insulation.material);
 	const hottest = inner.reduce((most, t) => Math.max(most, t), 0);
-	return {
-		name: `${place} lagging: conductivity of ${material.name} at its mean temperature`,
-		source: material.source,
-		outsideRange: insulation.thickness > 0 && insulationOutsideRange(material, hottest, coldest),
-	};
+	return insulationMethod(place, insulation, hottest, coldest);
 }

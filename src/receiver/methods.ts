@@ -1,5 +1,5 @@
 import { ICE_POINT } from "../constants.ts";
-import { insulationMaterial, insulationOutsideRange } from "../heat/insulation.ts";
+import { insulationMethod } from "../heat/methods.ts";
 import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscOutsideRange } from "./facing-disc.ts";
@@ -30,18 +30,11 @@ export function stretchedByAny(each: readonly (readonly Method[])[]): readonly M
 function methodsAt(receiver: Receiver, state: ReceiverConditions): readonly Method[] {
 	if (!hasTube(receiver))
 		return [
-			{ name: "receiver: efficiency line", source: "the measured coefficients given", outsideRange: false },
+			{ name: "Receiver: measured efficiency line of the request", confirmed: true, outsideRange: false },
 		];
-	const lagging = insulationMaterial(receiver.insulation.material);
 	return [
 		...faceMethods(receiver, state),
-		{
-			name: `receiver: lagging of ${lagging.name}`,
-			source: lagging.source,
-			outsideRange:
-				receiver.insulation.thickness > 0 &&
-				insulationOutsideRange(lagging, state.wallTemperature, state.ambient),
-		},
+		insulationMethod("Receiver", receiver.insulation, state.wallTemperature, state.ambient),
 	];
 }
 
@@ -55,8 +48,9 @@ function faceMethods(receiver: TubeReceiver, state: ReceiverConditions): readonl
 			return [
 				discMethod(receiver, state),
 				{
-					name: "receiver: air between coil and cover",
+					name: "Receiver: air between coil and cover",
 					source: "ElSherbiny, Raithby & Hollands 1982; Arnold, Catton & Edwards 1976",
+					confirmed: false,
 					outsideRange: gapOutsideRange(receiver, state),
 				},
 			];
@@ -70,13 +64,15 @@ function cavityMethods(receiver: CavityReceiver, state: ReceiverConditions): rea
 	const openness = (2 * receiver.apertureDiameter) / (receiver.innerDiameter + receiver.depth);
 	return [
 		{
-			name: "receiver: free convection from the cavity",
+			name: "Receiver: free convection from the cavity",
 			source: "Stine & McDonald, ISES Solar World Congress, Kobe 1989",
+			confirmed: false,
 			outsideRange: !(wall >= CAVITY_DATA[0] && wall <= CAVITY_DATA[1] && openness <= WIDEST_OPENING),
 		},
 		{
-			name: "receiver: wind at the cavity",
+			name: "Receiver: wind at the cavity",
 			source: "Ma, SAND92-7293, 1993",
+			confirmed: false,
 			outsideRange: !(state.wind <= STRONGEST_WIND),
 		},
 	];
@@ -84,9 +80,10 @@ function cavityMethods(receiver: CavityReceiver, state: ReceiverConditions): rea
 
 function discMethod(receiver: TubeReceiver, state: ReceiverConditions): Method {
 	return {
-		name: "receiver: wind and buoyancy on the face",
+		name: "Receiver: wind and buoyancy on the face",
 		source:
 			"Incropera & DeWitt 6e, eq. 7.30; Churchill & Chu 1975; McAdams 1954; cubes added after Churchill 1977",
+		confirmed: true,
 		outsideRange: facingDiscOutsideRange(receiver.apertureDiameter, state),
 	};
 }

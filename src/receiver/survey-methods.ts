@@ -1,4 +1,5 @@
 import { ICE_POINT } from "../constants.ts";
+import { HELICAL_FILM } from "../heat/methods.ts";
 import type { Method } from "../methods.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { receiverMethods } from "./methods.ts";
@@ -25,23 +26,29 @@ export function surveyMethods(
 			: []),
 		{
 			name: "Film inside the receiver's tube",
-			source:
-				"Janssen & Hoogendoorn, Int. J. Heat Mass Transfer 21 (1978) 1197–1206; VDI Heat Atlas 2010, ch. G3",
+			...HELICAL_FILM,
 			outsideRange: rows.some(({ filmOutsideRange }) => filmOutsideRange),
 		},
-		{
-			name: "Stagnation by the same losses",
-			source: "the receiver's own methods, at its wall temperature without flow",
-			outsideRange: receiverMethods(receiver, [stagnation]).some(({ outsideRange }) => outsideRange),
-		},
+		stagnationMethod(receiverMethods(receiver, [stagnation])),
 	];
+}
+
+/** The receiver's own methods, used at its wall temperature without flow. */
+function stagnationMethod(methods: readonly Method[]): Method {
+	return {
+		name: "Receiver: stagnation by the same losses",
+		source: methods.flatMap(({ source = [] }) => source).join("; "),
+		confirmed: methods.every(({ confirmed }) => confirmed),
+		outsideRange: methods.some(({ outsideRange }) => outsideRange),
+	};
 }
 
 function otherCavityMethod(rows: readonly SurveyRow[]): Method {
 	const [least, most] = OTHER_CAVITY_DATA;
 	return {
-		name: "receiver: free convection from the cavity, second model",
+		name: "Receiver: free convection from the cavity, second model",
 		source: "Koenig & Marvin, DOE/EG77-C-04-3985, 1981",
+		confirmed: false,
 		outsideRange: rows.some(
 			({ conditions: { wallTemperature } }) => !(wallTemperature >= least && wallTemperature <= most),
 		),

@@ -7,14 +7,13 @@ export interface ClearIrradiance {
 	readonly diffuse: number; // on the horizontal
 }
 
-const RIGOLLIER = "Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory)";
-
-/** Linke turbidity at air mass 2 of named skies: how many clean dry atmospheres the air counts for. */
+/** Linke turbidity at air mass 2 of named skies: how many clean dry atmospheres the air counts for.
+ *  Source  Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory) */
 export const TURBIDITY_CLASSES = {
-	veryClear: { turbidity: 2, meaning: "very clear cold air", source: RIGOLLIER },
-	clear: { turbidity: 3, meaning: "clear warm air", source: RIGOLLIER },
-	warmMoist: { turbidity: 4, meaning: "warm moist air, the low end of 4–6", source: RIGOLLIER },
-	hazy: { turbidity: 5.5, meaning: "hazy or stagnant air, within 5–6", source: RIGOLLIER },
+	veryClear: { turbidity: 2, meaning: "very clear cold air" },
+	clear: { turbidity: 3, meaning: "clear warm air" },
+	warmMoist: { turbidity: 4, meaning: "warm moist air, the low end of 4–6" },
+	hazy: { turbidity: 5.5, meaning: "hazy or stagnant air, within 5–6" },
 } as const;
 
 export type TurbidityClass = keyof typeof TURBIDITY_CLASSES;

@@ -1,3 +1,5 @@
+import type { Provenance } from "../provenance.ts";
+
 /** A published draw: clock time, useful heat [kWh], least flow [L/min], temperature from which heat counts [°C], and the
  *  temperature to be reached [°C] where the regulation names one. In the units of the source, so that it can be read against it. */
 export type PublishedDraw = readonly [
@@ -8,7 +10,11 @@ export type PublishedDraw = readonly [
 	peakCelsius?: number,
 ];
 
-export const TAPPING_PROFILE_SOURCE = "Regulation (EU) 814/2013, Annex III, table 1";
+export const TAPPING_PROFILE_SOURCE = {
+	basis: "standard",
+	source: "Regulation (EU) 814/2013, Annex III, table 1",
+	confirmed: true,
+} as const satisfies Provenance;
 
 /** The load profiles of water heaters. Every row: Regulation (EU) 814/2013, Annex III, table 1. */
 export const PUBLISHED_PROFILES = {

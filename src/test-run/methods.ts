@@ -13,17 +13,20 @@ export function testRunMethods(
 		{
 			name: "Power from the tank's heat content, water by its enthalpy",
 			source: "IAPWS R7-97(2012), region 1; reading uncertainty by JCGM 100:2008 (GUM), 4.3.7",
+			confirmed: true,
 			outsideRange: false,
 		},
 		{
 			name: "Power standardised to 700 W/m² and its regression on the water's excess over the air",
-			source: "ASAE S580; its bounds on beam, air, water, points and r² are from memory",
+			source: "ASAE S580",
+			confirmed: false, // its bounds on beam, air, water, points and r²
 			outsideRange: line !== undefined && !line.asInStandard,
 		},
 		{
 			name: "Optical factor and losses of one lump, by generalised least squares on its integrated balance",
 			source:
-				"Mullick, Kandpal & Kumar, Solar Energy 46 (1991) 139–143; restricted likelihood: Patterson & Thompson, Biometrika 58 (1971) 545–554 (both from memory)",
+				"Mullick, Kandpal & Kumar, Solar Energy 46 (1991) 139–143; restricted likelihood: Patterson & Thompson, Biometrika 58 (1971) 545–554",
+			confirmed: false,
 			outsideRange: false,
 		},
 		...(prediction ? [...measuredSkyMethods("measured"), ...prediction.outcome.methods] : []),

@@ -2,14 +2,16 @@ import type { Method } from "../methods.ts";
 import type { RangeReport } from "./range.ts";
 
 const PROPAGATION: Method = {
-	name: "second-order propagation of independent uncertainties, quantiles by Cornish and Fisher",
-	source: "ISO/IEC Guide 98-3 (GUM); Cornish & Fisher, Rev. Inst. Int. Stat. 5 (1937) 307–320 (from memory)",
+	name: "Second-order propagation of independent uncertainties, quantiles by Cornish and Fisher",
+	source: "ISO/IEC Guide 98-3 (GUM); Cornish & Fisher, Rev. Inst. Int. Stat. 5 (1937) 307–320",
+	confirmed: false,
 	outsideRange: false,
 };
 
 const SAMPLE: Method = {
-	name: "seeded Latin hypercube of all uncertain inputs at once",
+	name: "Seeded Latin hypercube of all uncertain inputs at once",
 	source: "McKay, Beckman & Conover, Technometrics 21 (1979) 239–245",
+	confirmed: true,
 	outsideRange: false,
 };
 

@@ -3,7 +3,7 @@ import { RaykettleProblem } from "../../sdk/index.ts";
 import { app, parsed, raykettle, refusal } from "./service.ts";
 
 describe("200", () => {
-	it("lists every fluid that a loop takes, with its range, its limits and their sources", async () => {
+	it("lists every fluid that a loop takes, with its range, its limits and where they come from", async () => {
 		const { fluids } = await raykettle.fluids();
 		parsed("getFluids", { fluids });
 		expect(fluids.map(({ id }) => id)).toEqual([
@@ -17,10 +17,15 @@ describe("200", () => {
 			"propyleneGlycol50",
 			"vegetableOil",
 		]);
-		for (const { id, validFromC, validToC, limits, source, freezes, potable } of fluids) {
+		for (const { id, validFromC, validToC, limits, source, confirmed, freezes, potable } of fluids) {
 			expect(validFromC).toBeLessThan(validToC);
-			expect(source.length).toBeGreaterThan(10);
-			for (const limit of Object.values(limits)) expect(limit.source.length).toBeGreaterThan(10);
+			expect(source?.length).toBeGreaterThan(10);
+			expect(confirmed).toBe(id === "water" || /Glycol/.test(id)); // compared with IAPWS and ASHRAE tables
+			for (const { reason, basis, source: cited } of Object.values(limits)) {
+				expect(reason.length).toBeGreaterThan(10);
+				if (basis === "standard") expect(cited?.length).toBeGreaterThan(7);
+				if (basis === "commonPractice") expect(cited).toBeUndefined();
+			}
 			expect(limits.coldest.temperatureC).toBeLessThan(limits.bulk.temperatureC);
 			expect(limits.film.temperatureC).toBeGreaterThanOrEqual(limits.bulk.temperatureC);
 			expect("flash" in limits).toBe(/Oil/.test(id));

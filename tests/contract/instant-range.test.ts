@@ -96,7 +96,7 @@ describe("200", () => {
 		expect(assumed(own)).not.toContain("/spreads/reflectance");
 		expect(assumed(own)).toContain("/spreads/wind");
 		expect(new Set(assumed(own)).size).toBe(assumed(own).length);
-		expect(all.methods.some(({ source }) => source.includes("98-3"))).toBe(true);
+		expect(all.methods.some(({ source }) => source?.includes("98-3"))).toBe(true);
 	});
 
 	it("has no range unless it is asked for, and no aperture unless a flow is wanted", async () => {

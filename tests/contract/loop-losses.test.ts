@@ -223,8 +223,8 @@ describe("200", () => {
 			loop: { supply: { insulation: { material: "polyethyleneFoam" } } },
 		});
 		const flagged = methods.filter(({ outsideRange }) => outsideRange).map(({ name }) => name);
-		expect(flagged).toContainEqual(expect.stringContaining("Supply pipe lagging"));
-		expect(flagged).toContain("Conductivity of damp lagging"); // wet above 60 °C
+		expect(flagged).toContainEqual(expect.stringContaining("Supply pipe insulation"));
+		expect(flagged).toContain("Conductivity of damp insulation"); // wet above 60 °C
 		expect(flagged).not.toContain("Wind across a tube");
 	});
 });

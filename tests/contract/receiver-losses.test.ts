@@ -191,10 +191,10 @@ describe("200", () => {
 		const outside = async (request: Request) =>
 			(await losses(request)).methods.filter(({ outsideRange }) => outsideRange).map(({ name }) => name);
 		const mild = await outside({ dish });
-		expect(mild).toContain("receiver: free convection from the cavity");
-		expect(mild).toContain("receiver: free convection from the cavity, second model");
-		expect(mild).not.toContain("receiver: wind at the cavity");
-		expect(await outside({ dish, windMPerS: [2, 12] })).toContain("receiver: wind at the cavity");
+		expect(mild).toContain("Receiver: free convection from the cavity");
+		expect(mild).toContain("Receiver: free convection from the cavity, second model");
+		expect(mild).not.toContain("Receiver: wind at the cavity");
+		expect(await outside({ dish, windMPerS: [2, 12] })).toContain("Receiver: wind at the cavity");
 		expect(await outside({ dish, oilTemperatureC: [-15, 60], flowLPerMin: 0.2 })).toContain(
 			"Film inside the receiver's tube",
 		);

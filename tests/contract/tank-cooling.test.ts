@@ -201,7 +201,7 @@ describe("200", () => {
 				startTemperatureC: 130,
 				insulation: { moistFraction: 0.02 },
 			}),
-		).toEqual([expect.stringContaining("Tank lagging"), "Conductivity of damp lagging"]);
+		).toEqual([expect.stringContaining("Tank insulation"), "Conductivity of damp insulation"]);
 	});
 });
 

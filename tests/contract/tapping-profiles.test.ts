@@ -22,7 +22,8 @@ describe("200", () => {
 		expect(
 			answer.profiles.map(({ id, referenceEnergyKwh, draws }) => [id, referenceEnergyKwh, draws.length]),
 		).toEqual(PUBLISHED);
-		for (const { source, validFor } of answer.profiles) {
+		for (const { basis, source, confirmed, validFor } of answer.profiles) {
+			expect({ basis, confirmed }).toEqual({ basis: "standard", confirmed: true });
 			expect(source).toContain("814/2013");
 			expect(validFor.length).toBeGreaterThan(20);
 		}

@@ -28,7 +28,12 @@ const ENGINE_OIL = [
 	[430, 806.5, 2.471, 5.83, 0.132],
 ] as const;
 
-const anyLimit = { temperature: 500, source: "not used by this check" };
+const anyLimit = {
+	temperature: 500,
+	reason: "not used by this check",
+	basis: "commonPractice",
+	confirmed: true,
+} as const;
 const oilOf = (densityAt15C: number, cold: [number, number], hot: [number, number]) =>
 	petroleumOil({
 		id: "check",

@@ -8,7 +8,14 @@ export interface Unconfirmed {
 	readonly subject: string;
 }
 
-const MARK = /from memory/i;
+/** A comment beside a value, or the field that carries the same to a caller. */
+const MARK = /from memory|\bconfirmed: false\b/i;
+const FIELD = /\bconfirmed: false\b/;
+const INDENT = /^\t*/;
+const ONE_LINE = /^\s*\w+: \{.*\},?$/;
+const OPENING = /^(?:export )?(?:const )?(\w+)(?:: \w+)?(?: =|:) \{/;
+const NOTE = /\/\/ (.*)$/;
+const QUOTED = /\b(?:name|reason|source):\s*["`]([^"`]*)["`]/g;
 const FOLDERS = ["src", "api", "tests"];
 /** What speaks of marks instead of bearing one. */
 const REGISTER = new Set(
@@ -33,6 +40,30 @@ function subjectAt(lines: readonly string[], at: number): string {
 		.replace(/\s+/g, " ");
 }
 
+const depthOf = (line: string) => INDENT.exec(line)![0].length;
+
+/** The lines of the record that a field belongs to, without the records inside it: one line where the record is on one. */
+function recordLines(lines: readonly string[], at: number): readonly string[] {
+	if (ONE_LINE.test(lines[at]!)) return [lines[at]!];
+	const depth = depthOf(lines[at]!);
+	let first = at;
+	while (first > 0 && depthOf(lines[first - 1]!) >= depth) first--;
+	let last = at;
+	while (last + 1 < lines.length && depthOf(lines[last + 1]!) >= depth) last++;
+	const own = (line: string, i: number) =>
+		!ONE_LINE.test(line) && (depthOf(line) === depth || lines[i - 1]!.endsWith(":"));
+	return lines.slice(first - 1, last + 1).filter((line, i) => i === 0 || own(line, first - 1 + i));
+}
+
+/** Name, reason and source of the record that a field belongs to, and the note beside the field. */
+function recordAt(lines: readonly string[], at: number): string {
+	const record = recordLines(lines, at);
+	const opening = OPENING.exec(record[0]!.trim())?.[1] ?? "";
+	const texts = [...record.join("\n").matchAll(QUOTED)].map(([, text]) => text!);
+	const note = NOTE.exec(lines[at]!)?.[1] ?? "";
+	return [opening, ...texts, note].filter((text) => text !== "").join("; ");
+}
+
 /** Every mark in the sources, by file and line. */
 export function markedSources(): readonly Unconfirmed[] {
 	return FOLDERS.flatMap((folder) => sourcesIn(folder))
@@ -41,7 +72,9 @@ export function markedSources(): readonly Unconfirmed[] {
 		.flatMap(({ path, text }) => {
 			const lines = text.split("\n");
 			return lines.flatMap((line, i) =>
-				MARK.test(line) ? [{ file: path, subject: subjectAt(lines, i) }] : [],
+				MARK.test(line)
+					? [{ file: path, subject: FIELD.test(line) ? recordAt(lines, i) : subjectAt(lines, i) }]
+					: [],
 			);
 		});
 }
@@ -71,8 +104,8 @@ export function register(files: readonly ReferenceFile[]): string {
 	return [
 		"# Unconfirmed values",
 		"",
-		"Written by `npm run accuracy` from the marks in the sources. Whoever confirms one names the confirming source beside the value and takes",
-		"the mark away. Where the kind of a value matters to a caller, the answer says it too.",
+		'Written by `npm run accuracy` from the marks in the sources: comments that say "from memory", and records with `confirmed: false`, which',
+		"answers carry to callers. To confirm a value, name the confirming source beside it and remove its marks.",
 		"",
 		`## In the code: ${marks.length}`,
 		"",

@@ -7,6 +7,7 @@ import {
 	type NeededAperture,
 	type ServedUse,
 } from "../../../src/index.ts";
+import { wireProvenance } from "../../parts/provenance.ts";
 import { fromSi } from "../../wire/units.ts";
 import { type FeedFlow, feedFlow, type InstantPlan } from "./plan.ts";
 import type { InstantResponse } from "./response.ts";
@@ -98,7 +99,7 @@ export function wireUse(served: ServedUse, plan: InstantPlan): InstantResponse["
 		givenShare: flow / served.modestFlow,
 		...wireNeeded(served.needed),
 		...(fromCharge && { fromCharge: wireDraw(fromCharge, feed) }),
-		source: use.source,
+		...wireProvenance(use),
 	};
 }
 

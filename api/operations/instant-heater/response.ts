@@ -2,6 +2,7 @@ import { z } from "@hono/zod-openapi";
 import { Assumed } from "../../parts/assumed.ts";
 import { Caution, Parameters } from "../../parts/caution.ts";
 import { Method } from "../../parts/method.ts";
+import { provenance } from "../../parts/provenance.ts";
 import {
 	celsius,
 	degrees,
@@ -122,11 +123,11 @@ const Use = z
 		givenShare: ratio("Of the modest flow; more than 1 where there is more than enough."),
 		...aperture,
 		fromCharge: FromCharge.optional(),
-		source: z.string().meta({ description: "Where the flow and the temperature are from." }),
+		...provenance,
 	})
 	.openapi("InstantUse", {
 		description:
-			"What a tap is commonly asked for, and what this heater has for it. The aperture is for the modest end under the best sun.",
+			"What a tap usually delivers, and what this heater gives it. The aperture is for the modest end under the best sun. Basis, source and confirmed concern the flows and temperatures; a source names the figures that a regulation sets.",
 	});
 
 const VesselAnswer = z

@@ -9,6 +9,7 @@ import {
 	type SurveyRow,
 	totalReceiverLoss,
 } from "../../../src/index.ts";
+import { wireFluidLimit } from "../../parts/fluid.ts";
 import { fromSi } from "../../wire/units.ts";
 import type { LitReceiver, Standstill } from "./plan.ts";
 import type { ReceiverLossesResponse } from "./response.ts";
@@ -139,13 +140,9 @@ export function wireStagnation(
 }
 
 export function wireFluidLimits({ limits }: Fluid): Answer["fluidLimits"] {
-	const wire = ({ temperature, source }: Fluid["limits"]["bulk"]) => ({
-		temperatureC: fromSi.celsius(temperature),
-		source,
-	});
 	return {
-		bulkLimit: wire(limits.bulk),
-		filmLimit: wire(limits.film),
-		...(limits.flash && { flashPoint: wire(limits.flash) }),
+		bulkLimit: wireFluidLimit(limits.bulk),
+		filmLimit: wireFluidLimit(limits.film),
+		...(limits.flash && { flashPoint: wireFluidLimit(limits.flash) }),
 	};
 }

@@ -1,6 +1,7 @@
 import { z } from "@hono/zod-openapi";
 import { Assumed } from "../../parts/assumed.ts";
 import { Caution } from "../../parts/caution.ts";
+import { FluidLimit } from "../../parts/fluid.ts";
 import { Method } from "../../parts/method.ts";
 import {
 	celsius,
@@ -140,16 +141,11 @@ const Stagnation = z
 		description: "The receiver when the pump has stopped and the dish still faces the sun.",
 	});
 
-const Limit = z.strictObject({
-	temperatureC: celsius("Temperature limit, generic for the kind of fluid."),
-	source: z.string().meta({ description: "Publication that the limit comes from." }),
-});
-
 const FluidLimits = z
 	.strictObject({
-		bulkLimit: Limit.meta({ description: "Highest fluid temperature in the loop for long service." }),
-		filmLimit: Limit.meta({ description: "Highest fluid temperature at a heated wall." }),
-		flashPoint: Limit.optional().meta({
+		bulkLimit: FluidLimit.meta({ description: "Highest fluid temperature in the loop for long service." }),
+		filmLimit: FluidLimit.meta({ description: "Highest fluid temperature at a heated wall." }),
+		flashPoint: FluidLimit.optional().meta({
 			description: "Flash point of the fluid, open cup. Absent where the fluid does not burn.",
 		}),
 	})

@@ -11,7 +11,7 @@ describe.each(FLUID_IDS)("%s", (id) => {
 
 	it("answers to its own name", () => {
 		expect(fluid.id).toBe(id);
-		expect(fluid.source.length).toBeGreaterThan(10);
+		expect(fluid.source?.length).toBeGreaterThan(10);
 	});
 
 	it("has properties within the bounds of liquids that carry heat", () => {
@@ -63,12 +63,16 @@ describe.each(FLUID_IDS)("%s", (id) => {
 		expect(() => fluid.temperatureAtEnthalpy(Number.NaN)).toThrow("no temperature found");
 	});
 
-	it("orders its limits: coldest < bulk ≤ film, flash point apart, each with a source", () => {
+	it("orders its limits: coldest < bulk ≤ film, flash point apart, each with a reason, and a source where it is confirmed", () => {
 		const { bulk, coldest, film, flash } = fluid.limits;
 		expect(coldest.temperature).toBeLessThan(bulk.temperature);
 		expect(bulk.temperature).toBeLessThanOrEqual(film.temperature);
-		for (const limit of [bulk, coldest, film, ...(flash ? [flash] : [])])
-			expect(limit.source.length).toBeGreaterThan(10);
+		for (const limit of [bulk, coldest, film, ...(flash ? [flash] : [])]) {
+			expect(limit.reason.length).toBeGreaterThan(10);
+			if (limit.source === undefined && limit.confirmed)
+				expect(["commonPractice", "derived"]).toContain(limit.basis);
+			if (limit.basis === "commonPractice") expect(limit.source).toBeUndefined();
+		}
 	});
 });
 

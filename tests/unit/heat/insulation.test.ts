@@ -23,7 +23,7 @@ describe.each(Object.entries(INSULATION_MATERIALS))("%s", (id, material) => {
 	});
 	it("is found by its id, is plausible and says where it comes from", () => {
 		expect(insulationMaterial(id)).toBe(material);
-		expect(material.source.length).toBeGreaterThan(10);
+		expect(material.source?.length).toBeGreaterThan(10);
 		expect(material.density).toBeGreaterThan(10);
 		expect(material.density).toBeLessThan(300);
 		expect(material.serviceLimit).toBeGreaterThan(material.range[0]);

@@ -12,19 +12,20 @@ const stretched = (receiver: Receiver, ...states: readonly Partial<ReceiverCondi
 };
 
 describe("methods of a receiver", () => {
-	it("name a source each", () => {
+	it("name a source each, but for a measured line", () => {
 		for (const receiver of all)
-			for (const method of receiverMethods(receiver, [mild]))
-				expect(method.source.length).toBeGreaterThan(10);
+			for (const { source, confirmed } of receiverMethods(receiver, [mild]))
+				if (receiver.kind === "efficiencyLine") expect({ source, confirmed }).toEqual({ confirmed: true });
+				else expect(source?.length).toBeGreaterThan(10);
 	});
 
 	it("own up to a cavity cooler than those measured, and to lagging hotter than its table", () => {
 		expect(stretched(cavity, { wallTemperature: 423.15 })).toEqual([
-			"receiver: free convection from the cavity",
+			"Receiver: free convection from the cavity",
 		]);
 		expect(stretched(cavity, { wallTemperature: 773.15 })).toEqual([]);
 		expect(stretched(cavity, { wallTemperature: 973 })).toEqual([
-			"receiver: lagging of rock wool pipe section",
+			"Receiver insulation: conductivity of rock wool pipe section at its mean temperature",
 		]);
 		const bare = { ...openCoil, insulation: { ...openCoil.insulation, thickness: 0 } };
 		expect(stretched(bare, { wallTemperature: 1000 })).toEqual([]);
@@ -33,26 +34,26 @@ describe("methods of a receiver", () => {
 
 	it("own up where any one of several states is stretched", () => {
 		expect(stretched(cavity, { wallTemperature: 773.15 }, { wallTemperature: 350 })).toEqual([
-			"receiver: free convection from the cavity",
+			"Receiver: free convection from the cavity",
 		]);
 	});
 
 	it("own up to wind stronger than was measured at a cavity, and to an opening wider than its hollow", () => {
 		expect(stretched(cavity, { wallTemperature: 773.15, wind: 9.1 })).toEqual([
-			"receiver: wind at the cavity",
+			"Receiver: wind at the cavity",
 		]);
 		expect(stretched({ ...cavity, depth: 0.05 }, { wallTemperature: 773.15 })).toEqual([
-			"receiver: free convection from the cavity",
+			"Receiver: free convection from the cavity",
 		]);
 	});
 
 	it("own up to a small level face, to a flat gap and to a wide one", () => {
 		expect(stretched(openCoil, {})).toEqual([]);
 		expect(stretched({ ...openCoil, apertureDiameter: 0.05 }, {})).toEqual([
-			"receiver: wind and buoyancy on the face",
+			"Receiver: wind and buoyancy on the face",
 		]);
 		expect(stretched({ ...openCoil, apertureDiameter: 0.05 }, { altitude: 0 })).toEqual([]);
-		const gap = "receiver: air between coil and cover";
+		const gap = "Receiver: air between coil and cover";
 		expect(stretched(glazedCoil, {})).toEqual([]);
 		expect(stretched({ ...glazedCoil, coverGap: 0.05 }, {})).toEqual([gap]);
 		expect(stretched({ ...glazedCoil, coverGap: 0.001 }, {})).toEqual([gap]);
