@@ -35,7 +35,7 @@ export interface Build {
 	readonly tankWall: WallMaterialId;
 	readonly coilWall: WallMaterialId;
 	readonly pipeWalls: readonly WallMaterialId[]; // supply, return
-	readonly weatherproof: boolean; // whether all lagging out of doors is kept dry by a cover
+	readonly weatherproof: boolean; // whether all insulation out of doors is kept dry by a cover
 }
 
 /** The air around a plant on the day asked about. */

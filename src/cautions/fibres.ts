@@ -27,7 +27,7 @@ export function paneOf(receiver: Receiver): readonly Caution[] {
 	];
 }
 
-/** Fibres in layers of lagging, each material once. */
+/** Fibres in layers of insulation, each material once. */
 export function fibresIn(layers: readonly Insulation[]): readonly Caution[] {
 	const laid = layers.filter(({ thickness }) => thickness > 0);
 	const materials = [...new Set(laid.map(({ material }) => material))].map(insulationMaterial);
@@ -47,7 +47,7 @@ export function fibresIn(layers: readonly Insulation[]): readonly Caution[] {
 				severity: "danger",
 				parameters: { material: name },
 				message:
-					"The fibres of {material} may cause cancer. Choose another lagging; where it must be, only trained people with the protection that the law asks may work it.",
+					"The fibres of {material} may cause cancer. Choose another insulation; where it is unavoidable, only trained people with the protection that the law asks may work it.",
 			});
 	}
 	return cautions;

@@ -15,8 +15,8 @@ export const fire: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 				stagnationTemperature: temperature(outcome.stagnation),
 			},
 			message: above
-				? "{fluid} flashes at about {flashPoint}, and the receiver reaches {stagnationTemperature} when the flow stops in full sun. A leak can catch fire: turn the dish away by itself on any fault, keep leaks out of the lagging, keep a fire extinguisher for oil at hand, and follow your local fire code."
-				: "{fluid} burns, with a flash point of about {flashPoint}. Keep leaks out of the lagging and a fire extinguisher for oil at hand, and follow your local fire code.",
+				? "{fluid} flashes at about {flashPoint}, and the receiver reaches {stagnationTemperature} when the flow stops in full sun. A leak can catch fire: turn the dish away by itself on any fault, keep leaks out of the insulation, keep a fire extinguisher for oil at hand, and follow your local fire code."
+				: "{fluid} burns, with a flash point of about {flashPoint}. Keep leaks out of the insulation and a fire extinguisher for oil at hand, and follow your local fire code.",
 		},
 	];
 };

@@ -43,18 +43,18 @@ export function instantCautions(circumstances: InstantCircumstances): readonly C
 	]);
 }
 
-/** What the pipe to the tap adds: a skin that burns, lagging that meets the steam of a dry receiver, plastic that meets the receiver. */
+/** What the pipe to the tap adds: a skin that burns, insulation that meets the steam of a dry receiver, plastic that meets the receiver. */
 function outletCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
 	const outlet = outletPipe(task.arrangement);
 	if (!outlet || !outcome.outlet) return [];
 	const { length, insulation } = outlet;
 	if (length === 0) return [];
-	const lagged = insulation.thickness > 0;
+	const insulated = insulation.thickness > 0;
 	return [
 		...hotSurfaces([["pipe to the tap", outcome.outlet.skin]]),
 		...plasticsTooHot([["pipe to the tap", walls.outlet, Math.max(task.duty.wanted, outcome.stagnation)]]),
 		...laggingAboveLimit(
-			lagged ? [["pipe to the tap", insulationMaterial(insulation.material), task.duty.boiling]] : [],
+			insulated ? [["pipe to the tap", insulationMaterial(insulation.material), task.duty.boiling]] : [],
 		),
 	];
 }

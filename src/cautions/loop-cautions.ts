@@ -27,7 +27,7 @@ export interface LoopCircumstances {
 		readonly return: WallMaterialId;
 		readonly further: readonly WallMaterialId[]; // of the tubes that the pump pushes through besides
 	};
-	readonly weatherproof: boolean; // whether a cover keeps rain out of all its lagging
+	readonly weatherproof: boolean; // whether a cover keeps rain out of all its insulation
 }
 
 /** Everything to be careful of about a loop, the most serious first. */

@@ -21,7 +21,7 @@ export interface ReceiverCircumstances {
 	readonly fluid: Fluid;
 	readonly hottest: HotFluid["outcome"];
 	readonly air: DayAir;
-	readonly weatherproof: boolean; // whether a cover keeps rain out of its lagging
+	readonly weatherproof: boolean; // whether a cover keeps rain out of its insulation
 }
 
 /** Everything to be careful of about a receiver in the focus, the most serious first. */

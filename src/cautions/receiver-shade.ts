@@ -20,7 +20,7 @@ export const receiverShade: CautionRule = ({ plant: { dish, receiver } }) => {
 				blocked: { kind: "ratio", value: dish.blockedFraction },
 			},
 			message:
-				"With its lagging the receiver is {outerDiameter} wide and shades {shade} of the aperture; {blocked} was allowed for shade. The answer is too bright by the difference: state a larger blocked fraction, or have the dish's maker or a licensed engineer slim the receiver.",
+				"With its insulation the receiver is {outerDiameter} wide and shades {shade} of the aperture; {blocked} was allowed for shade. The answer is too bright by the difference: state a larger blocked fraction, or have the dish's maker or a licensed engineer slim the receiver.",
 		},
 	];
 };

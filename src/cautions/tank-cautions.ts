@@ -20,7 +20,7 @@ export interface TankCircumstances {
 	readonly wall: WallMaterialId;
 	readonly cooling: TankCooling;
 	readonly air: DayAir; // out of doors
-	readonly weatherproof: boolean; // whether a cover, or a roof, keeps rain out of its lagging
+	readonly weatherproof: boolean; // whether a cover, or a roof, keeps rain out of its insulation
 }
 
 /** Everything to be careful of about a tank that stands, the most serious first. */

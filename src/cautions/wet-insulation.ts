@@ -2,7 +2,7 @@ import type { Insulation } from "../heat/insulation.ts";
 import { hasTube } from "../receiver/receiver.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
-/** Lagging that rain gets into. */
+/** Insulation that rain gets into. */
 export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, build }) => {
 	const layers = [
 		...(hasTube(receiver) ? [receiver.insulation] : []),
@@ -13,7 +13,7 @@ export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, bu
 	return wetLayers(layers, build.weatherproof);
 };
 
-/** Rain in layers of lagging.
+/** Rain in layers of insulation.
  *  @param weatherproof  whether a cover keeps it out of all that stand out of doors */
 export function wetLayers(layers: readonly Insulation[], weatherproof: boolean): readonly Caution[] {
 	const wettest = Math.max(0, ...layers.map(({ moisture }) => moisture));
@@ -24,7 +24,7 @@ export function wetLayers(layers: readonly Insulation[], weatherproof: boolean):
 			severity: "warning",
 			parameters: { moisture: { kind: "ratio", value: wettest } },
 			message:
-				"Lagging here is wet, or has no cover that keeps rain out. Wet lagging loses several times the heat and rots the pipe under it: jacket it with sealed seams, and have a qualified insulation fitter see to it.",
+				"Insulation here is wet, or has no cover that keeps rain out. Wet insulation loses several times the heat and rots the pipe under it: jacket it with sealed seams, and have a qualified insulation fitter see to it.",
 		},
 	];
 }

@@ -7,19 +7,19 @@ import { nusseltHorizontalCylinder } from "../heat/natural-convection.ts";
 import { cube } from "../numeric/power.ts";
 import type { Coil } from "./coil.ts";
 
-const FIRST_NUSSELT = 15; // [-] outside, where the search starts: a 15 mm tube a few kelvins warmer than the water
-const LEAST_DIFFERENCE = 0.1; // [K] wall over water below which the outside film fades to its value there, smoothly
-const PASSES = 2; // of the outside film; each leaves a fifth of the error
+const FIRST_NUSSELT = 15; // [-] outside, initial guess: a 15 mm tube a few kelvins warmer than the water
+const LEAST_DIFFERENCE = 0.1; // [K] of the wall above the water, below which the outside film tends smoothly to a constant
+const PASSES = 2; // of the outside film; each reduces the error to a fifth
 
 /** Conductances from the coil's fluid to the water of each layer, written into `out` [N], top first [W/K].
  *  Per metre of tube: inside film, wall, gap of a double wall and outside film in series. Inside: helical flow at the bulk temperature,
- *  corrected for the wall's, once for the whole coil; 3.66 at rest. Outside: natural convection of a horizontal cylinder on the tube's outer
- *  diameter, at the film temperature of each layer, with the wall's excess found by two passes.
- *  @param filmFactor  multiplies the inside film: 1 as the correlation has it
+ *  corrected for the wall temperature, once for the complete coil; 3.66 at rest. Outside: natural convection of a horizontal cylinder on the tube's outer
+ *  diameter, at the film temperature of each layer, with the excess of the wall found by two iterations.
+ *  @param filmFactor  multiplies the inside film: 1 for the correlation itself
  *  @param shares  of the coil's length [N], from `coilShares`     @param oilTemperature  mean in the coil [K]
  *  @param flow  [m³/s], 0 at rest     @param layerTemperatures [N]  of the water [K]
- *  Assumes turns far enough apart to draw fresh water. Outside convection is the same for a wall colder than the water.
- *  Error   inside as `nusseltHelical`; outside as `nusseltHorizontalCylinder`, the passes within 1 %
+ *  Assumes turns far enough apart for water to flow between them; the same outside convection for a wall colder than the water
+ *  Error   inside as `nusseltHelical`; outside as `nusseltHorizontalCylinder`, the iterations within 1 %
  *  Source  Incropera & DeWitt 6e, ch. 3 and 11 (series resistances)
  *  Check   limits and a converged solution, tests/unit/coil/conductance.test.ts */
 export function coilConductances(
@@ -63,7 +63,7 @@ function prandtl(fluid: Fluid, temperature: number): number {
 	return (fluid.viscosity(temperature) * fluid.heatCapacity(temperature)) / fluid.conductivity(temperature);
 }
 
-/** Resistance of the inside film per metre of tube [mK/W]; `beyond` is what follows it, for the wall's temperature. */
+/** Resistance of the inside film per metre of tube [mK/W]; `beyond` is the resistance outside it, for the wall temperature. */
 function insideResistance(
 	coil: Coil,
 	filmFactor: number,
@@ -76,14 +76,14 @@ function insideResistance(
 	const perNusselt = 1 / (Math.PI * fluid.conductivity(temperature) * filmFactor);
 	if (flow === 0) return perNusselt / NUSSELT_LAMINAR;
 	const { Re, Pr } = coilFlow(coil, fluid, temperature, flow);
-	const plain = nusseltHelical(Re, Pr, coil.innerDiameter / coil.coilDiameter);
-	const film = perNusselt / plain;
+	const uncorrected = nusseltHelical(Re, Pr, coil.innerDiameter / coil.coilDiameter);
+	const film = perNusselt / uncorrected;
 	const wallTemperature = temperature + ((waterTemperature - temperature) * film) / (film + beyond);
-	const corrected = plain * wallPropertyFactor(Pr, prandtl(fluid, wallTemperature));
+	const corrected = uncorrected * wallPropertyFactor(Pr, prandtl(fluid, wallTemperature));
 	return perNusselt / Math.max(NUSSELT_LAMINAR, corrected);
 }
 
-/** Resistance of the outside film per metre of tube [mK/W], from a guess of it. */
+/** Resistance of the outside film per metre of tube [mK/W], from a guess. */
 function outsideResistance(
 	coil: Coil,
 	within: number,
@@ -111,7 +111,7 @@ function outsideResistance(
 	return outside;
 }
 
-/** Whether the coil's inside film is asked beyond what was measured. The outside film's range (Ra ≤ 10¹²) is enforced. */
+/** Whether the inside film of the coil is outside its measured range. The range of the outside film (Ra ≤ 10¹²) is enforced. */
 export function coilFilmOutsideRange(
 	coil: Coil,
 	fluid: Fluid,

@@ -3,12 +3,12 @@ import type { Fluid } from "../fluids/fluid.ts";
 import type { Coil } from "./coil.ts";
 
 /** Share of the coil's length in each layer by overlap of heights, top layer first [N], Σ = 1.
- *  A coil of no height lies in one layer; bottom above top is DomainError contradictory. */
+ *  A coil without height is in one layer; DomainError contradictory where its bottom is above its top. */
 export function coilShares(coil: Coil, layers: number): Float64Array {
 	requireWithin("coil.bottom", coil.bottom, 0, 1);
 	requireWithin("coil.top", coil.top, 0, 1);
 	if (coil.bottom > coil.top)
-		throw new DomainError("contradictory", "coil.bottom", "the coil's bottom lies above its top", {
+		throw new DomainError("contradictory", "coil.bottom", "the bottom of the coil is above its top", {
 			bottom: coil.bottom,
 			top: coil.top,
 		});
@@ -20,26 +20,26 @@ export function coilShares(coil: Coil, layers: number): Float64Array {
 	}
 	for (let layer = 0; layer < layers; layer++) {
 		const overlap = Math.min(coil.top, 1 - layer / layers) - Math.max(coil.bottom, 1 - (layer + 1) / layers);
-		shares[layer] = Math.max(0, overlap) / height; // no overlap is no share
+		shares[layer] = Math.max(0, overlap) / height; // zero without overlap
 	}
 	return shares;
 }
 
-/** The upright round vessel a coil is to be wound into. */
+/** The upright cylindrical vessel of a coil. */
 export interface Vessel {
 	readonly fill: number; // [m³]
 	readonly diameter: number; // [m]
 }
 
-/** Whether a coil can be wound so in a vessel: turns lie side by side at the closest, the helix stays clear of the wall. */
+/** Whether a coil fits in a vessel: touching turns are the closest, and the helix does not touch the wall. */
 export type CoilFit =
 	| { readonly outcome: "fits"; readonly turns: number; readonly pitch: number; readonly longest: number }
-	| { readonly outcome: "tooLong"; readonly longest: number /* length that fits [m] */ }
-	| { readonly outcome: "tooWide"; readonly widest: number /* helix diameter that fits [m] */ };
+	| { readonly outcome: "tooLong"; readonly longest: number /* greatest length that fits [m] */ }
+	| { readonly outcome: "tooWide"; readonly widest: number /* greatest helix diameter that fits [m] */ };
 
-/** Turns and pitch of a coil in its vessel, and the longest tube that fits its band of height.
- *  n turns of pitch p on diameter D take a tube of length √((nπD)² + (np)²), and p ≥ the tube's outer diameter.
- *  The films assume water free to pass between turns: a pitch of 1.5 tube diameters or more (common practice, no source). */
+/** Turns and pitch of a coil in its vessel, and the longest tube that fits between its bottom and top.
+ *  n turns of pitch p on diameter D need a tube of length √((nπD)² + (np)²), and p ≥ the tube's outer diameter.
+ *  The film correlations assume that water flows freely between turns: a pitch of 1.5 tube diameters or more (common practice, no source). */
 export function coilFits(coil: Coil, vessel: Vessel): CoilFit {
 	const widest = vessel.diameter - coil.outerDiameter;
 	if (coil.coilDiameter > widest) return { outcome: "tooWide", widest };
@@ -47,7 +47,7 @@ export function coilFits(coil: Coil, vessel: Vessel): CoilFit {
 	const around = Math.PI * coil.coilDiameter;
 	const longest = Math.hypot((band / coil.outerDiameter) * around, band);
 	if (coil.length > longest) return { outcome: "tooLong", longest };
-	const turns = Math.sqrt(Math.max(0, coil.length ** 2 - band ** 2)) / around; // a tube shorter than the band makes no turn
+	const turns = Math.sqrt(Math.max(0, coil.length ** 2 - band ** 2)) / around; // a tube shorter than the band has no turn
 	return { outcome: "fits", turns, pitch: band / turns, longest };
 }
 

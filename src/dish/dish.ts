@@ -5,7 +5,7 @@ interface Mirror {
 	readonly slopeError: number; // rms of the surface normal, per axis [rad]
 	readonly specularity: number; // rms spread of the reflected ray, per axis [rad]
 	readonly trackingError: number; // rms pointing error, per axis [rad]
-	readonly lowestAltitude: number; // of the sun that the dish can still face [rad]
+	readonly lowestAltitude: number; // lowest altitude of the sun that the dish can track [rad]
 }
 
 /** A paraboloid that faces the sun on two axes. */
@@ -15,11 +15,11 @@ export interface TwoAxisDish extends Mirror {
 	readonly focalLength: number; // [m]
 }
 
-/** An off-axis paraboloid turning on one polar axis about a focus that stays where it is; reshaped through the year. */
+/** An off-axis paraboloid that turns on a polar axis about a fixed focus and is reshaped through the year. */
 export interface OffsetPolarDish extends Mirror {
 	readonly kind: "offsetPolar";
 	readonly mirrorArea: number; // [m²]
-	readonly focalLength: number; // equinox distance from the middle of the mirror to the focus [m]
+	readonly focalLength: number; // distance from the centre of the mirror to the focus at equinox [m]
 }
 
 export type Dish = TwoAxisDish | OffsetPolarDish;

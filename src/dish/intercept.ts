@@ -6,27 +6,27 @@ import { offsetPolarAperture } from "./offset-polar.ts";
 
 const SUN_SPREAD = 2.73e-3; // [rad] ± 0.1e-3, rms of a clear sky's sun per axis, Bendt & Rabl, Solar Energy 27 (1981) (value from memory)
 const RINGS = gaussLegendre(12);
-const BEARINGS = 8; // around half of the off-axis mirror, which is alike on both sides
+const BEARINGS = 8; // around half of the off-axis mirror, which is symmetric
 const OFF_AXIS_RINGS = gaussLegendre(3);
 
 /** Share of the light from the mirror that enters a round aperture at the focus, facing the mirror.
  *  An error of the slope turns a ray by 2σ in the plane of incidence, but only by 2σ·cos(φ/2) across it:
  *  σ_r² = (2σ_slope)² + rest,  σ_t² = (2σ_slope·cos(φ/2))² + rest,  rest = σ_specular² + σ_track² + σ_sun²,
- *  thrown over the distance ρ = 2f/(1 + cos φ) on a plane the ray meets at a slant.
+ *  projected over the distance ρ = 2f/(1 + cos φ) on a plane that the ray meets at an angle.
  *  @param dish            either kind
  *  @param apertureRadius  of the receiver [m], may be infinite     @returns γ, 0 to 1 [-]
- *  Range   errors that are small angles (tens of milliradians); rim angle to 90°: light from farther out meets the back of the aperture, counted as missed
+ *  Range   errors of tens of milliradians, which are small angles; rim angle to 90°: light from farther out meets the back of the aperture and counts as spilled
  *  Error   against traced rays 0.003 for slope errors of 2–20 mrad, f/D 0.3–1.0; of the quadrature 1e-4 from f/D 0.26
- *  Source  Stine & Geyer, Power from the Sun, ch. 8, and Rabl, Active Solar Collectors, 1985 (spreads added in squares); the split by direction is geometry
+ *  Source  Stine & Geyer, Power from the Sun, ch. 8, and Rabl, Active Solar Collectors, 1985 (spreads added in quadrature); the split by direction is geometry
  *  Check   tests/reference/dish.reference.ts (no slope error); traced rays in tests/unit/dish/ray-trace.test.ts */
 export function interceptFactor(dish: Dish, apertureRadius: number): number {
 	return shareWithin(dishSpots(dish), apertureRadius);
 }
 
-/** The spots that the parts of a mirror throw: one Gaussian each, its two variances along its own axes. What does not depend on
- *  the aperture, so that many apertures can be asked for little. */
+/** Spots of the parts of a mirror: one Gaussian each, with two variances along its axes. They do not depend on the aperture,
+ *  so that many apertures can be evaluated at low cost. */
 export interface DishSpots {
-	readonly weights: Float64Array; // of each part in all the reflected light [-]; they add up to less than 1 beyond a rim angle of 90°
+	readonly weights: Float64Array; // share of each part in the reflected light [-]; their sum is less than 1 beyond a rim angle of 90°
 	readonly varianceA: Float64Array; // [m²]
 	readonly varianceB: Float64Array; // [m²]
 }
@@ -42,7 +42,7 @@ export function dishSpots(dish: Dish): DishSpots {
 	}
 }
 
-/** Share of the light that falls within a circle about the focus [-]: `interceptFactor` of the mirror that throws these spots. */
+/** Share of the light within a circle about the focus [-]: `interceptFactor` for given spots. */
 export function shareWithin(spots: DishSpots, radius: number): number {
 	const { weights, varianceA, varianceB } = spots;
 	let share = 0;
@@ -60,7 +60,7 @@ function emptySpots(count: number): DishSpots {
 }
 
 function paraboloidSpots(dish: TwoAxisDish): DishSpots {
-	const rest = remainingVariance(dish);
+	const others = remainingVariance(dish);
 	const slope = 4 * dish.slopeError * dish.slopeError;
 	const rim = dish.diameter / (4 * dish.focalLength); // tan(ψ/2)
 	const facing = Math.min(1, 1 / (rim * rim)); // share of the aperture within a rim angle of 90°
@@ -72,15 +72,15 @@ function paraboloidSpots(dish: TwoAxisDish): DishSpots {
 		const distance = dish.focalLength / halfCosine2;
 		const radial = distance / cosine;
 		spots.weights[i] = facing * RINGS.weights[i]!;
-		spots.varianceA[i] = (slope + rest) * radial * radial;
-		spots.varianceB[i] = (slope * halfCosine2 + rest) * distance * distance;
+		spots.varianceA[i] = (slope + others) * radial * radial;
+		spots.varianceB[i] = (slope * halfCosine2 + others) * distance * distance;
 	}
 	return spots;
 }
 
-/** The off-axis mirror as it stands at equinox, all year: seen along its parent's axis a circle, its middle two parent
- *  focal lengths aside, so that the light from there turns by 90° into the polar axis, which the receiver faces.
- *  The season's reshaping moves the angle at the middle by ±12° and keeps the distance: left out. */
+/** The off-axis mirror in its equinox position, all year: a circle as seen along its parent's axis, its centre two parent
+ *  focal lengths off that axis, so that light from there turns by 90° into the polar axis, which the receiver faces.
+ *  Seasonal reshaping, which changes the angle at the centre by ±12° and keeps the distance, is neglected. */
 function offAxisSpots(dish: OffsetPolarDish): DishSpots {
 	const radius = Math.sqrt(offsetPolarAperture(dish.mirrorArea, 0, 0) / Math.PI);
 	requireWithin("dish.focalLength", radius / dish.focalLength, 0, 0.9);
@@ -97,7 +97,7 @@ function offAxisSpots(dish: OffsetPolarDish): DishSpots {
 	return spots;
 }
 
-/** Writes the spot that the mirror's point (x, y), seen along the parent's axis, throws on the plane y = 0. */
+/** Writes the spot of the mirror's point (x, y), as seen along the parent's axis, on the plane y = 0. */
 function putOffAxisSpot(spots: DishSpots, at: number, dish: OffsetPolarDish, x: number, y: number): void {
 	const parentFocus = dish.focalLength / 2;
 	const r2 = x * x + y * y;
@@ -108,10 +108,10 @@ function putOffAxisSpot(spots: DishSpots, at: number, dish: OffsetPolarDish, x: 
 	const alongY = -y / distance; // of the ray's direction; along x and z likewise
 	const alongX = -x / distance;
 	const alongZ = cosine;
-	const rest = remainingVariance(dish);
+	const others = remainingVariance(dish);
 	const slope = 4 * dish.slopeError * dish.slopeError;
-	const inPlane = distance * Math.sqrt(slope + rest);
-	const across = distance * Math.sqrt(slope * halfCosine2 + rest);
+	const inPlane = distance * Math.sqrt(slope + others);
+	const across = distance * Math.sqrt(slope * halfCosine2 + others);
 	const inY = (cosine * y) / r; // unit vector in the plane of incidence, square to the ray
 	const ux = inPlane * ((cosine * x) / r - (alongX * inY) / alongY);
 	const uz = inPlane * (r / distance - (alongZ * inY) / alongY);

@@ -8,17 +8,17 @@ export const INTERCEPT_FACTOR: Citation = {
 	confirmed: false, // the width of the sun, Bendt & Rabl
 };
 
-const LARGEST_ERROR = 0.03; // [rad] of slope, rays to 20 mrad were traced (tests/unit/dish/ray-trace.test.ts); others likewise
+const LARGEST_ERROR = 0.03; // [rad] of slope, rays were traced up to 20 mrad (tests/unit/dish/ray-trace.test.ts); also for the other errors
 
-/** What a dish's optics rest on, and where that is stretched: a rim angle beyond 90°, whose outer light counts as missed,
- *  and errors that are no longer small angles. */
+/** Methods behind the optics of a dish. They are outside their range for a rim angle beyond 90°, where outer light counts as spilled,
+ *  and for errors that are not small angles. */
 export function dishMethods(dish: Dish): readonly Method[] {
 	const deep = isDeep(dish);
 	const rough = Math.max(dish.slopeError, dish.specularity, dish.trackingError) > LARGEST_ERROR;
 	return [apertureMethod(dish), { ...INTERCEPT_FACTOR, outsideRange: deep || rough }];
 }
 
-/** Whether the rim angle passes 90°. */
+/** Whether the rim angle exceeds 90°. */
 function isDeep(dish: Dish): boolean {
 	switch (dish.kind) {
 		case "twoAxis":
@@ -30,7 +30,7 @@ function isDeep(dish: Dish): boolean {
 	}
 }
 
-/** What the area facing the sun rests on. */
+/** Method behind the area that faces the sun. */
 export function apertureMethod(dish: Dish): Method {
 	switch (dish.kind) {
 		case "twoAxis":

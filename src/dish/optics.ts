@@ -3,7 +3,7 @@ import { interceptFactor } from "./intercept.ts";
 import { offsetPolarAperture } from "./offset-polar.ts";
 import { mirrorArea } from "./paraboloid.ts";
 
-/** Where the beam on the aperture goes, each share from its own cause in the order the light meets them; their sum is 1. */
+/** Shares of the beam on the aperture by their cause, in the order in which the light meets them; their sum is 1. */
 export interface OpticalShares {
 	readonly blocked: number;
 	readonly mirror: number; // absorbed or scattered by the clean mirror
@@ -12,7 +12,7 @@ export interface OpticalShares {
 	readonly toReceiver: number; // through the receiver's aperture
 }
 
-/** What a dish makes of the beam. */
+/** Optical result of a dish. */
 export interface DishOptics {
 	readonly apertureArea: number; // normal to the beam [m²]
 	readonly mirrorArea: number; // [m²]
@@ -21,8 +21,8 @@ export interface DishOptics {
 	readonly shares: OpticalShares;
 }
 
-/** Area of beam that a dish takes, normal to the beam [m²].
- *  @param latitude,declination  [rad]; only an off-axis dish on a polar axis, reshaped by season, asks for them */
+/** Aperture of a dish, normal to the beam [m²].
+ *  @param latitude,declination  [rad]; they matter only for an off-axis dish on a polar axis, which is reshaped by season */
 export function apertureArea(dish: Dish, latitude: number, declination: number): number {
 	switch (dish.kind) {
 		case "twoAxis":
@@ -46,16 +46,16 @@ function reflectingArea(dish: Dish): number {
 	}
 }
 
-/** Share of the beam on the aperture that the mirror sends towards the focus, whether or not it meets the receiver [-]. */
+/** Share of the beam on the aperture that the mirror reflects towards the focus, including spillage [-]. */
 export function reflectedShare(dish: Dish): number {
 	return (1 - dish.blockedFraction) * dish.reflectance * dish.cleanliness;
 }
 
-/** Optics of a dish on the sun with a receiver in its focus.
+/** Optics of a dish that faces the sun, with a receiver in its focus.
  *  @param dish                      either kind, facing the sun
- *  @param receiverApertureDiameter  [m]; Infinity where nothing spills past
+ *  @param receiverApertureDiameter  [m]; Infinity for no spillage
  *  @param latitude,declination      [rad], as `apertureArea`
- *  Assumes  blocking takes from all rings alike; soil and mirror take from all angles alike
+ *  Assumes  blocking affects all rings equally; soiling and reflectance affect all angles equally
  *  Source   Stine & Geyer, Power from the Sun, ch. 8 (the product of factors, from memory) */
 export function dishOptics(
 	dish: Dish,

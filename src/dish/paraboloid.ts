@@ -9,7 +9,7 @@ export function rimAngle(diameter: number, focalLength: number): number {
 	return 2 * Math.atan(diameter / (4 * focalLength));
 }
 
-/** Focal length that gives a paraboloid a wanted rim angle, the inverse of `rimAngle`.
+/** Focal length of a paraboloid with a given rim angle: inverse of `rimAngle`.
  *  f = D/(4·tan(ψ/2))
  *  @param diameter  of the aperture [m]
  *  @param rimAngle  [rad], above 0 and below π        @returns f [m]
@@ -30,9 +30,9 @@ export function depth(diameter: number, focalLength: number): number {
 	return (diameter * diameter) / (16 * focalLength);
 }
 
-/** Area of the reflecting surface of a paraboloid, always more than that of its aperture.
+/** Area of the reflecting surface of a paraboloid, which is larger than its aperture.
  *  S = (8π f²/3)·{[1 + (D/4f)²]^(3/2) − 1}
- *  written as (8π f²/3)·expm1(3/2·log1p((D/4f)²)), so that a nearly flat mirror keeps its digits
+ *  written as (8π f²/3)·expm1(3/2·log1p((D/4f)²)), to keep precision for a nearly flat mirror
  *  @param diameter     of the aperture [m]
  *  @param focalLength  [m]                       @returns S [m²]
  *  Error   none: exact geometry

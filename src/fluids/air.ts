@@ -17,19 +17,19 @@ const HIGH = 1000; // [K]
 const KILO = 1000; // [K]
 
 // Fit of cp against T/1000 K between LOW and HIGH
-const HEAT_CAPACITY = [1000.396, 96.17599, -859.0212, 2668.17, -2646.575, 882.0571] as const; // [J/kgK] ± 0.04 %, Lemmon et al. 2000, table 12, as public implementations print it
+const HEAT_CAPACITY = [1000.396, 96.17599, -859.0212, 2668.17, -2646.575, 882.0571] as const; // [J/kgK] ± 0.04 %, Lemmon et al. 2000, table 12, as in public implementations
 
-/** Heat capacity of dry air as an ideal gas, held at its end values outside 200–1000 K [J/kgK]. */
+/** Heat capacity of dry air as an ideal gas, constant outside 200–1000 K [J/kgK]. */
 function heatCapacityAt(temperature: number): number {
-	const held = Math.min(Math.max(temperature, LOW), HIGH);
-	return polynomial(HEAT_CAPACITY, held / KILO);
+	const bounded = Math.min(Math.max(temperature, LOW), HIGH);
+	return polynomial(HEAT_CAPACITY, bounded / KILO);
 }
 
 /** Transport properties of dry air as an ideal gas.
  *  ρ = p/RT; μ = 1.458e-6 T^1.5/(T + 110.4); k = 2.646 38e-3 T^1.5/(T + 245.4·10^(−12/T))
  *  @param temperature [K]     @param pressure [Pa]
- *  Range   200–1000 K; beyond, the formulas for ρ, μ, k go on and cp keeps its end value. Near 1 bar and below
- *  Error   300–500 K: ν 1.3 %, k 0.8 %, Pr 0.6 %, cp 0.3 %; at 1000 K: ν 2.2 % low, k 1.3 % high; humidity left out
+ *  Range   200–1000 K, near 1 bar and below; outside, the formulas for ρ, μ, k are extrapolated and cp is constant
+ *  Error   300–500 K: ν 1.3 %, k 0.8 %, Pr 0.6 %, cp 0.3 %; at 1000 K: ν 2.2 % low, k 1.3 % high; humidity neglected
  *  Source  U.S. Standard Atmosphere, 1976, eq. 51 and 53; cp: Lemmon, Jacobsen, Penoncello & Friend,
  *          J. Phys. Chem. Ref. Data 29 (2000) 331–385
  *  Check   Incropera & DeWitt, Table A.4   tests/reference/air.reference.ts */

@@ -4,7 +4,7 @@ import { mineralOil } from "./mineral-oil.ts";
 import { vegetableOil } from "./vegetable-oil.ts";
 import { water } from "./water.ts";
 
-/** Every heat-carrying liquid that can fill a loop. */
+/** Identifiers of the heat transfer fluids of a loop. */
 export const FLUID_IDS = [
 	"water",
 	"mineralOilVg22",
@@ -31,7 +31,7 @@ const FLUIDS: Readonly<Record<FluidId, Fluid>> = {
 	vegetableOil,
 };
 
-/** The liquid of that name. */
+/** The fluid with an identifier. */
 export function fluidById(id: FluidId): Fluid {
 	return FLUIDS[id];
 }

@@ -6,11 +6,11 @@ export interface FluidLimit extends Provenance {
 	readonly reason: string; // what happens beyond it, or how it was chosen
 }
 
-/** A heat-carrying liquid: properties against absolute temperature [K], at the pressure of the loop.
- *  Each function is defined, finite and positive over `range`; beyond it the end value is held, and the caller flags it. */
+/** A heat transfer fluid: properties as functions of absolute temperature [K], at the pressure of the loop.
+ *  Each function is defined, finite and positive over `range`. Beyond it the function keeps its end value, and the caller sets a flag. */
 export interface Fluid extends Provenance {
 	readonly id: string;
-	readonly family: "water" | "glycol" | "mineralOil" | "vegetableOil"; // what it is made of, and so what its properties rest on
+	readonly family: "water" | "glycol" | "mineralOil" | "vegetableOil"; // chemical family, which decides the source of its properties
 	readonly name: string;
 	readonly range: readonly [low: number, high: number]; // [K]
 	readonly potable: boolean;

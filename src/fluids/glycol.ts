@@ -18,7 +18,7 @@ interface Mixture {
 }
 
 // Fits against x = (T − 273.15 K)/100 K to ASHRAE Handbook Fundamentals (2001) ch. 21, tables of inhibited propylene
-// glycol; 25 % lies between the columns of 20, 30 and 40 %. Largest deviation from the table: density 0.01 %, heat
+// glycol; 25 % is interpolated between the columns of 20, 30 and 40 %. Largest deviation from the table: density 0.01 %, heat
 // capacity 0.02 %, conductivity 0.2 %, viscosity 0.9 %.
 const MIXTURES: Readonly<Record<GlycolPercent, Mixture>> = {
 	25: {
@@ -48,10 +48,10 @@ const MIXTURES: Readonly<Record<GlycolPercent, Mixture>> = {
 };
 
 const HOTTEST = ICE_POINT + 100; // [K] end of the table
-const LEAST_BURST_PROTECTION = 30; // [% by volume] below it a hard frost still bursts pipes; common practice, no source
+const LEAST_BURST_PROTECTION = 30; // [% by volume] below it a hard frost can still burst pipes; common practice, no source
 
 /** Water with inhibited propylene glycol, per cent by volume.
- *  Range   0 (25 %), −15 (40 %) or −25 °C (50 %) to 100 °C, the extent of the table; end value held beyond
+ *  Range   0 (25 %), −15 (40 %) or −25 °C (50 %) to 100 °C, the range of the table; end values beyond
  *  Error   density 0.01 %, cp 0.02 %, conductivity 0.2 %, viscosity 0.9 % of the table
  *  Source  ASHRAE Handbook Fundamentals (2001) ch. 21, properties of aqueous propylene glycol
  *  Check   the table itself   tests/reference/glycol.reference.ts */
@@ -67,7 +67,7 @@ export function propyleneGlycol(percent: GlycolPercent): Fluid {
 		source: "ASHRAE Handbook Fundamentals (2001) ch. 21, aqueous propylene glycol",
 		confirmed: true,
 		range,
-		potable: false, // the inhibitors are not drinking water, though little poisonous
+		potable: false, // of low toxicity, but the inhibitors are not fit for drinking
 		freezes: percent < LEAST_BURST_PROTECTION,
 		density: (temperature) => polynomial(mixture.density, scaled(temperature)),
 		conductivity: (temperature) => polynomial(mixture.conductivity, scaled(temperature)),

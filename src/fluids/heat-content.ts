@@ -5,29 +5,29 @@ import type { Fluid } from "./fluid.ts";
 import { heldScaled, SCALE } from "./temperature-scale.ts";
 
 const MOST_ITERATIONS = 20;
-const CLOSE = 1e-10; // [K] last Newton step; the error left is its square
+const CLOSE = 1e-10; // [K] last Newton step; the remaining error is of the order of its square
 
 type HeatContent = Pick<Fluid, "heatCapacity" | "enthalpy" | "temperatureAtEnthalpy">;
 
-/** Heat capacity, enthalpy and its inverse from one polynomial, so that the three can't disagree.
+/** Heat capacity, enthalpy and its inverse from one polynomial, which keeps them consistent.
  *  cp = Σ cᵢ xⁱ, h = 100 K · Σ cᵢ xⁱ⁺¹/(i+1), x = (T − 273.15 K)/100 K
- *  Beyond the range cp keeps its end value and h goes on as a straight line.
+ *  Beyond the range cp keeps its end value and h continues as a straight line.
  *  @param coefficients [N]  of cp against x, lowest power first [J/kgK]; cp must stay positive on the range
  *  @param range             low and high end of the fit [K]
- *  Inverse by Newton's method, within 1e-9 K; DomainError no_convergence for an enthalpy that isn't a number */
+ *  Inverse by Newton's method, within 1e-9 K; DomainError no_convergence for an enthalpy that is not a number */
 export function heatContent(coefficients: readonly number[], range: Fluid["range"]): HeatContent {
 	const [low, high] = range;
 	const integral = [0, ...coefficients.map((c, i) => (SCALE * c) / (i + 1))];
 	const heatCapacity = (temperature: number) => polynomial(coefficients, heldScaled(temperature, low, high));
-	const inside = (temperature: number) => polynomial(integral, (temperature - ICE_POINT) / SCALE);
-	const lowest = { enthalpy: inside(low), heatCapacity: heatCapacity(low) };
-	const highest = { enthalpy: inside(high), heatCapacity: heatCapacity(high) };
+	const withinRange = (temperature: number) => polynomial(integral, (temperature - ICE_POINT) / SCALE);
+	const lowest = { enthalpy: withinRange(low), heatCapacity: heatCapacity(low) };
+	const highest = { enthalpy: withinRange(high), heatCapacity: heatCapacity(high) };
 	const meanCapacity = (highest.enthalpy - lowest.enthalpy) / (high - low);
 
 	const enthalpy = (temperature: number) => {
 		if (temperature < low) return lowest.enthalpy + lowest.heatCapacity * (temperature - low);
 		if (temperature > high) return highest.enthalpy + highest.heatCapacity * (temperature - high);
-		return inside(temperature);
+		return withinRange(temperature);
 	};
 
 	const temperatureAtEnthalpy = (wanted: number) => {

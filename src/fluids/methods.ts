@@ -3,9 +3,9 @@ import { inRange, type Method } from "../methods.ts";
 import type { Fluid } from "./fluid.ts";
 
 const CRAGOE = [ICE_POINT, ICE_POINT + 200] as const; // [K] 0–200 °C
-const THINNEST = 2e-6; // [m²/s] below which ASTM D341 corrects Walther's line
+const THINNEST = 2e-6; // [m²/s] viscosity below which ASTM D341 corrects Walther's line
 
-/** What the properties of a fluid rest on, each with a flag where some of the temperatures [K] stretch it. */
+/** Methods behind the properties of a fluid, each with a flag where one of the temperatures [K] is outside its range. */
 export function fluidMethods(fluid: Fluid, temperatures: readonly number[]): readonly Method[] {
 	const beyond = ([low, high]: readonly [number, number]) =>
 		temperatures.some((t) => !(t >= low && t <= high));

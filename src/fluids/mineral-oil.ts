@@ -12,7 +12,7 @@ interface Grade {
 	readonly flashPoint: number; // open cup [K]
 }
 
-// Viscosity at 100 °C ± 3 % and density ± 1.5 %: generic paraffinic oils of viscosity index 95–105 (value from memory).
+// Viscosity at 100 °C ± 3 % and density ± 1.5 %: generic paraffinic oils with a viscosity index of 95–105 (value from memory).
 // Pour point (highest) and flash point (lowest) allowed: DIN 51524-2 (value from memory).
 const GRADES: Readonly<Record<MineralOilGrade, Grade>> = {
 	22: { at100C: 4.3e-6, densityAt15C: 865, pourPoint: ICE_POINT - 21, flashPoint: ICE_POINT + 165 },
@@ -21,7 +21,7 @@ const GRADES: Readonly<Record<MineralOilGrade, Grade>> = {
 	68: { at100C: 8.7e-6, densityAt15C: 880, pourPoint: ICE_POINT - 12, flashPoint: ICE_POINT + 195 },
 };
 
-const HOTTEST = ICE_POINT + 250; // [K] where the correlations are stretched to
+const HOTTEST = ICE_POINT + 250; // [K] upper end of the extrapolated correlations
 const BULK = ICE_POINT + 180; // [K]
 const FILM = ICE_POINT + 210; // [K]
 
@@ -40,7 +40,7 @@ const DIN_51524 = {
  *  Range   pour point to 250 °C; cp and k published to 200 °C
  *  Error   of a real oil against this generic one: viscosity 10 % at 40–100 °C (the grade's own band), cp 5 %, k 12 %,
  *          density 1.5 %
- *  Source  ISO 3448 (grades); see `petroleumOil` for the properties and each limit for its own
+ *  Source  ISO 3448 (grades); properties: see `petroleumOil`; limits: see each limit
  *  Check   tests/reference/oil.reference.ts */
 export function mineralOil(grade: MineralOilGrade): Fluid {
 	const { at100C, densityAt15C, flashPoint, pourPoint } = GRADES[grade];

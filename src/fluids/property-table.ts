@@ -14,23 +14,23 @@ export interface PropertyTable {
 
 const MOST_ROWS = 1000;
 
-/** Temperatures from one to another by even steps, the last one nearer where the steps do not come out [K]. */
+/** Evenly spaced temperatures between two limits, with a shorter last step where needed [K]. */
 export function evenTemperatures(from: number, to: number, step: number): readonly number[] {
 	requireWithin("fluid.tableRows", (to - from) / step, 0, MOST_ROWS);
-	const whole = Math.floor((to - from) / step + 1e-9); // 1e-9 keeps a rounded last step
+	const whole = Math.floor((to - from) / step + 1e-9); // 1e-9 tolerates rounding of the last step
 	const temperatures = Array.from({ length: whole + 1 }, (_, i) => from + i * step);
 	if (to - temperatures[whole]! > 1e-6 * step) temperatures.push(to);
 	return temperatures;
 }
 
 /** Properties of a fluid at given temperatures [K].
- *  Range   of the fluid, else DomainError out_of_range: beyond it the fluid only holds its end values */
+ *  Range   that of the fluid, else DomainError out_of_range, because beyond it the fluid keeps its end values */
 export function propertyTable(fluid: Fluid, temperatures: readonly number[]): PropertyTable {
 	const [low, high] = fluid.range;
 	for (const t of temperatures)
 		if (!(t >= low && t <= high))
 			throw outOfRange("fluid.temperature", `temperature of ${fluid.name}`, t, low, high);
-	const column = (of: (temperature: number) => number) => temperatures.map(of);
+	const column = (property: (temperature: number) => number) => temperatures.map(property);
 	return {
 		temperature: temperatures,
 		density: column(fluid.density),

@@ -41,7 +41,7 @@ const CRITICAL_PRESSURE = saturationPressure(CRITICAL); // 22.064 MPa
  *  Ts = ½·[n₁₀ + D − √((n₁₀ + D)² − 4(n₉ + n₁₀D))], D = 2G/(−F − √(F² − 4EG)), E, F, G quadratic in β = p^¼
  *  @param pressure  absolute [Pa]     @returns saturation temperature [K]
  *  Range   611.21 Pa to 22.064 MPa (273.15–647.096 K), else DomainError out_of_range
- *  Error   exact inverse of `saturationPressure` to rounding
+ *  Error   exact inverse of `saturationPressure`, to rounding
  *  Source  IAPWS R7-97(2012), eq. 31
  *  Check   IAPWS R7-97, Table 36   tests/reference/boiling.reference.ts */
 export function saturationTemperature(pressure: number): number {

@@ -21,8 +21,8 @@ const VISCOSITY = waltherLine(
 const scaled = (temperature: number) => heldScaled(temperature, LOW, HIGH);
 const density = (temperature: number) => polynomial(DENSITY, scaled(temperature));
 
-/** Edible oil of the rapeseed and sunflower kind, fresh and refined.
- *  Range   −10 to 210 °C, end value held beyond; used oil thickens, and that is not told here
+/** Edible oil such as rapeseed or sunflower oil, fresh and refined.
+ *  Range   −10 to 210 °C, end values beyond; the thickening of used oil is not modelled
  *  Error   between kinds: density 1 %, cp 5 %, conductivity 5 %, viscosity 10 %
  *  Source  density and viscosity: Noureddini, Teoh & Clements, J. Am. Oil Chem. Soc. 69 (1992) 1184–1191; cp: Fasina &
  *          Colley, Int. J. Food Prop. 11 (2008) 738–746; conductivity: Hoffmann et al., Sol. Energy Mater. Sol. Cells
@@ -36,7 +36,7 @@ export const vegetableOil: Fluid = {
 	source: "Noureddini et al. (1992), Fasina & Colley (2008), Hoffmann et al. (2018); rounded",
 	confirmed: false,
 	range: [LOW, HIGH],
-	potable: false, // food, but rancid oil would spoil the water
+	potable: false, // edible, but rancid oil would spoil drinking water
 	freezes: false,
 	density,
 	conductivity: (temperature) => polynomial(CONDUCTIVITY, scaled(temperature)),

@@ -1,4 +1,4 @@
-/** An oil's line on the viscosity–temperature chart: ln ln(ν + 0.7) = intercept − slope·ln T, ν in mm²/s. */
+/** Line of an oil on the viscosity–temperature chart: ln ln(ν + 0.7) = intercept − slope·ln T, ν in mm²/s. */
 export interface WaltherLine {
 	readonly intercept: number;
 	readonly slope: number;
@@ -16,9 +16,9 @@ const SHIFT = 0.7; // [mm²/s] of the standard
 const ordinate = (kinematicViscosity: number) =>
 	Math.log(Math.log(kinematicViscosity / SQUARE_MILLIMETRE + SHIFT));
 
-/** The line through two points (Walther's equation, ASTM D341).
+/** Line through two points (Walther's equation, ASTM D341).
  *  Written with natural logarithms: slope B is that of the standard, the intercept is A·ln 10 + ln ln 10.
- *  @param cold,hot  two points, of different temperature and each above 0.3 mm²/s */
+ *  @param cold,hot  two points of different temperature, each above 0.3 mm²/s */
 export function waltherLine(cold: ViscosityPoint, hot: ViscosityPoint): WaltherLine {
 	const slope =
 		(ordinate(cold.kinematicViscosity) - ordinate(hot.kinematicViscosity)) /
@@ -29,8 +29,8 @@ export function waltherLine(cold: ViscosityPoint, hot: ViscosityPoint): WaltherL
 /** Kinematic viscosity of an oil from its line (Walther's equation, ASTM D341).
  *  ν + 0.7 = exp(exp(intercept − slope·ln T)), ν in mm²/s
  *  @param line  of `waltherLine`     @param temperature [K]     @returns kinematic viscosity [m²/s]
- *  Range   above the cloud point, ν > 2 mm²/s; the standard's correction below that is left out: 5 % at 0.8 mm²/s
- *  Error   4 % between the two points and 5 % within 20 K of them, for an engine oil; 32 % at 27 K below the lower one
+ *  Range   above the cloud point, ν > 2 mm²/s; the standard's correction below that is neglected: 5 % at 0.8 mm²/s
+ *  Error   4 % between the two points and 5 % within 20 K of them, for an engine oil; 32 % at 27 K below the colder one
  *  Source  ASTM D341; Walther, Erdöl und Teer 7 (1931) 382–384; a public copy prints the same form
  *  Check   Incropera & DeWitt, Table A.5   tests/reference/oil.reference.ts */
 export function waltherViscosity(line: WaltherLine, temperature: number): number {

@@ -22,10 +22,10 @@ const DENSITY_SLOPE = derivative(DENSITY);
 
 const scaled = (temperature: number) => heldScaled(temperature, LOW, HIGH);
 
-/** Volumetric expansion coefficient of water, −(dρ/dT)/ρ of the project's own density.
+/** Volumetric expansion coefficient of water, −(dρ/dT)/ρ from the density fit of this file.
  *  @param temperature [K]     @returns expansion coefficient [1/K], negative below 4 °C
- *  Range   273.15–473.15 K, end value held beyond
- *  Error   1.2e-6 1/K to 100 °C; above, along saturation instead of at constant pressure, to 3 %
+ *  Range   273.15–473.15 K, end values beyond
+ *  Error   1.2e-6 1/K to 100 °C; above, 3 %, because it follows saturation instead of constant pressure
  *  Source  fit to IAPWS R7-97 region 1
  *  Check   IAPWS R7-97 at 101.325 kPa   tests/reference/water.reference.ts */
 export function waterExpansion(temperature: number): number {
@@ -43,7 +43,7 @@ const END_OF_FIT = {
 
 /** Liquid water, 0–200 °C, at 101.325 kPa and above 100 °C at saturation.
  *  Error   density 0.003 %, heat capacity 0.03 %, conductivity 0.11 %, viscosity 0.31 % of the IAPWS formulations;
- *          pressure left out: 10 bar raises the density by 0.05 %
+ *          pressure neglected: 10 bar raises the density by 0.05 %
  *  Source  IAPWS R7-97(2012), R12-08, R15-11
  *  Check   the same formulations, independently computed   tests/reference/water.reference.ts */
 export const water: Fluid = {

@@ -28,8 +28,8 @@ export function nusseltCrossFlow(Re: number, Pr: number): number {
 	return churchillBernstein(Re, Pr);
 }
 
-/** The same for models that cross into still air: below Re·Pr 0.2 it fades in proportion to Re to none at rest.
- *  There free convection carries the heat (on a 20 mm pipe the range ends at 0.2 mm/s). */
+/** The same for models that include still air: below Re·Pr 0.2 the value decreases in proportion to Re, to zero at rest.
+ *  There free convection dominates (for a 20 mm pipe the range ends at 0.2 mm/s). */
 export function nusseltCrossFlowFading(Re: number, Pr: number): number {
 	const Peclet = Re * Pr;
 	if (Peclet >= LEAST_PECLET) return churchillBernstein(Re, Pr);

@@ -1,7 +1,7 @@
 import { DomainError } from "../errors.ts";
 
-/** Effectiveness of an exchanger whose other side has one temperature throughout: ε = 1 − e^(−NTU).
- *  @param ntu  UA over the capacity rate of the flowing side [-]     @returns heat over the most possible, 0–1
+/** Effectiveness of an exchanger whose other side has a uniform temperature: ε = 1 − e^(−NTU).
+ *  @param ntu  UA over the capacity rate of the flowing side [-]     @returns heat over its greatest possible value, 0–1
  *  Source  Kays & London, Compact Heat Exchangers, 3e, McGraw-Hill 1984, ch. 2; exact
  *  Check   tests/reference/heat.reference.ts */
 export function effectivenessUniform(ntu: number): number {
@@ -10,7 +10,7 @@ export function effectivenessUniform(ntu: number): number {
 
 /** Effectiveness of a counterflow exchanger: ε = (1 − E)/(1 − C·E), E = e^(−NTU(1−C)); NTU/(1 + NTU) at C = 1.
  *  @param ntu    UA over the smaller capacity rate [-]     @param ratio  smaller over larger capacity rate, 0–1
- *  @returns      heat over the most possible, 0–1
+ *  @returns      heat over its greatest possible value, 0–1
  *  Range   0 ≤ ratio ≤ 1 and ntu ≥ 0, else DomainError out_of_range
  *  Source  Kays & London, Compact Heat Exchangers, 3e, McGraw-Hill 1984, ch. 2; exact
  *  Check   tests/reference/heat.reference.ts */
@@ -32,7 +32,7 @@ export function effectivenessCounterflow(ntu: number, ratio: number): number {
 }
 
 /** Logarithmic mean of the temperature differences at both ends of an exchanger, (a − b)/ln(a/b).
- *  @param a,b  differences at the two ends, of one sign [K]     @returns mean difference [K]; a where both are equal
+ *  @param a,b  differences at the two ends, of the same sign [K]     @returns mean difference [K]; a where both are equal
  *  Range   a·b ≥ 0, else DomainError impossible: heat would flow from cold to hot
  *  Source  Incropera & DeWitt 6e, eq. 11.15; exact for constant capacity rates and coefficient */
 export function logMeanDifference(a: number, b: number): number {

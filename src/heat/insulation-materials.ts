@@ -16,21 +16,21 @@ export type InsulationId =
 	| "ceramicFibre"
 	| "sheepWool";
 
-/** A kind of lagging, generic for the trade, never a maker's. */
+/** A generic kind of insulation, not a product. */
 export interface InsulationMaterial extends Provenance {
 	readonly name: string;
 	readonly conductivity: readonly [a: number, b: number, c: number]; // k = a + b·t + c·t² [W/mK], t above the ice point [K]
-	readonly range: readonly [low: number, high: number]; // mean temperature over which k was fitted [K]
-	readonly serviceLimit: number; // of its hot face, in long service [K]
+	readonly range: readonly [low: number, high: number]; // range of mean temperatures of the fit of k [K]
+	readonly serviceLimit: number; // of its hot face, in continuous service [K]
 	readonly density: number; // [kg/m³]
 	readonly moistureFactor: number; // f of ISO 10456: k grows by e^(f·ψ), ψ water by volume
 	readonly mostMoisture: number; // ψ up to which f holds
 	readonly hazard: "none" | "fibreDust" | "carcinogenicFibre"; // to a person who cuts it
 }
 
-/** Lagging of the trade. Every conductivity is a fit through the middle of the band that products of the named standard
- *  declare, written down from memory: the standards bind the way of declaring, not the value. Moisture factors from
- *  ISO 10456:2007, table 4, from memory; where that table has no such material its nearest kin is named.
+/** Usual insulation materials. Each conductivity is a fit through the middle of the band that products of the named standard
+ *  declare, written from memory: the standards prescribe how to declare a value, not the value. Moisture factors from
+ *  ISO 10456:2007, table 4, from memory; where that table lacks a material, the row names the closest one.
  *  Densities, limits and hazards are common practice, no source, unless the row says otherwise. */
 export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMaterial>> = {
 	mineralWool: {

@@ -2,7 +2,7 @@ import { ICE_POINT } from "../constants.ts";
 import { DomainError, requireWithin } from "../errors.ts";
 import { INSULATION_MATERIALS, type InsulationId, type InsulationMaterial } from "./insulation-materials.ts";
 
-/** A layer of lagging around a pipe, a receiver or a tank. */
+/** A layer of insulation around a pipe, a receiver or a tank. */
 export interface Insulation {
 	readonly material: string; // an id known to `insulationMaterial`
 	readonly thickness: number; // [m], 0 for none
@@ -10,7 +10,7 @@ export interface Insulation {
 	readonly surfaceEmittance: number; // outer skin, 0–1
 }
 
-/** The material of an id; an id not in the table is DomainError contradictory. */
+/** The material with an identifier; DomainError contradictory where the table does not have it. */
 export function insulationMaterial(id: string): InsulationMaterial {
 	if (!Object.hasOwn(INSULATION_MATERIALS, id))
 		throw new DomainError(
@@ -22,13 +22,13 @@ export function insulationMaterial(id: string): InsulationMaterial {
 	return INSULATION_MATERIALS[id as InsulationId];
 }
 
-/** Thermal conductivity of lagging at its mean temperature, dry or damp: k = (a + b t + c t²) · e^(f ψ).
- *  @param material  its row     @param meanTemperature  half-way between hot and cold face [K]
+/** Thermal conductivity of insulation at its mean temperature, dry or damp: k = (a + b t + c t²) · e^(f ψ).
+ *  @param material  a row of the table     @param meanTemperature  mean of hot and cold face [K]
  *  @param moisture  ψ, water by volume, 0 for dry [-]     @returns k [W/mK]
  *  Range   0 ≤ ψ ≤ mostMoisture, else DomainError out_of_range. Temperature: see `insulationOutsideRange`
- *  Error   ± 8 % among products of one kind; more on site, through gaps and settling. Above 60 °C vapour driven through wet
- *          open-cell lagging carries further heat that this factor leaves out: factors of 2 to 4 (common practice, no source)
- *  Source  ISO 10456:2007, eq. 4 and table 4 (values from memory); the coefficients as each row says
+ *  Error   ± 8 % among products of one kind; more on site, through gaps and settling. Above 60 °C, vapour in wet
+ *          open-cell insulation carries additional heat that this factor neglects: factors of 2 to 4 (common practice, no source)
+ *  Source  ISO 10456:2007, eq. 4 and table 4 (values from memory); coefficients: see each row
  *  Check   five moisture factors, tests/reference/pipe.reference.ts */
 export function insulationConductivity(
 	material: InsulationMaterial,
@@ -43,7 +43,7 @@ export function insulationConductivity(
 	return dry * Math.exp(material.moistureFactor * moisture);
 }
 
-/** Whether a layer between two face temperatures [K] lies beyond the fitted range or the service limit of its material. */
+/** Whether a layer between two face temperatures [K] is outside the fitted range or above the service limit of its material. */
 export function insulationOutsideRange(
 	material: InsulationMaterial,
 	hotFace: number,

@@ -9,8 +9,8 @@ const TURBULENT_END = 5e6; // [-] Gnielinski 1976
  *  Nu = (f/8)(Re − 1000) Pr / [1 + 12.7 √(f/8) (Pr^⅔ − 1)],  f = (0.79 ln Re − 1.64)⁻² (Petukhov, Darcy)
  *  @param Re  Reynolds number on the inner diameter [-]     @param Pr  Prandtl number at bulk temperature [-]
  *  @returns   Nu on the inner diameter [-]
- *  Range   2300 ≤ Re ≤ 5·10⁶, else DomainError out_of_range; fitted on 0.5 ≤ Pr ≤ 2000, not guarded
- *  Error   ± 10 % of the data, by the author. Dropped: (Pr/Pr_wall)^0.11 and entrance, together a few per cent in a pipe
+ *  Range   2300 ≤ Re ≤ 5·10⁶, else DomainError out_of_range; fitted to 0.5 ≤ Pr ≤ 2000, not checked
+ *  Error   ± 10 % of the data, according to the author. Neglected: (Pr/Pr_wall)^0.11 and entrance effect, together a few per cent in a pipe
  *  Source  Gnielinski, Int. Chem. Eng. 16 (1976) 359–368
  *  Check   five points, tests/reference/pipe.reference.ts */
 export function nusseltGnielinski(Re: number, Pr: number): number {
@@ -21,7 +21,7 @@ export function nusseltGnielinski(Re: number, Pr: number): number {
 	return (f8 * (Re - 1000) * Pr) / (1 + 12.7 * Math.sqrt(f8) * (prandtlRoot * prandtlRoot - 1));
 }
 
-/** Mean Nusselt number of laminar flow that warms up or cools along a tube (Hausen).
+/** Mean Nusselt number of laminar flow that heats up or cools along a tube (Hausen).
  *  Nu = 3.66 + 0.0668 Gz / (1 + 0.04 Gz^⅔)
  *  @param Gz  Graetz number Re·Pr·diameter/length [-]     @returns Nu on the inner diameter [-]
  *  Range   Gz ≥ 0; laminar; uniform wall temperature; velocity profile developed
@@ -34,7 +34,7 @@ export function nusseltHausen(Gz: number): number {
 }
 
 /** Mean Nusselt number inside a straight tube in any regime, continuous in Re.
- *  Hausen up to Re 2300, Gnielinski from 4000, between them linear in Re from the one end to the other.
+ *  Hausen up to Re 2300, Gnielinski from 4000, linear in Re between them.
  *  @param Re  Reynolds number on the inner diameter [-]     @param Pr  Prandtl number at bulk temperature [-]
  *  @param diameterOverLength  inner diameter over heated length [-]
  *  @returns   Nu on the inner diameter, at least 3.66 [-]

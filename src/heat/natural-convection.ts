@@ -3,11 +3,11 @@ import { requireWithin } from "../errors.ts";
 const MOST_RAYLEIGH = 1e12; // [-] upper end of Churchill & Chu 1975, both papers
 const MOST_RAYLEIGH_FACE = 1e11; // [-] upper end of McAdams's horizontal faces, Incropera 6e eq. 9.31
 
-/** [1 + (a/Pr)^(9/16)]^(8/27): how the Prandtl number weighs on the turbulent limit of Churchill & Chu. */
+/** [1 + (a/Pr)^(9/16)]^(8/27): effect of the Prandtl number in the correlations of Churchill & Chu. */
 function prandtlWeight(a: number, Pr: number): number {
 	const ratio = a / Pr;
 	const sixteenth = Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(ratio))));
-	return Math.exp((8 / 27) * Math.log1p(Math.sqrt(ratio) * sixteenth)); // half the time of **
+	return Math.exp((8 / 27) * Math.log1p(Math.sqrt(ratio) * sixteenth)); // takes half the time of **
 }
 
 /** Mean Nusselt number of a long horizontal cylinder in still fluid (Churchill–Chu).
@@ -24,8 +24,8 @@ export function nusseltHorizontalCylinder(Ra: number, Pr: number): number {
 	return root * root;
 }
 
-/** Mean Nusselt number of an upright plate in still fluid (Churchill–Chu); good for an upright cylinder as wide as
- *  its boundary layer is thin.
+/** Mean Nusselt number of an upright plate in still fluid (Churchill–Chu); valid for an upright cylinder much wider than
+ *  its boundary layer.
  *  Nu = {0.825 + 0.387 Ra^⅙ / [1 + (0.492/Pr)^(9/16)]^(8/27)}²
  *  @param Ra  Rayleigh number on the height, film properties [-]
  *  @param Pr  Prandtl number at film temperature [-]     @returns Nu on the height [-]
@@ -39,10 +39,10 @@ export function nusseltVerticalPlate(Ra: number, Pr: number): number {
 	return root * root;
 }
 
-/** Mean Nusselt number of a hot face looking up, or a cold one looking down (McAdams).
- *  Nu = 0.54 Ra^¼ or 0.15 Ra^⅓, the greater: they cross at Ra 4.7·10⁶, where the source changes over at 10⁷ with a step of 6 %.
+/** Mean Nusselt number of a hot face that faces up, or a cold one that faces down (McAdams).
+ *  Nu = 0.54 Ra^¼ or 0.15 Ra^⅓, whichever is greater: they cross at Ra 4.7·10⁶; the source changes over at 10⁷ with a step of 6 %.
  *  @param Ra  Rayleigh number on area over perimeter, film properties [-]     @returns Nu on that length [-]
- *  Range   published for 10⁴ ≤ Ra ≤ 10¹¹; below it runs on to none at Ra 0, above DomainError out_of_range
+ *  Range   published for 10⁴ ≤ Ra ≤ 10¹¹; extrapolated below, to zero at Ra 0; above DomainError out_of_range
  *  Error   none given; faces with free edges scatter by about 15 % (common practice, no source)
  *  Source  McAdams, Heat Transmission, 3e, McGraw-Hill 1954; Incropera 6e, eqs. 9.30, 9.31
  *  Check   Incropera 6e, ex. 9.3, tests/reference/heat.reference.ts */
@@ -51,10 +51,10 @@ export function nusseltHotPlateUp(Ra: number): number {
 	return Math.max(0.54 * Math.sqrt(Math.sqrt(Ra)), 0.15 * Math.cbrt(Ra));
 }
 
-/** Mean Nusselt number of a hot face looking down, or a cold one looking up (McAdams): Nu = 0.27 Ra^¼.
+/** Mean Nusselt number of a hot face that faces down, or a cold one that faces up (McAdams): Nu = 0.27 Ra^¼.
  *  @param Ra  Rayleigh number on area over perimeter, film properties [-]     @returns Nu on that length [-]
- *  Range   published for 10⁵ ≤ Ra ≤ 10¹⁰; it runs on to none at Ra 0 and up to 10¹¹, above DomainError out_of_range
- *  Error   none given; about 20 % (common practice, no source): what lies around the face steers the outflow
+ *  Range   published for 10⁵ ≤ Ra ≤ 10¹⁰; extrapolated to zero at Ra 0 and up to 10¹¹; above DomainError out_of_range
+ *  Error   none given; about 20 % (common practice, no source): the surroundings of the face affect the outflow
  *  Source  McAdams, Heat Transmission, 3e, McGraw-Hill 1954; Incropera 6e, eq. 9.32
  *  Check   Incropera 6e, ex. 9.3, tests/reference/heat.reference.ts */
 export function nusseltHotPlateDown(Ra: number): number {

@@ -16,15 +16,15 @@ export interface OuterFilm {
 	readonly radiative: number;
 }
 
-/** A flat face: which way it looks and the lengths that rule its convection. */
+/** A flat face: its orientation and the lengths that govern its convection. */
 export interface Face {
 	readonly facing: "up" | "down" | "side";
-	readonly naturalLength: number; // its height if it looks sideways, else area over perimeter [m]
+	readonly naturalLength: number; // its height if it is upright, else area over perimeter [m]
 	readonly windLength: number; // in the direction of the wind [m]
 	readonly emittance: number; // 0–1
 }
 
-/** Wind and buoyancy across each other: (a³ + b³)^⅓, after Churchill, AIChE J. 23 (1977) 10–16. */
+/** Wind and buoyancy at right angles to each other: (a³ + b³)^⅓, after Churchill, AIChE J. 23 (1977) 10–16. */
 function combined(forced: number, natural: number): number {
 	if (forced === 0) return natural;
 	return Math.cbrt(forced * forced * forced + natural * natural * natural);
@@ -35,11 +35,11 @@ function rayleigh(film: Air, difference: number, length: number): number {
 	return GRAVITY * film.expansion * difference * scale * scale * length * film.prandtl;
 }
 
-/** Film on the outside of a horizontal cylinder in air: Churchill–Bernstein in wind and Churchill–Chu in still air
- *  together, and radiation to surroundings at air temperature. Defined in still air and without a difference.
+/** Film on the outside of a horizontal cylinder in air: Churchill–Bernstein in wind combined with Churchill–Chu in still air,
+ *  and radiation to surroundings at air temperature. Defined also in still air and for equal temperatures.
  *  @param diameter   outer [m]     @param surface,ambient  temperatures [K]     @param wind  across the axis [m/s]
  *  @param pressure   of the air [Pa]     @param emittance  of the surface, 0–1
- *  Assumes horizontal and freely exposed; wind along the axis takes off less.  Range and error: of the two correlations */
+ *  Assumes horizontal and freely exposed; wind along the axis removes less heat.  Range and error: those of the two correlations */
 export function cylinderFilm(
 	diameter: number,
 	surface: number,
@@ -72,7 +72,7 @@ function naturalFace(face: Face, Ra: number, Pr: number, warm: boolean): number 
 	}
 }
 
-/** Film on a flat face in air, as for the cylinder; a face colder than the air swaps the parts of up and down. */
+/** Film on a flat face in air, as for the cylinder; for a face colder than the air, up and down change places. */
 export function plateFilm(
 	face: Face,
 	surface: number,

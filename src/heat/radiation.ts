@@ -1,7 +1,7 @@
 import { STEFAN_BOLTZMANN } from "../constants.ts";
 
-/** Radiative film coefficient of a small grey surface in wide surroundings: h = ε σ (Ts² + Te²)(Ts + Te).
- *  Exact for that case, finite where both temperatures meet; the heat is h·(Ts − Te).
+/** Radiative film coefficient of a small grey surface in large surroundings: h = ε σ (Ts² + Te²)(Ts + Te).
+ *  Exact for that case, finite where both temperatures are equal; the heat flux is h·(Ts − Te).
  *  @param emittance     of the surface, 0–1 [-]
  *  @param surface       temperature [K]     @param surroundings  radiant temperature [K]
  *  @returns             coefficient [W/m²K]
@@ -15,7 +15,7 @@ export function radiativeCoefficient(emittance: number, surface: number, surroun
 	);
 }
 
-/** Temperature of a clear sky that radiates like a black one: T = 0.0552 Ta^1.5.
+/** Temperature of a black sky that radiates like the clear sky: T = 0.0552 Ta^1.5.
  *  @param ambient  air temperature at screen height [K]     @returns sky temperature [K]
  *  Range   clear sky near sea level; cloud brings it close to the air, dry mountain air makes it colder by some kelvin
  *  Error   ± 5 K (common practice, no source)

@@ -9,23 +9,23 @@ export type WallMaterialId =
 	| "aluminium"
 	| "polyethylene";
 
-/** What pipes, coils and tanks are made of. */
+/** A material of pipes, coils and tanks. */
 export interface WallMaterial extends Provenance {
 	readonly name: string;
 	readonly conductivity: number; // [W/mK]
 	readonly heatCapacity: number; // volumetric [J/m³K]
-	readonly roughness: number; // of a tube as sold, inside [m]
+	readonly roughness: number; // of the inside of a tube as sold [m]
 	readonly serviceLimit: number | undefined; // of a plastic in continuous service [K]; a metal outlasts every fluid here
 }
 
-// Moody's roughness is as public copies quote it.
+// Moody's roughness is as quoted in public copies.
 const published = (tubing: string): Provenance => ({
 	basis: "standard",
 	source: `ISO 10456:2007, table 3; roughness: Moody, Trans. ASME 66 (1944) 671–684, ${tubing}`,
 	confirmed: false, // the standard's values
 });
 
-/** Walls of the trade. A layer of zinc is too thin to count for heat; it counts for roughness and corrosion. */
+/** Usual wall materials. A layer of zinc is too thin to affect heat transfer; it affects roughness and corrosion. */
 export const WALL_MATERIALS: Readonly<Record<WallMaterialId, WallMaterial>> = {
 	copper: {
 		name: "copper",

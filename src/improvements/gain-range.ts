@@ -118,7 +118,7 @@ function propagatedGain(
 	return range && { ...range, name };
 }
 
-/** The range of a gain that its inputs move so. Much of a gain goes in proportion to each of them, what lagging saves by the heat it
+/** The range of a gain that its inputs move so. Much of a gain goes in proportion to each of them, what insulation saves by the heat it
  *  keeps as by the hours it keeps it, so that their effects multiply as long as none alone brings the gain near nothing. */
 function multiplied(name: DayAnswer, central: number, bends: readonly Bend[]): AnswerRange | undefined {
 	const logs = logarithmic(central, bends);

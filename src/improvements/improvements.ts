@@ -56,7 +56,7 @@ export function improved(of: DayCase, id: ImprovementId, steps: Steps, outcome: 
 }
 
 /** What the case would come to without care that is taken now, whose worth is what is then not lost; undefined where no such care is.
- *  Dry lagging is the one such thing: it is kept dry. */
+ *  Dry insulation is the one such thing: it is kept dry. */
 export function neglected(of: DayCase, id: ImprovementId, steps: Steps): DayCase | undefined {
 	return id === "dryLagging" && !isWet(of) ? dampened(of, steps.dryLagging) : undefined;
 }

@@ -69,7 +69,7 @@ export function longerCoil(of: DayCase, more: number): Changed {
 		: "noRoom";
 }
 
-/** Whether any lagging out in the weather holds water. */
+/** Whether any insulation out in the weather holds water. */
 export function isWet({ plant }: DayCase): boolean {
 	return weathered(plant).some(({ thickness, moisture }) => thickness > 0 && moisture > 0);
 }
@@ -83,7 +83,7 @@ function weathered({ loop, receiver, tank }: Plant): readonly Insulation[] {
 	];
 }
 
-/** The same plant with so much water in all lagging out in the weather, as far as each material's data reach; 0 is dry. */
+/** The same plant with so much water in all insulation out in the weather, as far as each material's data reach; 0 is dry. */
 export function dampened(of: DayCase, moisture: number): DayCase {
 	const { plant } = of;
 	const { loop, receiver, tank } = plant;

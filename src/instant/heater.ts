@@ -29,7 +29,7 @@ export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, decli
 }
 
 /** The same heater larger or smaller: every length of dish, receiver and tube grows alike, so that rim angle, spill and
- *  concentration stay. The lagging's thickness and the gap behind a cover stay as they are. A measured line's loss grows with the area.
+ *  concentration stay. The insulation's thickness and the gap behind a cover stay as they are. A measured line's loss grows with the area.
  *  @param factor  on the aperture's area, above 0 [-] */
 export function scaledHeater(heater: Heater, factor: number): Heater {
 	return {

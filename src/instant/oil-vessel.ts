@@ -5,7 +5,7 @@ import { shellGeometry } from "../tank/geometry.ts";
 import { shellLossCoefficient } from "../tank/shell.ts";
 import type { Tank } from "../tank/tank.ts";
 
-/** A small lagged vessel of oil, well mixed, that the dish heats and the water's coil cools. */
+/** A small insulated vessel of oil, well mixed, that the dish heats and the water's coil cools. */
 export interface OilVessel {
 	readonly fluid: Fluid;
 	readonly fill: number; // of oil, cold [m³]
@@ -29,7 +29,7 @@ export interface VesselModel {
 	readonly heatCapacity: (temperature: number) => number; // of oil, shell and coil [J/K]
 }
 
-const FIRST_SKIN = 0.08; // [-] of the oil's excess over the air, where the passes start: 8 cm of lagging
+const FIRST_SKIN = 0.08; // [-] of the oil's excess over the air, where the passes start: 8 cm of insulation
 const PASSES = 3; // each leaves a tenth of the error
 const COLD_FILL = 293.15; // [K] the oil is measured out at 20 °C
 

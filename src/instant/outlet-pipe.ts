@@ -96,7 +96,7 @@ export function leavingForPower(
 /** Water that runs from the tap before hot water comes, cold at the feed's temperature [kg]: as much as carries the heat that the
  *  pipe's water and metal hold once hot.
  *  Assumes  the pipe cold and the receiver hot to begin with; hot water pushes the cold before it unmixed and warms the pipe as it
- *           goes; the lagging's own heat left out */
+ *           goes; the insulation's own heat left out */
 export function massUntilHot(pipe: Pipe, { cold, wanted }: Pick<Duty, "cold" | "wanted">): number {
 	const held = pipeHeldHeat(pipe, water, (cold + wanted) / 2);
 	return boreVolume(pipe) * water.density(cold) * (1 + held.metal / held.fluid);

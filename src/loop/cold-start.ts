@@ -4,7 +4,7 @@ import type { Loop } from "./loop.ts";
 import { pipeSegment } from "./pipe-flow.ts";
 import { type PumpDuty, pumpDuty } from "./pump.ts";
 
-/** What a pump does when it starts on a loop filled with fluid of one temperature. */
+/** Duty of a pump that starts on a loop filled with fluid of one temperature. */
 export interface ColdStart {
 	readonly temperature: number; // [K]
 	readonly kinematicViscosity: number; // [m²/s]
@@ -13,9 +13,9 @@ export interface ColdStart {
 	readonly regime: Regime;
 }
 
-/** Duty of the pump with the whole circuit at one temperature: cold oil is thick, and the flow what power and head allow.
- *  @param further  tubes besides the two pipes     @param temperature  of all the fluid [K]
- *  Error  of viscosity, 10–30 % in the cold; in laminar flow the flow that power allows goes with its square root
+/** Duty of the pump with the whole circuit at one temperature: cold oil is viscous, and power and head limit the flow.
+ *  @param further  tubes in addition to the two pipes     @param temperature  of all the fluid [K]
+ *  Error  that of viscosity, 10–30 % in the cold; in laminar flow, the flow at limited power depends on its square root
  *  Check  VG 32 in 20 m of 13 mm, tests/reference/cold-start.reference.ts */
 export function coldStart(loop: Loop, further: readonly FurtherTube[], temperature: number): ColdStart {
 	const { fluid, supply, fittingsLossFactor, pump } = loop;

@@ -3,9 +3,9 @@ import { power } from "../numeric/power.ts";
 
 const LAMINAR_END = 2300; // [-] straight tube, VDI Heat Atlas 2010, ch. G1, sect. 4.2 (quoted in a public copy)
 const TURBULENT_START = 4000; // [-] idem
-const PLAINLY_LAMINAR = 1000; // [-] below it Churchill 1977 equals 64/Re to 1e-12
+const FULLY_LAMINAR = 1000; // [-] below it Churchill 1977 equals 64/Re to 1e-12
 
-/** A run of tube filled with fluid of one state: what its pressure drop depends on. */
+/** A section of tube with fluid of one state: the data for its pressure drop. */
 export interface Segment {
 	readonly length: number; // [m]
 	readonly innerDiameter: number; // [m]
@@ -33,11 +33,11 @@ function fourth(x: number): number {
  *  @param Re  Reynolds number on the inner diameter, above 0 [-]     @param relativeRoughness  ε, height over diameter [-]
  *  @returns   f (Darcy, four times Fanning) [-]
  *  Range   Re > 0; ε up to 0.05
- *  Error   within 3.1 % of Colebrook from Re 4000 on; a guess between 2300 and 4000
+ *  Error   within 3.1 % of Colebrook from Re 4000 on; unknown between 2300 and 4000
  *  Source  Churchill, Chemical Engineering 84 (7 Nov. 1977) 91–92
  *  Check   nine points, tests/reference/flow.reference.ts */
 export function frictionChurchill(Re: number, relativeRoughness: number): number {
-	if (Re < PLAINLY_LAMINAR) return 64 / Re;
+	if (Re < FULLY_LAMINAR) return 64 / Re;
 	const A = fourth(fourth(2.457 * Math.log(1 / (power(7 / Re, 0.9) + 0.27 * relativeRoughness))));
 	const B = fourth(fourth(37_530 / Re));
 	const x4 = fourth(8 / Re);
@@ -58,7 +58,7 @@ export function segmentReynolds(segment: Segment, flow: number): number {
 	);
 }
 
-/** Darcy friction factor of a segment. A helix never rubs less than the straight tube: so its roughness enters. */
+/** Darcy friction factor of a segment. That of a helix is at least that of a straight tube, which includes roughness. */
 export function segmentFriction(segment: Segment, Re: number): number {
 	const straight = frictionChurchill(Re, segment.roughness / segment.innerDiameter);
 	if (segment.helixRatio === 0) return straight;
@@ -73,8 +73,8 @@ export function segmentPressureDrop(segment: Segment, flow: number): number {
 	return ((friction * segment.length) / segment.innerDiameter) * 0.5 * segment.density * velocity * velocity;
 }
 
-/** Pressure drop around a closed circuit [Pa]: its segments, and its fittings on the first one's velocity head.
- *  Height cancels in a closed loop; the draught of hot against cold fluid, some 100 Pa, is dropped.
+/** Pressure drop of a closed circuit [Pa]: its segments, and its fittings at the velocity head of the first segment.
+ *  Height cancels in a closed loop; the buoyancy of hot against cold fluid, about 100 Pa, is neglected.
  *  @param segments  in flow order, the supply pipe first     @param fittingsLossFactor  Σ ζ [-]
  *  @param flow      volume flow [m³/s] */
 export function circuitPressureDrop(

@@ -1,7 +1,7 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import type { Segment } from "./flow.ts";
 
-/** A tube in the circuit besides its two pipes: of the receiver, or a coil. */
+/** A tube in the circuit in addition to its two pipes: that of the receiver, or a coil. */
 export interface FurtherTube {
 	readonly length: number; // [m]
 	readonly innerDiameter: number; // [m]

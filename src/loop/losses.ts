@@ -7,21 +7,21 @@ import { type PipeRun, pipeRun, type RunConditions } from "./pipe-run.ts";
 import { type PumpDuty, pumpDuty } from "./pump.ts";
 import { type LaggingAnswers, type LaggingQuestions, laggingAnswers } from "./saving.ts";
 
-/** The state in which a loop's losses are asked for. */
+/** State of a loop for which its losses are computed. */
 export interface LoopConditions {
 	readonly supplyTemperature: number; // of the fluid leaving the receiver [K]
 	readonly returnTemperature: number; // of the fluid leaving the coil [K]
 	readonly ambient: number; // [K]
 	readonly wind: number; // [m/s]
 	readonly pressure: number; // of the air [Pa]
-	readonly others: readonly Segment[]; // receiver tube and coil, for the pump only
+	readonly others: readonly Segment[]; // receiver tube and coil, they matter for the pump only
 }
 
 export interface RunLosses extends PipeRun, LaggingAnswers {
 	readonly heldHeatCapacity: number; // of fluid and metal [J/K]
 }
 
-/** Where the heat of a loop goes while it runs steadily. */
+/** Heat losses of a loop in steady operation. */
 export interface LoopLosses {
 	readonly supply: RunLosses;
 	readonly return: RunLosses;
@@ -29,7 +29,7 @@ export interface LoopLosses {
 	readonly others: { readonly pressureDrop: number }; // [Pa]
 	readonly pump: PumpDuty & { readonly casingLoss: number }; // [W]
 	readonly heatLoss: number; // of all four [W]
-	readonly netHeatLoss: number; // less what the pump puts in [W]
+	readonly netHeatLoss: number; // minus the heat from the pump [W]
 }
 
 function runLosses(
@@ -40,7 +40,7 @@ function runLosses(
 ): RunLosses {
 	const run = pipeRun(pipe, loop.fluid, conditions);
 	const held = pipeHeldHeat(pipe, loop.fluid, run.meanTemperature);
-	const lossWith = (laid: Pipe): number => pipeRun(laid, loop.fluid, conditions).heatLoss;
+	const lossWith = (changed: Pipe): number => pipeRun(changed, loop.fluid, conditions).heatLoss;
 	return {
 		...run,
 		...laggingAnswers(pipe, run, conditions, questions, lossWith),
@@ -49,11 +49,11 @@ function runLosses(
 }
 
 /** Steady losses of the whole loop: both pipes, fittings and pump; heat, pressure, electricity.
- *  Fittings are taken at the mean of both pipes' ends, the casing at the end of the return. One volume flow throughout:
- *  hot fluid is some per cent thinner, which is dropped.
- *  @param loop        as laid     @param conditions  temperatures, weather, and what else the pump drives
- *  @param asked       lagging changed by way of question
- *  Range   the pump gives some flow, else DomainError impossible */
+ *  Fittings have the mean temperature of the ends of both pipes, the casing that of the end of the return pipe. The volume flow is uniform:
+ *  the lower density of hot fluid, by a few per cent, is neglected.
+ *  @param loop        as built     @param conditions  temperatures, weather and further tubes in the circuit
+ *  @param questions   changes of the insulation to evaluate
+ *  Range   the pump delivers some flow, else DomainError impossible */
 export function loopLosses(loop: Loop, conditions: LoopConditions, questions: LaggingQuestions): LoopLosses {
 	const { supplyTemperature, returnTemperature, ambient, wind, pressure, others } = conditions;
 	const hot = pipeSegment(loop.supply, loop.fluid, supplyTemperature);
@@ -61,7 +61,7 @@ export function loopLosses(loop: Loop, conditions: LoopConditions, questions: La
 	const circuit: readonly [Segment, ...Segment[]] = [hot, ...others, cold];
 	const duty = pumpDuty(loop.pump, (q) => circuitPressureDrop(circuit, loop.fittingsLossFactor, q));
 	if (!(duty.flow > 0))
-		throw new DomainError("impossible", "loop.flow", "the pump gives no flow", { flow: duty.flow });
+		throw new DomainError("impossible", "loop.flow", "the pump delivers no flow", { flow: duty.flow });
 	const weather = { flow: duty.flow, ambient, wind, pressure };
 	const supply = runLosses(loop.supply, loop, { inletTemperature: supplyTemperature, ...weather }, questions);
 	const back = runLosses(loop.return, loop, { inletTemperature: returnTemperature, ...weather }, questions);

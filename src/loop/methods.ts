@@ -11,12 +11,12 @@ import type { ColdStart } from "./cold-start.ts";
 import type { Loop, Pipe } from "./loop.ts";
 import type { LoopConditions, LoopLosses, RunLosses } from "./losses.ts";
 
-const MOST_PRANDTL = 2000; // [-] that Gnielinski's fit saw
+const MOST_PRANDTL = 2000; // [-] upper end of Gnielinski's data
 const LEAST_PECLET = 0.2; // [-] Re·Pr of the wind, Churchill & Bernstein
 const DIFFUSIVITY_OF_AIR = 2.2e-5; // [m²/s] at 20 °C, Incropera 6e, table A.4
 
-/** What the losses of a loop rest on, each with a flag where it was asked outside its published range.
- *  @param wet  whether wet lagging was asked for as well */
+/** Methods behind the losses of a loop, each with a flag where it is used outside its published range.
+ *  @param wet  whether wet insulation is evaluated too */
 export function loopMethods(
 	loop: Loop,
 	conditions: LoopConditions,
@@ -42,7 +42,7 @@ export function loopMethods(
 		{
 			name: "Film inside a straight tube",
 			...STRAIGHT_FILM,
-			outsideRange: runs.some(([, , run]) => filmStrayed(loop, run)),
+			outsideRange: runs.some(([, , run]) => filmOutsideRange(loop, run)),
 		},
 		...outsideMethods(runs[0][1], conditions),
 		...runs.flatMap(([place, pipe, run]) => pipeInsulation(place, pipe, run)),
@@ -55,7 +55,7 @@ export function loopMethods(
 	];
 }
 
-function filmStrayed({ fluid }: Loop, { regime, meanTemperature: t }: RunLosses): boolean {
+function filmOutsideRange({ fluid }: Loop, { regime, meanTemperature: t }: RunLosses): boolean {
 	const Pr = (fluid.viscosity(t) * fluid.heatCapacity(t)) / fluid.conductivity(t);
 	return regime === "transitional" || (regime === "turbulent" && Pr > MOST_PRANDTL);
 }

@@ -15,8 +15,8 @@ export function pipeSegment(pipe: Pipe, fluid: Fluid, temperature: number): Segm
 	};
 }
 
-/** Film coefficient on the inner surface of a pipe [W/m²K] at a volume flow [m³/s]; at rest that of conduction, Nu 3.66.
- *  Free convection inside the pipe is dropped: lagging outweighs either film tenfold. */
+/** Film coefficient on the inner surface of a pipe [W/m²K] at a volume flow [m³/s]; at rest that of developed laminar flow, Nu 3.66.
+ *  Free convection inside the pipe is neglected: insulation has ten times the resistance of either film. */
 export function pipeInsideFilm(pipe: Pipe, fluid: Fluid, temperature: number, flow: number): number {
 	const segment = pipeSegment(pipe, fluid, temperature);
 	const conductivity = fluid.conductivity(temperature);

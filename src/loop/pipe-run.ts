@@ -6,9 +6,9 @@ import type { Pipe } from "./loop.ts";
 import { type PipeHeatLoss, pipeHeatLoss } from "./pipe.ts";
 import { pipeInsideFilm, pipeSegment } from "./pipe-flow.ts";
 
-const OUTLET_TOLERANCE = 1e-7; // [K] so that the heat of a well-lagged metre keeps four digits
+const OUTLET_TOLERANCE = 1e-7; // [K] for four digits in the heat loss of a well-insulated metre
 
-/** What streams through a pipe and what it lies in. */
+/** Flow through a pipe, and its surroundings. */
 export interface RunConditions {
 	readonly inletTemperature: number; // [K]
 	readonly flow: number; // volume flow at the inlet, above 0 [m³/s]
@@ -21,19 +21,19 @@ export interface RunConditions {
 export interface PipeRun {
 	readonly outletTemperature: number; // [K]
 	readonly temperatureDrop: number; // [K]
-	readonly meanTemperature: number; // of both ends, at which the metre and the properties are taken [K]
-	readonly heatLoss: number; // of the whole length [W]
-	readonly loss: PipeHeatLoss; // of a metre at the mean temperature
+	readonly meanTemperature: number; // of both ends, at which loss per metre and properties are evaluated [K]
+	readonly heatLoss: number; // of the complete length [W]
+	readonly loss: PipeHeatLoss; // per metre, at the mean temperature
 	readonly insideFilm: number; // [W/m²K]
-	readonly velocity: number; // mean over the bore [m/s]
+	readonly velocity: number; // mean over the cross-section [m/s]
 	readonly Reynolds: number; // [-]
 	readonly regime: Regime;
 	readonly pressureDrop: number; // [Pa]
 }
 
-/** Steady cooling of the fluid along a pipe: T falls towards ambient as e^(−UL/ṁcp), U and properties at the mean of both ends.
- *  @param pipe,fluid  what is laid and filled     @param conditions  what streams in, and the weather
- *  Error    of the loss per metre; properties at the mean add less than 0.1 % for drops below 10 K */
+/** Steady cooling of the fluid along a pipe: T approaches ambient as e^(−UL/ṁcp), with U and properties at the mean of both ends.
+ *  @param pipe,fluid  the pipe and its fluid     @param conditions  flow at the inlet, and weather
+ *  Error    that of the loss per metre; properties at the mean add less than 0.1 % for drops below 10 K */
 export function pipeRun(pipe: Pipe, fluid: Fluid, conditions: RunConditions): PipeRun {
 	const { inletTemperature, flow, ambient, wind, pressure } = conditions;
 	const massFlow = flow * fluid.density(inletTemperature);
@@ -44,8 +44,8 @@ export function pipeRun(pipe: Pipe, fluid: Fluid, conditions: RunConditions): Pi
 		const ntu = (lossAt(mean).coefficientPerMetre * pipe.length) / (massFlow * fluid.heatCapacity(mean));
 		return (inletTemperature - ambient) * effectivenessUniform(ntu);
 	};
-	const again = (drop: number): number => dropAt(inletTemperature - drop / 2);
-	const temperatureDrop = fixedPoint(again, 0, 0, inletTemperature - ambient, OUTLET_TOLERANCE);
+	const nextDrop = (drop: number): number => dropAt(inletTemperature - drop / 2);
+	const temperatureDrop = fixedPoint(nextDrop, 0, 0, inletTemperature - ambient, OUTLET_TOLERANCE);
 	const mean = inletTemperature - temperatureDrop / 2;
 	const segment = pipeSegment(pipe, fluid, mean);
 	const Reynolds = segmentReynolds(segment, flow);

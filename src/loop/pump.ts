@@ -2,19 +2,19 @@ import { requireWithin } from "../errors.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import type { Pump } from "./loop.ts";
 
-const FLOW_TOLERANCE = 1e-6; // [-] of the set flow: finer than any flow meter
+const FLOW_TOLERANCE = 1e-6; // [-] of the set flow, finer than any flow meter
 
-/** What a pump does against a circuit while it runs. */
+/** Duty of a running pump on a circuit. */
 export interface PumpDuty {
 	readonly flow: number; // [m³/s]
-	readonly pressure: number; // it raises [Pa]
+	readonly pressure: number; // pressure rise [Pa]
 	readonly hydraulicPower: number; // flow × pressure [W]
 	readonly electricPower: number; // drawn [W]
-	readonly heatToFluid: number; // what ends up in the fluid of the closed loop [W]
-	readonly starved: number; // share of the set flow that it fails to give, 0 for none
+	readonly heatToFluid: number; // heat to the fluid of the closed loop [W]
+	readonly starved: number; // missing share of the set flow, 0 for none
 }
 
-/** How hard a pump is pressed at a flow: 1 at the first limit it meets, of head or of hydraulic power. */
+/** Load of a pump at a flow: 1 where it reaches its limit of head or of hydraulic power. */
 function load(pump: Pump, flow: number, pressure: number): number {
 	return Math.max(
 		pressure / pump.maximumPressure,
@@ -28,18 +28,19 @@ function limitedFlow(pump: Pump, pressureAt: (flow: number) => number): number {
 	return bracketedRoot(excess, 0, pump.flow, FLOW_TOLERANCE * pump.flow);
 }
 
-/** Duty of a pump on a circuit: its set flow, or as much as its hydraulic power and its head allow.
- *  Electric draw: hydraulic power plus the losses at full load, (1 − efficiency) × electricPower, taken as constant;
- *  so it is electricPower at full load and a little less at part load (common practice, no source).
- *  Heat to the fluid: all hydraulic power, since it dissipates within the closed loop, and a share of the losses.
- *  @param pump        its set flow and limits     @param pressureAt  circuit's pressure drop [Pa], rising with flow [m³/s]
- *  @returns           the duty; one evaluation of the circuit unless a limit binds */
+/** Duty of a pump on a circuit: its set flow, or the flow that hydraulic power and head allow.
+ *  Electric power: hydraulic power plus the losses at full load, (1 − efficiency) × electricPower, assumed constant;
+ *  it is electricPower at full load and slightly less at part load (common practice, no source).
+ *  Heat to the fluid: all hydraulic power, which dissipates within the closed loop, and a share of the losses.
+ *  @param pump        its set flow and limits     @param pressureAt  pressure drop of the circuit [Pa], increasing with flow [m³/s]
+ *  @returns           the duty; with one evaluation of the circuit unless a limit is reached */
 export function pumpDuty(pump: Pump, pressureAt: (flow: number) => number): PumpDuty {
 	const atSet = pressureAt(pump.flow);
 	requireWithin("loop.pressureDrop", atSet, 0, Number.MAX_VALUE);
-	const meets = atSet <= pump.maximumPressure && atSet * pump.flow <= pump.electricPower * pump.efficiency;
-	const flow = meets ? pump.flow : limitedFlow(pump, pressureAt);
-	const pressure = meets ? atSet : flow === 0 ? 0 : pressureAt(flow);
+	const unlimited =
+		atSet <= pump.maximumPressure && atSet * pump.flow <= pump.electricPower * pump.efficiency;
+	const flow = unlimited ? pump.flow : limitedFlow(pump, pressureAt);
+	const pressure = unlimited ? atSet : flow === 0 ? 0 : pressureAt(flow);
 	const hydraulicPower = flow * pressure;
 	const losses = (1 - pump.efficiency) * pump.electricPower;
 	return {
@@ -48,6 +49,6 @@ export function pumpDuty(pump: Pump, pressureAt: (flow: number) => number): Pump
 		hydraulicPower,
 		electricPower: hydraulicPower + losses,
 		heatToFluid: hydraulicPower + pump.heatToFluid * losses,
-		starved: meets ? 0 : 1 - flow / pump.flow,
+		starved: unlimited ? 0 : 1 - flow / pump.flow,
 	};
 }

@@ -3,38 +3,38 @@ import type { Pipe } from "./loop.ts";
 import { criticalRadius, insulationResistance, pipeHeatLoss, shellResistance } from "./pipe.ts";
 import type { PipeRun, RunConditions } from "./pipe-run.ts";
 
-/** The changes to the lagging whose effect is asked for. */
+/** Changes of the insulation to evaluate. */
 export interface LaggingQuestions {
-	readonly addedThicknesses: readonly number[]; // on both pipes, rising [m]
-	readonly moisture: number; // water by volume once it is wet
-	readonly coverEmittance: number; // of a weatherproof cover's outside, 0–1
+	readonly addedThicknesses: readonly number[]; // on both pipes, increasing [m]
+	readonly moisture: number; // water by volume of wet insulation
+	readonly coverEmittance: number; // of the outside of a weatherproof cover, 0–1
 }
 
-/** What a pipe loses under other lagging, against what it loses as laid [W, of the whole length]. */
+/** Heat loss of a pipe with other insulation [W, complete length]. */
 export interface LaggingAnswers {
 	readonly thicker: readonly Thicker[];
-	readonly dry: number; // with dry lagging
-	readonly wet: number; // with wet lagging
-	readonly covered: number; // with a cover: dry, and the cover's own skin
-	readonly uncovered: number; // without one, in rain: wet, and the skin washed down to the air's temperature
+	readonly dry: number; // with dry insulation
+	readonly wet: number; // with wet insulation
+	readonly covered: number; // with a cover: dry, with the emittance of the cover
+	readonly uncovered: number; // without a cover in rain: wet, with the surface at air temperature
 	readonly criticalRadius: number; // [m]
-	readonly firstMillimetre: number; // what the first millimetre of lagging saves a bare metre; below 0 it costs [W/m]
+	readonly firstMillimetre: number; // saving per metre by the first millimetre of insulation on a bare pipe; negative where the loss increases [W/m]
 }
 
 export interface Thicker {
 	readonly addedThickness: number; // [m]
 	readonly heatLoss: number; // [W]
-	readonly saved: number; // against as laid [W]
-	readonly further: number; // against the step before [W]
+	readonly saved: number; // compared with the pipe as built [W]
+	readonly further: number; // compared with the previous step [W]
 }
 
 const FIRST = 0.001; // [m]
 
-/** Heat that a metre loses while rain keeps its skin at the temperature of the air: film inside, wall and lagging alone
- *  stand in the way [W/m]. A limit that no weather passes: rain colder than the air is left out, as is the heat that
- *  vapour carries through wet open-cell lagging.
+/** Heat loss per metre while rain keeps the surface at air temperature: only inside film, wall and insulation resist
+ *  [W/m]. An upper limit for any weather, except that rain colder than the air is neglected, and so is the heat that
+ *  vapour carries through wet open-cell insulation.
  *  @param insideFilm  [W/m²K]     Check  conduction alone, tests/reference/cold-start.reference.ts */
-export function washedHeatLoss(
+export function rainHeatLoss(
 	pipe: Pipe,
 	insideFilm: number,
 	fluidTemperature: number,
@@ -48,12 +48,12 @@ export function washedHeatLoss(
 	);
 }
 
-function relagged(pipe: Pipe, changes: Partial<Insulation>): Pipe {
+function withInsulation(pipe: Pipe, changes: Partial<Insulation>): Pipe {
 	return { ...pipe, insulation: { ...pipe.insulation, ...changes } };
 }
 
-/** Critical radius of a pipe's lagging with the film on its skin as laid [m]. */
-function criticalRadiusAsLaid(pipe: Pipe, { loss, meanTemperature }: PipeRun): number {
+/** Critical radius of a pipe's insulation with the present film on its surface [m]. */
+function presentCriticalRadius(pipe: Pipe, { loss, meanTemperature }: PipeRun): number {
 	const { material, moisture, thickness } = pipe.insulation;
 	const diameter = pipe.outerDiameter + 2 * thickness;
 	const film = 1 / (Math.PI * diameter * loss.outsideResistance);
@@ -68,9 +68,9 @@ function criticalRadiusAsLaid(pipe: Pipe, { loss, meanTemperature }: PipeRun): n
 	return criticalRadius(conductivity, film);
 }
 
-/** Answers to what lagging changes.
- *  @param run       the pipe as laid     @param conditions  the same as of the run
- *  @param lossWith  loss of the whole length of a pipe laid otherwise [W] */
+/** Effects of changed insulation.
+ *  @param run       the pipe as built     @param conditions  those of the run
+ *  @param lossWith  heat loss of the complete length of a changed pipe [W] */
 export function laggingAnswers(
 	pipe: Pipe,
 	run: PipeRun,
@@ -79,24 +79,24 @@ export function laggingAnswers(
 	lossWith: (pipe: Pipe) => number,
 ): LaggingAnswers {
 	const { thickness } = pipe.insulation;
-	let before = run.heatLoss;
+	let previous = run.heatLoss;
 	const thicker = questions.addedThicknesses.map((addedThickness) => {
-		const heatLoss = lossWith(relagged(pipe, { thickness: thickness + addedThickness }));
-		const further = before - heatLoss;
-		before = heatLoss;
+		const heatLoss = lossWith(withInsulation(pipe, { thickness: thickness + addedThickness }));
+		const further = previous - heatLoss;
+		previous = heatLoss;
 		return { addedThickness, heatLoss, saved: run.heatLoss - heatLoss, further };
 	});
-	const wet = relagged(pipe, { moisture: questions.moisture });
+	const wet = withInsulation(pipe, { moisture: questions.moisture });
 	const metre = { ...conditions, fluidTemperature: run.meanTemperature, insideFilm: run.insideFilm };
-	const lossOfMetre = (lagging: number) =>
-		pipeHeatLoss(relagged(pipe, { thickness: lagging }), metre).perMetre;
+	const lossOfMetre = (insulation: number) =>
+		pipeHeatLoss(withInsulation(pipe, { thickness: insulation }), metre).perMetre;
 	return {
 		thicker,
-		dry: lossWith(relagged(pipe, { moisture: 0 })),
+		dry: lossWith(withInsulation(pipe, { moisture: 0 })),
 		wet: lossWith(wet),
-		covered: lossWith(relagged(pipe, { moisture: 0, surfaceEmittance: questions.coverEmittance })),
-		uncovered: washedHeatLoss(wet, run.insideFilm, run.meanTemperature, conditions.ambient) * pipe.length,
-		criticalRadius: criticalRadiusAsLaid(pipe, run),
+		covered: lossWith(withInsulation(pipe, { moisture: 0, surfaceEmittance: questions.coverEmittance })),
+		uncovered: rainHeatLoss(wet, run.insideFilm, run.meanTemperature, conditions.ambient) * pipe.length,
+		criticalRadius: presentCriticalRadius(pipe, run),
 		firstMillimetre: lossOfMetre(0) - lossOfMetre(FIRST),
 	};
 }

@@ -1,14 +1,14 @@
-/** Points and weights of a quadrature on the interval from 0 to 1. */
+/** Points and weights of a quadrature rule on the interval from 0 to 1. */
 export interface Quadrature {
-	readonly points: Float64Array; // [N] rising
-	readonly weights: Float64Array; // [N], their sum is 1
+	readonly points: Float64Array; // [N], increasing
+	readonly weights: Float64Array; // [N], with sum 1
 }
 
 const MOST_ITERATIONS = 100;
 
 /** Gauss–Legendre rule on [0, 1], exact for polynomials up to degree 2N − 1.
  *  The points are the roots of the Legendre polynomial P_N, found by Newton's method from Tricomi's estimate.
- *  @param count  N, at least 1     @returns the rule, good to about 1e-15
+ *  @param count  N, at least 1     @returns the rule, accurate to about 1e-15
  *  Source  Press et al., Numerical Recipes, 3rd ed., Cambridge 2007, § 4.6 (the method only) */
 export function gaussLegendre(count: number): Quadrature {
 	const points = new Float64Array(count);

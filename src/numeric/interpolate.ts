@@ -1,6 +1,6 @@
-/** Value at x on a line through points of a table (piecewise linear).
+/** Value at x of a piecewise linear function through the points of a table.
  *  @param xs [N]  abscissae, strictly increasing     @param ys [N]  ordinates
- *  @returns  y at x; beyond either end the end's value (the caller checks coverage) */
+ *  @returns  y at x; beyond either end the value at that end (the caller checks coverage) */
 export function linearInterpolation(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number {
 	const last = xs.length - 1;
 	if (!(x > xs[0]!)) return ys[0]!;

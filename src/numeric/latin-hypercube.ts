@@ -1,9 +1,9 @@
 import { normalScore } from "./normal-score.ts";
 import { uniformStream } from "./random.ts";
 
-/** Seeded Latin hypercube of normal scores: every variable is drawn once from each of as many equally likely slices as there are
- *  rows, the slices of different variables paired at random.
- *  @returns  rows of one score a variable
+/** Seeded Latin hypercube of normal scores. Each variable is divided into as many equally likely slices as there are rows and
+ *  drawn once from each; the slices of different variables are paired at random.
+ *  @returns  rows with one score per variable
  *  Source  McKay, Beckman & Conover, Technometrics 21 (1979) 239–245 */
 export function latinHypercube(seed: number, rows: number, variables: number): readonly Float64Array[] {
 	const uniform = uniformStream(seed);
@@ -11,7 +11,7 @@ export function latinHypercube(seed: number, rows: number, variables: number): r
 	for (let variable = 0; variable < variables; variable++) {
 		const slices = shuffled(rows, uniform);
 		for (let row = 0; row < rows; row++) {
-			const within = Math.max(uniform(), Number.EPSILON); // the edge of the first slice is no probability
+			const within = Math.max(uniform(), Number.EPSILON); // 0, the edge of the first slice, has no score
 			scores[row]![variable] = normalScore((slices[row]! + within) / rows);
 		}
 	}

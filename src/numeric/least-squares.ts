@@ -6,10 +6,10 @@ export interface LeastSquares {
 	readonly residualSum: number; // of squares
 }
 
-const SINGULAR = 1e-9; // [-] what is left of a unit column beside the others, squared
+const SINGULAR = 1e-9; // [-] square of the part of a unit column that is independent of the others
 
-/** Values that bring Σ valueₖ · columnₖ closest to what was observed; undefined where columns are proportional.
- *  Normal equations by Cholesky, columns scaled to unit length first. Meant for a handful of columns.
+/** Values that minimise the squared difference between Σ valueₖ · columnₖ and the observations; undefined for dependent columns.
+ *  Normal equations by Cholesky, columns scaled to unit length first. Intended for a handful of columns.
  *  @param columns  [K][N], K ≥ 1     @param observed  [N] */
 export function leastSquares(
 	columns: readonly Float64Array[],
@@ -55,10 +55,10 @@ function cholesky(matrix: readonly (readonly number[])[]): Float64Array[] | unde
 	const factor = matrix.map((row) => new Float64Array(row.length));
 	for (let i = 0; i < matrix.length; i++)
 		for (let j = 0; j <= i; j++) {
-			let rest = matrix[i]![j]!;
-			for (let k = 0; k < j; k++) rest -= factor[i]![k]! * factor[j]![k]!;
-			if (i === j && !(rest > SINGULAR)) return undefined;
-			factor[i]![j] = i === j ? Math.sqrt(rest) : rest / factor[j]![j]!;
+			let remainder = matrix[i]![j]!;
+			for (let k = 0; k < j; k++) remainder -= factor[i]![k]! * factor[j]![k]!;
+			if (i === j && !(remainder > SINGULAR)) return undefined;
+			factor[i]![j] = i === j ? Math.sqrt(remainder) : remainder / factor[j]![j]!;
 		}
 	return factor;
 }

@@ -1,10 +1,10 @@
 const GOLDEN = (3 - Math.sqrt(5)) / 2;
 
-/** Where a unimodal function is greatest between two bounds (golden-section search).
+/** Position of the maximum of a unimodal function between two bounds (golden-section search).
  *  @param f          function of one variable
  *  @param low,high   bounds of the search
  *  @param tolerance  absolute width of the last bracket, in the unit of the variable
- *  @returns          the best x seen, bounds included; for several humps, one of them
+ *  @returns          the best x evaluated, bounds included; for several maxima, one of them
  *  Source  Kiefer, Proc. Am. Math. Soc. 4 (1953) 502–506 */
 export function boundedMaximum(
 	f: (x: number) => number,

@@ -1,22 +1,22 @@
 import { normalScore } from "./normal-score.ts";
 
-/** What a score z of one input does to an answer: first·z + second·z². */
+/** Effect of the score z of one input on an answer: first·z + second·z². */
 export interface Bend {
 	readonly first: number;
 	readonly second: number;
 }
 
-/** An answer about its central value, as a sum of bends with independent normal scores. */
+/** Distribution of an answer around its central value: a sum of effects with independent normal scores. */
 export interface Spread {
 	readonly mean: number;
 	readonly deviation: number;
 	readonly skewness: number;
-	readonly excess: number; // of the kurtosis
-	readonly bent: number; // share of the variance that is not of first order
+	readonly excess: number; // excess kurtosis
+	readonly bent: number; // share of the variance from second-order effects
 }
 
-/** Mean, variance, skewness and kurtosis by the cumulants of first·z + second·z², which are exact and add up.
- *  Left out: what two inputs do together beyond the sum of what each does alone. */
+/** Mean, variance, skewness and kurtosis by the cumulants of first·z + second·z², which are exact and additive.
+ *  Neglected: interaction of two inputs. */
 export function spreadOf(central: number, bends: readonly Bend[]): Spread {
 	let mean = central;
 	let straight = 0;
@@ -44,8 +44,8 @@ export function spreadOf(central: number, bends: readonly Bend[]): Spread {
 	};
 }
 
-/** The same of the logarithm of an answer over its central value: effects that multiply add up there. Undefined where an input alone
- *  brings the answer near zero, or beyond. */
+/** The same effects on the logarithm of an answer over its central value, where multiplying effects become additive. Undefined where
+ *  one input alone brings the answer close to zero or beyond. */
 export function logarithmic(central: number, bends: readonly Bend[]): readonly Bend[] | undefined {
 	const made: Bend[] = [];
 	for (const { first, second } of bends) {
@@ -57,12 +57,12 @@ export function logarithmic(central: number, bends: readonly Bend[]): readonly B
 	return made;
 }
 
-const LEAST_LEFT = 0.7; // [-] of the central value, at a standard deviation of one input; chosen: nearer to zero, effects add up rather than multiply
+const LEAST_LEFT = 0.7; // [-] of the central value, at one standard deviation of one input; chosen: closer to zero, effects add rather than multiply
 
-/** Value that the answer stays below with a probability (Cornish & Fisher).
+/** Value that the answer does not exceed with a given probability (Cornish & Fisher).
  *  x = mean + deviation·[z + γ(z² − 1)/6 + κ(z³ − 3z)/24 − γ²(2z³ − 5z)/36]
  *  Range   skewness up to about 1
- *  Source  Cornish & Fisher, Revue de l'Institut International de Statistique 5 (1937) 307–320, as R's FactorAnalytics has it
+ *  Source  Cornish & Fisher, Revue de l'Institut International de Statistique 5 (1937) 307–320, as implemented in R's FactorAnalytics
  *  Check   gamma distribution, tests/unit/numeric/moments.test.ts */
 export function quantile({ mean, deviation, skewness, excess }: Spread, probability: number): number {
 	const z = normalScore(probability);

@@ -1,11 +1,11 @@
 import { requireWithin } from "../errors.ts";
 
-/** Standard score that a normal variable stays below with this probability.
- *  z = t − (c0 + c1 t + c2 t²)/(1 + d1 t + d2 t² + d3 t³),  t = √(−2 ln p), for p ≤ ½; the rest by symmetry
+/** Standard score that a normal variable does not exceed with a given probability.
+ *  z = t − (c0 + c1 t + c2 t²)/(1 + d1 t + d2 t² + d3 t³),  t = √(−2 ln p), for p ≤ ½; p > ½ by symmetry
  *  @param probability  p [-]     @returns z [-]
  *  Range   0 < p < 1, else DomainError out_of_range
  *  Error   |Δz| < 4.5e-4
- *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions, 1964, 26.2.23, as public copies print it
+ *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions, 1964, 26.2.23, as printed in public copies
  *  Check   five quantiles of the table, tests/unit/numeric/normal-score.test.ts */
 export function normalScore(probability: number): number {
 	requireWithin("numeric.probability", probability, Number.MIN_VALUE, 1 - Number.EPSILON / 2);

@@ -1,5 +1,5 @@
-/** Seeded stream of uniform numbers in [0, 1) (mulberry32): the same seed gives the same stream everywhere.
- *  Not for secrets. Period 2³². */
+/** Seeded stream of uniform numbers in [0, 1) (mulberry32): the same seed gives the same stream on every platform.
+ *  Not for cryptography. Period 2³². */
 export function uniformStream(seed: number): () => number {
 	let state = seed >>> 0;
 	return () => {

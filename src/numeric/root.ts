@@ -4,7 +4,7 @@ const MOST_ITERATIONS = 200;
 
 /** Root of a continuous function between two points of opposite sign (Brent's method).
  *  @param f          function of one variable
- *  @param low,high   bracket; f must change sign on it, else DomainError no_convergence
+ *  @param low,high   bracket; f must have opposite signs at its ends, else DomainError no_convergence
  *  @param tolerance  absolute width of the last bracket, in the unit of the variable
  *  @returns          x with a sign change of f within ± tolerance
  *  Source  Brent, Algorithms for Minimization without Derivatives, Prentice-Hall 1973, ch. 4 */

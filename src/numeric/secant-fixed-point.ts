@@ -1,15 +1,15 @@
 const MOST_STEPS = 8;
 
-/** What a function that is to be mapped to itself makes of a guess: the next one, and whatever else was found on the way. */
+/** One evaluation of a fixed-point function: its value, the next guess, and any other result of the evaluation. */
 export interface Pass {
 	readonly next: number;
 }
 
-/** Fixed point x = next(x) by the secant method, for functions that hardly depend on x.
- *  @param pass       undefined where the function has no value     @param start  first guess; the second is next(start)
- *  @param tolerance  most that next(x) and x may differ, in the unit of the variable
- *  @returns  the pass whose `next` is the fixed point, or undefined where eight steps do not converge or the function is not finite: the
- *            caller then brackets the root */
+/** Fixed point x = next(x) by the secant method, for functions that depend only weakly on x.
+ *  @param pass       undefined where the function is not defined     @param start  first guess; the second is next(start)
+ *  @param tolerance  greatest difference of next(x) and x, in the unit of the variable
+ *  @returns  the evaluation at the fixed point, or undefined where eight steps do not converge or the function is not finite;
+ *            the caller then brackets the root */
 export function secantFixedPoint<P extends Pass>(
 	pass: (x: number) => P | undefined,
 	start: number,

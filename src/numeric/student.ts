@@ -2,11 +2,11 @@ import { requireWithin } from "../errors.ts";
 
 const Z = 1.959963984540054; // standard normal at 0.975; Abramowitz & Stegun, table 26.5
 
-/** Student's t that leaves 2.5 % above it, so that ± t standard errors are a 95 % interval.
+/** 97.5 % quantile of Student's t distribution: ± t standard errors are a 95 % interval.
  *  t = z + g₁(z)/ν + g₂(z)/ν² + g₃(z)/ν³ + g₄(z)/ν⁴
  *  @param freedom  ν, degrees of freedom [-]     @returns t [-]
  *  Range   ν ≥ 3, else DomainError out_of_range
- *  Error   0.15 % at ν = 3, less beyond
+ *  Error   0.15 % at ν = 3, less above
  *  Source  Abramowitz & Stegun, Handbook of Mathematical Functions (1964), 26.7.5
  *  Check   ν 3, 10, 30, 120 → 3.182, 2.228, 2.042, 1.980   tests/reference/test-run.reference.ts */
 export function studentQuantile(freedom: number): number {

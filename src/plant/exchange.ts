@@ -33,8 +33,8 @@ export interface Drive {
 export interface Exchange {
 	readonly drive: Drive;
 	readonly coefficients: LoopCoefficients;
-	readonly supplySurface: number; // of the lagging [K]
-	readonly returnSurface: number; // of the lagging [K]
+	readonly supplySurface: number; // of the insulation [K]
+	readonly returnSurface: number; // of the insulation [K]
 }
 
 const AT_REST: Drive = { flow: 0, electricPower: 0 };

@@ -2,7 +2,7 @@
 export interface ModelFactors {
 	readonly receiverConvection: number; // heat the absorber, or its cover, gives the air by convection
 	readonly coilFilm: number; // film coefficient inside the coil
-	readonly laggingLoss: number; // heat through the lagging of pipes and receiver, gaps and supports included
+	readonly laggingLoss: number; // heat through the insulation of pipes and receiver, gaps and supports included
 	readonly tankLoss: number; // heat through the tank's shell
 }
 

@@ -10,9 +10,9 @@ export interface PlantState {
 	readonly tank: TankState;
 	readonly control: ControlState;
 	readonly wall: number; // of the receiver [K]
-	readonly supplySurface: number; // of the supply pipe's lagging [K]
-	readonly returnSurface: number; // of the return pipe's lagging [K]
-	readonly shellSurface: number; // of the tank's lagging [K]
+	readonly supplySurface: number; // of the supply pipe's insulation [K]
+	readonly returnSurface: number; // of the return pipe's insulation [K]
+	readonly shellSurface: number; // of the tank's insulation [K]
 }
 
 /** A plant after a night: loop at the air's temperature but for the coil, which has that of the water around it; tank as

@@ -9,7 +9,7 @@ import type { ReceiverSurroundings } from "./balance.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { totalReceiverLoss } from "./loss-paths.ts";
 import { receiverLosses } from "./losses.ts";
-import { receiverMethods, stretchedByAny } from "./methods.ts";
+import { outsideRangeInAny, receiverMethods } from "./methods.ts";
 import { proportionedReceiver } from "./proportions.ts";
 import type { TubeReceiver } from "./receiver.ts";
 
@@ -19,21 +19,21 @@ export interface ApertureSetting extends ReceiverSurroundings {
 	readonly fluidTemperature: number; // mean of the fluid in the receiver [K]
 }
 
-/** What one aperture of the receiver takes and loses. */
+/** Heat absorbed and lost with one aperture of the receiver. */
 export interface ApertureTrade {
 	readonly interceptFactor: number;
 	readonly spilled: number; // reflected light that misses the aperture [W]
 	readonly absorbed: number; // [W]
-	readonly lost: number; // by all paths [W]
+	readonly lost: number; // through all paths [W]
 	readonly net: number; // absorbed less lost [W]; negative where the receiver cools the fluid
 }
 
-const WALL_OVER_FLUID = 15; // [K] assumed of the absorber; common practice, no source. 15 K more moves the best aperture by 1–2 %
+const WALL_OVER_FLUID = 15; // [K] of the absorber, assumed; common practice, no source. 15 K more changes the best aperture by 1–2 %
 
-/** Light caught against heat lost by a receiver with this aperture and all else in proportion to it.
- *  @param receiver          its surfaces, tube and lagging; its size is set here by `proportionedReceiver`
- *  @returns  a function of the aperture's diameter [m]: the mirror's spots are worked out once for all of them
- *  Assumes  the absorber 15 K over the fluid whatever the size: a full balance would need the flow and move little */
+/** Light absorbed and heat lost by a receiver with a given aperture and proportions that follow from it.
+ *  @param receiver          its surfaces, tube and insulation; its size follows from `proportionedReceiver`
+ *  @returns  a function of the aperture's diameter [m]: the spots of the mirror are computed once for all diameters
+ *  Assumes  the absorber is 15 K above the fluid for every size: a full balance would need the flow and change the result little */
 export function apertureTrade(
 	dish: Dish,
 	receiver: TubeReceiver,
@@ -42,7 +42,7 @@ export function apertureTrade(
 	const spots = dishSpots(dish);
 	const reflected = setting.power * reflectedShare(dish);
 	const cone = lightCone(dish);
-	const state = atWork(setting);
+	const state = workingConditions(setting);
 	return (apertureDiameter) => {
 		const sized = proportionedReceiver(receiver, apertureDiameter);
 		const intercept = shareWithin(spots, apertureDiameter / 2);
@@ -58,11 +58,11 @@ export function apertureTrade(
 	};
 }
 
-function atWork(setting: ApertureSetting): ReceiverConditions {
+function workingConditions(setting: ApertureSetting): ReceiverConditions {
 	return { ...setting, wallTemperature: setting.fluidTemperature + WALL_OVER_FLUID };
 }
 
-/** What a comparison of these apertures rests on; the smallest and the largest of them are enough.
+/** Methods behind a comparison of apertures; the smallest and the largest are sufficient.
  *  @param diameters  [m] */
 export function tradeMethods(
 	dish: Dish,
@@ -70,9 +70,9 @@ export function tradeMethods(
 	setting: ApertureSetting,
 	diameters: readonly [number, ...(readonly number[])],
 ): readonly Method[] {
-	const state = atWork(setting);
+	const state = workingConditions(setting);
 	return [
 		...dishMethods(dish),
-		...stretchedByAny(diameters.map((d) => receiverMethods(proportionedReceiver(receiver, d), [state]))),
+		...outsideRangeInAny(diameters.map((d) => receiverMethods(proportionedReceiver(receiver, d), [state]))),
 	];
 }

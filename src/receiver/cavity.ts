@@ -8,28 +8,28 @@ import { laggedShell, laggingLoss } from "./lagging.ts";
 import type { ReceiverLosses } from "./loss-paths.ts";
 import type { CavityReceiver } from "./receiver.ts";
 
-/** Inner wall that is wound with tube: the cylinder and its back, without the ring around the aperture [m²]. */
+/** Inner wall covered by the tube: cylinder and back, without the ring around the aperture [m²]. */
 export function cavityWallArea(receiver: CavityReceiver): number {
 	return Math.PI * receiver.innerDiameter * (receiver.depth + receiver.innerDiameter / 4);
 }
 
-/** Emittance that a cavity's aperture has for its wall's, and its absorptance for what comes evenly from all sides: light is reflected
- *  about inside. A dish's light strikes some parts of the wall first: see `hollowAbsorptance`.
+/** Effective emittance of the aperture of a cavity, and its absorptance for diffuse light, both increased by reflections inside.
+ *  The light of a dish strikes some parts of the wall first: see `hollowAbsorptance`.
  *  a_eff = a/[a + (1 − a)·A_aperture/A_wall]
  *  @param surface    a of the wall [-]
- *  @param areaRatio  aperture over wall [-]     @returns a_eff, more than a [-]
+ *  @param areaRatio  aperture over wall [-]     @returns a_eff, greater than a [-]
  *  Range   grey diffuse wall, one temperature, areaRatio ≤ 1
- *  Error   none given; a wall that mirrors departs by a per cent or two
+ *  Error   none given; a specular wall differs by 1–2 %
  *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, cavity receivers (formula from memory)
  *  Check   a 0.90 and 0.85 at four ratios   tests/reference/receiver.reference.ts */
 export function effectiveCavityAbsorptance(surface: number, areaRatio: number): number {
 	return surface / (surface + (1 - surface) * areaRatio);
 }
 
-/** What a cavity loses [W].
- *  Radiation through the aperture with the effective emittance, to a dish and surroundings at air temperature (the sky
- *  is behind the receiver). Convection: Stine & McDonald, and Ma for the wind, added. Conduction: wall and back
- *  through the lagging. A wall colder than the air gains by the same coefficients. */
+/** Heat losses of a cavity [W].
+ *  Radiation through the aperture with the effective emittance, to dish and surroundings at air temperature (the sky
+ *  is behind the receiver). Convection: sum of Stine & McDonald and, for wind, Ma. Conduction: wall and back
+ *  through the insulation. A wall colder than the air gains heat with the same coefficients. */
 export function cavityLosses(receiver: CavityReceiver, conditions: ReceiverConditions): ReceiverLosses {
 	const { wallTemperature, ambient } = conditions;
 	const { apertureDiameter, innerDiameter, depth, tube, insulation } = receiver;
@@ -51,7 +51,7 @@ export function cavityLosses(receiver: CavityReceiver, conditions: ReceiverCondi
 	};
 }
 
-/** Coefficient of free convection on the whole inner wall by Stine & McDonald [W/m²K]. */
+/** Coefficient of free convection on the complete inner wall by Stine & McDonald [W/m²K]. */
 export function cavityFreeCoefficient(receiver: CavityReceiver, conditions: ReceiverConditions): number {
 	const { wallTemperature, ambient, pressure, altitude } = conditions;
 	const length = (receiver.innerDiameter + receiver.depth) / 2;
@@ -66,7 +66,7 @@ export function cavityFreeCoefficient(receiver: CavityReceiver, conditions: Rece
 	return (Nu * film.conductivity) / length;
 }
 
-/** The same by Koenig & Marvin [W/m²K], for the spread between models. */
+/** The same by Koenig & Marvin [W/m²K], for the difference between models. */
 export function cavityFreeCoefficientKoenigMarvin(
 	receiver: CavityReceiver,
 	conditions: ReceiverConditions,
@@ -84,7 +84,7 @@ export function cavityFreeCoefficientKoenigMarvin(
 	return (Nu * reference.conductivity) / length;
 }
 
-/** Heat that wind and buoyancy carry out of a cavity when buoyancy goes by Koenig & Marvin [W]; `cavityLosses` has it by
+/** Convective loss of a cavity by wind and buoyancy with Koenig & Marvin [W]; `cavityLosses` uses
  *  Stine & McDonald. */
 export function cavityConvectedKoenigMarvin(
 	receiver: CavityReceiver,

@@ -1,8 +1,8 @@
-/** What surrounds a receiver, and how hot its absorber is. */
+/** Surroundings of a receiver and temperature of its absorber. */
 export interface ReceiverConditions {
-	readonly wallTemperature: number; // of the absorber, mean [K]; of an efficiency line the leaving fluid's
-	readonly ambient: number; // air temperature, and that of what the receiver sees [K]
+	readonly wallTemperature: number; // of the absorber, mean [K]; for an efficiency line that of the leaving fluid
+	readonly ambient: number; // temperature of the air and of the radiative surroundings [K]
 	readonly wind: number; // [m/s]
 	readonly pressure: number; // of the air [Pa]
-	readonly altitude: number; // of the sun: how far the receiver, facing the dish, looks down [rad], 0 to π/2
+	readonly altitude: number; // of the sun; angle by which the receiver faces below the horizontal [rad], 0 to π/2
 }

@@ -5,16 +5,16 @@ import { nusseltFlatPlate } from "../heat/plate-flow.ts";
 import { cube } from "../numeric/power.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 
-/** Convection from a round face that looks at the dish, wind and buoyancy together [W/m²K].
- *  Buoyancy: an upright plate under the share g·cos θ of gravity, a level one facing down under the rest, their cubes added;
- *  θ = 0 is the upright plate alone, θ = π/2 the level one. Wind: along a flat plate. Both: (a³ + b³)^⅓.
+/** Convection from a round face towards the dish, wind and buoyancy combined [W/m²K].
+ *  Buoyancy: sum of cubes of an upright plate under the component g·cos θ of gravity and a level one facing down under the other;
+ *  θ = 0 is the upright plate alone, θ = π/2 the level one. Wind: along a flat plate. Combined: (a³ + b³)^⅓.
  *  @param diameter          of the face [m]
- *  @param tilt              θ, how far it looks down: the sun's altitude [rad], 0 to π/2
- *  @param surface,ambient   [K]; a face colder than the air sheds cold air downward as a hot one facing up sheds warm
+ *  @param tilt              θ, angle below the horizontal: the altitude of the sun [rad], 0 to π/2
+ *  @param surface,ambient   [K]; a face colder than the air, facing down, corresponds to a hot one facing up
  *  @param wind,pressure     [m/s], [Pa]
- *  Assumes  open to the wind, though the dish may shelter it; the coil's grooves left out
- *  Error    15–20 % as its correlations
- *  Source   the correlations' in src/heat; the sum of cubes Churchill, AIChE J. 23 (1977) 10–16; the split by tilt is ours */
+ *  Assumes  exposed to the wind, although the dish may shelter it; a smooth face instead of the grooves of the coil
+ *  Error    15–20 %, that of its correlations
+ *  Source   correlations: see src/heat; sum of cubes: Churchill, AIChE J. 23 (1977) 10–16; the split by tilt is an assumption */
 export function facingDiscCoefficient(
 	diameter: number,
 	tilt: number,
@@ -25,7 +25,7 @@ export function facingDiscCoefficient(
 ): number {
 	const film = air((surface + ambient) / 2, pressure);
 	const viscosity = film.kinematicViscosity;
-	const chord = (Math.PI / 4) * diameter; // mean height, and mean way of the wind
+	const chord = (Math.PI / 4) * diameter; // mean height, and mean path of the wind
 	const width = diameter / 4; // area over perimeter
 	const buoyancy =
 		(GRAVITY * film.expansion * Math.abs(surface - ambient) * film.prandtl) / (viscosity * viscosity);
@@ -38,11 +38,11 @@ export function facingDiscCoefficient(
 	return film.conductivity * Math.cbrt(cube(upright) + cube(level) + cube(forced));
 }
 
-const FACE_DOWN = [1e5, 1e10] as const; // [-] Rayleigh numbers of McAdams's hot face looking down, Incropera 6e, eq. 9.32
-const FACE_UP = [1e4, 1e11] as const; // [-] of his hot face looking up, eq. 9.30, 9.31
+const FACE_DOWN = [1e5, 1e10] as const; // [-] Rayleigh numbers of McAdams's hot face that faces down, Incropera 6e, eq. 9.32
+const FACE_UP = [1e4, 1e11] as const; // [-] of the hot face that faces up, eq. 9.30, 9.31
 
-/** Whether `facingDiscCoefficient` is asked beyond what was published. Plates in the wind and upright ones have no lower end;
- *  a level one counts where the disc looks down at all. */
+/** Whether `facingDiscCoefficient` is used outside its published range. Plates in wind and upright plates have no lower limit;
+ *  the level plate counts wherever the disc faces below the horizontal. */
 export function facingDiscOutsideRange(diameter: number, state: ReceiverConditions): boolean {
 	const { wallTemperature, ambient, pressure, altitude } = state;
 	if (wallTemperature === ambient || altitude === 0) return false;

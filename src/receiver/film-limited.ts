@@ -5,17 +5,17 @@ import { absorberWidth } from "./narrowest.ts";
 import { receiverOfWidth } from "./proportions.ts";
 import type { TubeReceiver } from "./receiver.ts";
 
-const MOST_GROWTH = 30; // times the size it came with; common practice, no source
-const GROWTH = 1.5; // from one size tried to the next, so that no film is asked far beyond what it was measured on
+const MOST_GROWTH = 30; // times the original size; common practice, no source
+const GROWTH = 1.5; // ratio of successive trial sizes, small enough to keep the film near its measured range
 const TOLERANCE = 1e-4; // [m]
 
-/** The receiver grown until its fluid's mean film keeps below a limit: of a cavity the hollow, of a flat spiral the disc, each with the tube
- *  that covers it. One that keeps below it already stays as it is.
- *  @param receiver   as proportioned     @param operation  the hardest duty it must bear: full sun on a cold, resting fluid
+/** The receiver enlarged until the mean film temperature of its fluid is below a limit: the interior of a cavity or the disc of a flat spiral,
+ *  with the tube that covers it. A receiver that is below the limit already is returned unchanged.
+ *  @param receiver   with its proportions     @param operation  the most severe case: full sun on cold fluid at rest
  *  @param filmLimit  [K]
- *  Range   DomainError impossible where thirty times the size is not enough
- *  Assumes what is absorbed does not change with the size, a wider disc catches a little more; and that it is spread evenly. On a disc
- *  in a focus it falls on a spot that no growth widens: there the film of the inner turns is not limited */
+ *  Range   DomainError impossible where thirty times the size is not sufficient
+ *  Assumes that the absorbed light does not change with size (a wider disc absorbs slightly more) and is evenly distributed. On a disc
+ *  in a focus it forms a spot of fixed size, so the film of the inner turns is not limited */
 export function filmLimitedReceiver<R extends TubeReceiver>(
 	receiver: R,
 	operation: ReceiverOperation,
@@ -27,8 +27,8 @@ export function filmLimitedReceiver(
 	filmLimit: number,
 ): TubeReceiver {
 	const size = absorberWidth(receiver);
-	const grown = (to: number): TubeReceiver => receiverOfWidth(receiver, to);
-	const excess = (to: number): number => receiverBalance(grown(to), operation).filmTemperature - filmLimit;
+	const enlarged = (to: number): TubeReceiver => receiverOfWidth(receiver, to);
+	const excess = (to: number): number => receiverBalance(enlarged(to), operation).filmTemperature - filmLimit;
 	if (receiverBalance(receiver, operation).filmTemperature <= filmLimit) return receiver;
 	let small = size;
 	let large = size * GROWTH;
@@ -37,7 +37,7 @@ export function filmLimitedReceiver(
 			throw new DomainError(
 				"impossible",
 				"receiver.film",
-				"no receiver of this tube keeps the fluid's film below its limit",
+				"no receiver with this tube keeps the film of the fluid below its limit",
 				{
 					filmLimit,
 					largest: large,
@@ -46,5 +46,5 @@ export function filmLimitedReceiver(
 		small = large;
 		large *= GROWTH;
 	}
-	return grown(bracketedRoot(excess, small, large, TOLERANCE));
+	return enlarged(bracketedRoot(excess, small, large, TOLERANCE));
 }

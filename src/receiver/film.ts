@@ -4,8 +4,8 @@ import { hasTube, type Receiver, type TubeReceiver } from "./receiver.ts";
 
 const COPPER_HEAT_CAPACITY = 8933 * 385; // [J/m³K] ± 1 %, Incropera & DeWitt 6e, Table A.1, pure copper at 300 K
 
-/** Diameter, centre to centre, that the receiver's tube is wound to [m]: around the hollow, or the mean of a flat spiral's
- *  turns weighted by their length, ⅔ of the outer one (exact for turns that touch). */
+/** Winding diameter of the receiver's tube, centre to centre [m]: around the interior of a cavity, or the mean of a flat spiral's
+ *  turns weighted by length, ⅔ of the outer diameter (exact for touching turns). */
 export function woundDiameter(receiver: TubeReceiver): number {
 	switch (receiver.kind) {
 		case "cavity":
@@ -20,9 +20,9 @@ export function woundDiameter(receiver: TubeReceiver): number {
 
 /** Conductance h·A from the receiver's tube to the fluid in it [W/K].
  *  @param fluid,temperature  the fluid at its mean temperature [K]
- *  @param flow               [m³/s]; at rest the fluid still conducts, as developed laminar flow does: Nu 3.66
- *  Assumes  the tube's whole inside at one temperature: copper spreads the heat of the lit side around (to a few kelvin)
- *  Error    of `nusseltHelical`; the wall's own viscosity and the copper's resistance (< 0.01 K at 1 kW) are left out */
+ *  @param flow               [m³/s]; at rest the value of developed laminar flow: Nu 3.66
+ *  Assumes  a uniform temperature around the inside of the tube: copper conducts the heat of the lit side around it (within a few kelvins)
+ *  Error    that of `nusseltHelical`; viscosity at the wall and the resistance of the copper (< 0.01 K at 1 kW) are neglected */
 export function receiverFilmConductance(
 	receiver: TubeReceiver,
 	fluid: Fluid,
@@ -36,7 +36,7 @@ export function receiverFilmConductance(
 	return Math.PI * length * conductivity * nusseltHelical(Re, Pr, innerDiameter / woundDiameter(receiver));
 }
 
-/** Whether the film in the receiver's tube is asked beyond what was measured; see `helicalOutsideRange`. */
+/** Whether the film in the receiver's tube is outside the measured range; see `helicalOutsideRange`. */
 export function receiverFilmOutsideRange(
 	receiver: TubeReceiver,
 	fluid: Fluid,
@@ -54,8 +54,8 @@ function reynolds(diameter: number, fluid: Fluid, temperature: number, flow: num
 	return (4 * flow * fluid.density(temperature)) / (Math.PI * diameter * fluid.viscosity(temperature));
 }
 
-/** Heat that the receiver holds per kelvin [J/K]: its copper tube and the fluid in it; the lagging, which follows late and
- *  only in part, is left out. An efficiency line states its own. */
+/** Heat capacity of the receiver [J/K]: its copper tube and the fluid in it. The insulation, which follows slowly and
+ *  only partly, is neglected. For an efficiency line it is an input. */
 export function receiverHeldHeatCapacity(receiver: Receiver, fluid: Fluid, temperature: number): number {
 	if (!hasTube(receiver)) return receiver.heldHeatCapacity;
 	const { innerDiameter, outerDiameter, length } = receiver.tube;

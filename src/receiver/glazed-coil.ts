@@ -13,15 +13,15 @@ const GLASS_EMITTANCE = 0.88; // [-] ± 0.04, window glass, Duffie & Beckman (va
 const LEAST_ASPECT = 5; // [-] of the gap, ElSherbiny et al. 1982 (value from memory)
 const MOST_ASPECT = 110; // [-] idem
 const MOST_RAYLEIGH = 1e7; // [-] idem
-const FIRST_SHARE = 0.35; // of the difference that lies outside the pane, first guess; common practice, no source
-const PASSES = 3; // then within 0.2 % of the converged loss (tests/unit/receiver/coils.test.ts)
+const FIRST_SHARE = 0.35; // of the temperature difference outside the pane, first guess; common practice, no source
+const PASSES = 3; // enough for 0.2 % of the converged loss (tests/unit/receiver/coils.test.ts)
 
-/** Nusselt number of the air between a hot plate and a pane below it or beside it.
+/** Nusselt number of the air between a hot plate and a pane below or beside it.
  *  upright  Nu = max{0.0605 Ra^⅓; [1 + (0.104 Ra^0.293/(1 + (6310/Ra)^1.36))³]^⅓; 0.242 (Ra/A)^0.272}
- *  tilted, hot side above   1 + (Nu_upright − 1)·cos θ, to still air at θ = π/2
+ *  tilted, hot side above   1 + (Nu_upright − 1)·cos θ, which is 1, still air, at θ = π/2
  *  @param Ra      Rayleigh number on the gap [-]
  *  @param aspect  A, height over gap [-]
- *  @param tilt    θ, 0 upright, π/2 hot side straight above [rad]     @returns Nu on the gap, at least 1 [-]
+ *  @param tilt    θ, 0 upright, π/2 with the hot side above [rad]     @returns Nu on the gap, at least 1 [-]
  *  Range   Ra to 10⁷, A 5–110
  *  Error   ± 9 % upright (from memory)
  *  Source  ElSherbiny, Raithby & Hollands, J. Heat Transfer 104 (1982) 96–102; Arnold, Catton & Edwards,
@@ -37,10 +37,10 @@ export function nusseltGap(Ra: number, aspect: number, tilt: number): number {
 	return 1 + (upright - 1) * Math.cos(tilt);
 }
 
-/** What a flat spiral behind a pane loses [W].
- *  Pane of one temperature, in balance between the gap (convection and radiation) and the outside (wind, buoyancy and
- *  radiation to surroundings at air temperature); it is taken to soak up no sun. Split into radiated and convected where
- *  the heat leaves the pane. Conduction through the lagging behind. */
+/** Heat losses of a flat spiral behind a pane [W].
+ *  The pane has a uniform temperature, in balance between the gap (convection and radiation) and the outside (wind, buoyancy and
+ *  radiation to surroundings at air temperature); its absorption of sunlight is neglected. Radiated and convected heat are those
+ *  that leave the pane. Conduction through the insulation behind the coil. */
 export function glazedCoilLosses(
 	receiver: GlazedCoilReceiver,
 	conditions: ReceiverConditions,
@@ -81,7 +81,7 @@ function gapCoefficient(
 	const gap = receiver.coverGap;
 	const between = air((wallTemperature + pane) / 2, pressure);
 	const Nu = nusseltGap(gapRayleigh(gap, wallTemperature, pane, between), gapAspect(receiver), tilt);
-	const exchange = 1 / (1 / receiver.emittance + 1 / GLASS_EMITTANCE - 1); // two wide parallel plates
+	const exchange = 1 / (1 / receiver.emittance + 1 / GLASS_EMITTANCE - 1); // two large parallel plates
 	return (Nu * between.conductivity) / gap + radiativeCoefficient(exchange, wallTemperature, pane);
 }
 
@@ -93,12 +93,12 @@ function gapRayleigh(gap: number, wallTemperature: number, pane: number, between
 	);
 }
 
-/** Height over gap, the disc taken as high as its mean chord. */
+/** Height over gap, with the mean chord of the disc as its height. */
 function gapAspect({ apertureDiameter, coverGap }: GlazedCoilReceiver): number {
 	return ((Math.PI / 4) * apertureDiameter) / coverGap;
 }
 
-/** Whether `nusseltGap` is asked beyond its range: flat or deep gaps, and wide ones, these judged with a pane as cold as the air. */
+/** Whether `nusseltGap` is used outside its range: aspect ratio, or Rayleigh number with a pane as cold as the air. */
 export function gapOutsideRange(receiver: GlazedCoilReceiver, conditions: ReceiverConditions): boolean {
 	const { wallTemperature, ambient, pressure } = conditions;
 	const aspect = gapAspect(receiver);

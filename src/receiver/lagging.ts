@@ -3,18 +3,18 @@ import { cylinderFilm } from "../heat/outer-film.ts";
 import { radiativeCoefficient } from "../heat/radiation.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 
-/** A lagged shell: what its shape makes of a layer of unit conductivity. */
+/** An insulated shell. */
 export interface LaggedShell {
-	readonly shapeResistance: number; // of the layer times its conductivity [1/m], 0 for no layer
+	readonly shapeResistance: number; // resistance of the layer times its conductivity [1/m], 0 for no layer
 	readonly outerArea: number; // [m²]
 	readonly outerDiameter: number; // [m]
 }
 
-const PASSES = 2; // then within 1.1 % of the converged loss to walls of 600 K, 3.5 % at 800 K (tests/unit/receiver/lagging.test.ts)
+const PASSES = 2; // enough for 1.1 % of the converged loss up to walls of 600 K, 3.5 % at 800 K (tests/unit/receiver/lagging.test.ts)
 
 /** Shell around a cylinder closed by a disc at one end, open at the other.
- *  Wall: 2π·L/ln(ro/ri). Disc: heat spreads from its inner to its outer radius, as through a frustum: π·ri·ro/t.
- *  @param radius,length  of what is lagged [m]; length 0 leaves the disc alone     @param thickness  [m] */
+ *  Wall: 2π·L/ln(ro/ri). Disc: heat spreads from the inner to the outer radius, as in a frustum: π·ri·ro/t.
+ *  @param radius,length  of the insulated body [m]; length 0 for the disc alone     @param thickness  [m] */
 export function laggedShell(radius: number, length: number, thickness: number): LaggedShell {
 	const outer = radius + thickness;
 	const wall = (2 * Math.PI * length) / Math.log1p(thickness / radius);
@@ -26,12 +26,12 @@ export function laggedShell(radius: number, length: number, thickness: number): 
 	};
 }
 
-/** Heat that leaves through the lagging to air and surroundings [W], a gain where the wall is colder than the air.
+/** Heat loss through the insulation to air and surroundings [W], negative where the wall is colder than the air.
  *  @param shell,insulation  the layer
  *  @param conditions        wall under the layer, air and wind
- *  Assumes  one surface temperature; the film of a cylinder of the shell's diameter everywhere, the disc included;
+ *  Assumes  a uniform surface temperature; the film of a cylinder of the shell's diameter, also on the disc;
  *           radiation to surroundings at air temperature
- *  Error    of the iteration 1.1 % to walls of 600 K, 3.5 % at 800 K behind 5 mm; of the layer's conductivity about 8 % between products */
+ *  Error    of the iteration 1.1 % up to walls of 600 K, 3.5 % at 800 K behind 5 mm; of the conductivity about 8 % between products */
 export function laggingLoss(
 	shell: LaggedShell,
 	insulation: Insulation,
@@ -62,7 +62,7 @@ export function laggingLoss(
 	return difference / (layer + film);
 }
 
-/** Where the passes start [W/m²K]: 2.8 + 3 v of Watmuff, Charters & Proctor 1977 (quoted in a public copy), and radiation at air temperature. */
+/** Initial guess of the film [W/m²K]: 2.8 + 3 v of Watmuff, Charters & Proctor 1977 (quoted in a public copy), and radiation at air temperature. */
 function firstFilm(emittance: number, ambient: number, wind: number): number {
 	return 2.8 + 3 * wind + radiativeCoefficient(emittance, ambient, ambient);
 }

@@ -6,8 +6,8 @@ import type { ReceiverLosses } from "./loss-paths.ts";
 import { openCoilLosses } from "./open-coil.ts";
 import type { Receiver } from "./receiver.ts";
 
-/** What a receiver of any kind loses under these conditions [W]: continuous in all of them, zero where wall and air are alike.
- *  An efficiency line loses lossCoefficient·(wallTemperature − ambient), its `wallTemperature` being the leaving fluid's.
+/** Heat losses of a receiver of any kind [W]: continuous in all conditions, zero for equal temperatures of wall and air.
+ *  An efficiency line loses lossCoefficient·(wallTemperature − ambient), where `wallTemperature` is that of the leaving fluid.
  *  Range   wall 1–10 000 K, wind 0–100 m/s, altitude 0 to π/2, else DomainError out_of_range */
 export function receiverLosses(receiver: Receiver, conditions: ReceiverConditions): ReceiverLosses {
 	requireWithin("receiver.wallTemperature", conditions.wallTemperature, 1, 10_000);

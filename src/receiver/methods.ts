@@ -6,21 +6,21 @@ import { facingDiscOutsideRange } from "./facing-disc.ts";
 import { gapOutsideRange } from "./glazed-coil.ts";
 import { type CavityReceiver, hasTube, type Receiver, type TubeReceiver } from "./receiver.ts";
 
-const CAVITY_DATA = [400 + ICE_POINT, 700 + ICE_POINT] as const; // [K] walls that Stine & McDonald measured (value from memory)
-const WIDEST_OPENING = 1; // [-] of their average inner dimension
-const STRONGEST_WIND = 9; // [m/s] that Ma measured (value from memory)
+const CAVITY_DATA = [400 + ICE_POINT, 700 + ICE_POINT] as const; // [K] wall temperatures measured by Stine & McDonald (value from memory)
+const WIDEST_OPENING = 1; // [-] aperture over average inner dimension, Stine & McDonald
+const STRONGEST_WIND = 9; // [m/s] greatest wind measured by Ma (value from memory)
 
-/** What a receiver's losses rest on, and whether any of the states it was asked for stretches that.
- *  @param states  one or more, those farthest out among them */
+/** Methods behind the losses of a receiver, each with a flag where one of its states is outside the range.
+ *  @param states  one or more, including the extreme ones */
 export function receiverMethods(
 	receiver: Receiver,
 	states: readonly [ReceiverConditions, ...ReceiverConditions[]],
 ): readonly Method[] {
-	return stretchedByAny(states.map((state) => methodsAt(receiver, state)));
+	return outsideRangeInAny(states.map((state) => methodsAt(receiver, state)));
 }
 
-/** The same methods asked several times over, each outside its range where it was so once. */
-export function stretchedByAny(each: readonly (readonly Method[])[]): readonly Method[] {
+/** The same methods in several states, each with a flag where one of the states is outside its range. */
+export function outsideRangeInAny(each: readonly (readonly Method[])[]): readonly Method[] {
 	return each[0]!.map((method, i) => ({
 		...method,
 		outsideRange: each.some((methods) => methods[i]!.outsideRange),

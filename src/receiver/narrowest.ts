@@ -1,10 +1,10 @@
 import type { TubeReceiver } from "./receiver.ts";
 
-const NARROWEST_HELIX = 2; // [-] bores: tighter a tube can hardly be wound, and its film is not known; as `criticalReynoldsHelical` has it
-const OUTER_OVER_MEAN = 1.5; // [-] of a flat spiral, as `woundDiameter` has it
+const NARROWEST_HELIX = 2; // [-] inner diameters: a tube can hardly be wound tighter, and its film is unknown; as in `criticalReynoldsHelical`
+const OUTER_OVER_MEAN = 1.5; // [-] of a flat spiral, as in `woundDiameter`
 
-/** Narrowest absorber that the receiver's tube can be wound to [m]: of a flat spiral the disc, of a cavity the hollow. It turns
- *  the bound of the film's model on bore over helix round. */
+/** Narrowest absorber that the receiver's tube can be wound to [m]: diameter of a flat spiral, inner diameter of a cavity. It follows
+ *  from the greatest ratio of tube to helix diameter in the film model. */
 export function narrowestAbsorber(receiver: Pick<TubeReceiver, "kind" | "tube">): number {
 	const { innerDiameter, outerDiameter } = receiver.tube;
 	const helix = NARROWEST_HELIX * innerDiameter;
@@ -19,7 +19,7 @@ export function narrowestAbsorber(receiver: Pick<TubeReceiver, "kind" | "tube">)
 	}
 }
 
-/** How wide the absorber is [m]: the disc of a flat spiral, the hollow of a cavity. */
+/** Width of the absorber [m]: diameter of a flat spiral, inner diameter of a cavity. */
 export function absorberWidth(receiver: TubeReceiver): number {
 	switch (receiver.kind) {
 		case "cavity":

@@ -5,9 +5,9 @@ import { laggedShell, laggingLoss } from "./lagging.ts";
 import type { ReceiverLosses } from "./loss-paths.ts";
 import type { OpenCoilReceiver } from "./receiver.ts";
 
-/** What a bare flat spiral loses [W].
- *  Radiation and convection from the face as from a smooth disc at the wall's temperature, to a dish and surroundings
- *  at air temperature; conduction through the lagging behind. */
+/** Heat losses of a bare flat spiral [W].
+ *  Radiation and convection from the face as from a smooth disc at wall temperature, to dish and surroundings
+ *  at air temperature; conduction through the insulation behind. */
 export function openCoilLosses(receiver: OpenCoilReceiver, conditions: ReceiverConditions): ReceiverLosses {
 	const { wallTemperature, ambient, wind, pressure, altitude } = conditions;
 	const diameter = receiver.apertureDiameter;

@@ -1,13 +1,13 @@
-const LAW = [1, -1.5879e-3, 2.7314e-4, -2.3026e-5, 9.0244e-7, -1.8e-8, 1.7734e-10, -6.9937e-13]; // per degree to the power of the place; Duffie & Beckman eq. 4.11.1, two public copies of it agree
-const LAST = 80; // [°] to which the law was fitted
+const LAW = [1, -1.5879e-3, 2.7314e-4, -2.3026e-5, 9.0244e-7, -1.8e-8, 1.7734e-10, -6.9937e-13]; // coefficients in degrees, lowest power first; Duffie & Beckman eq. 4.11.1, as in two public copies
+const LAST = 80; // [°] upper end of the fit
 const DEGREE = Math.PI / 180;
 
-/** Absorptance of flat black paint for light at a slant, over that at square incidence.
+/** Absorptance of flat black paint for oblique light, relative to that at normal incidence.
  *  a(θ)/a(0) = 1 − 1.5879e-3·θ + 2.7314e-4·θ² − 2.3026e-5·θ³ + 9.0244e-7·θ⁴ − 1.8e-8·θ⁵ + 1.7734e-10·θ⁶ − 6.9937e-13·θ⁷, θ in degrees
- *  @param angle  θ, to the normal [rad], 0 to π/2     @returns 1 at 0, 0.974 at 45°, none at 90° [-]
- *  Range   the law ends at 80°; from there on a straight line to none at 90°
- *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1, as two public copies print it
- *  Check   its mean over a half-space and its fall   tests/unit/receiver/hollow-light.test.ts */
+ *  @param angle  θ, to the normal [rad], 0 to π/2     @returns 1 at 0, 0.974 at 45°, 0 at 90° [-]
+ *  Range   the fit ends at 80°; above it a straight line to zero at 90°
+ *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1, as printed in two public copies
+ *  Check   its hemispherical mean and its decrease   tests/unit/receiver/hollow-light.test.ts */
 export function paintAtAngle(angle: number): number {
 	const degrees = angle / DEGREE;
 	return degrees <= LAST ? law(degrees) : (law(LAST) * (90 - degrees)) / (90 - LAST);
@@ -19,5 +19,5 @@ function law(degrees: number): number {
 	return sum;
 }
 
-/** The same for light from all sides [-]: the law's mean over a half-space. */
+/** The same for diffuse light [-]: the hemispherical mean of the law. */
 export const PAINT_IN_DIFFUSE_LIGHT = 0.9307;

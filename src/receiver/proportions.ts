@@ -1,18 +1,18 @@
 import type { AbsorberTube, CavityReceiver, TubeReceiver } from "./receiver.ts";
 
-const HOLLOW_OVER_APERTURE = 1.3; // [-] our proportion, no source: light from the rim still meets the wall, few square metres to lose heat
-const DEPTH_OVER_HOLLOW = 1; // [-] our proportion, no source
+const WIDTH_OVER_APERTURE = 1.3; // [-] chosen, no source: light from the rim still meets the wall, and the surface that loses heat is small
+const DEPTH_OVER_WIDTH = 1; // [-] chosen, no source
 
-/** The receiver with another aperture and everything that goes with it: a hollow 1.3 apertures wide and as deep as wide, its
- *  wall and back wound turn against turn; of a flat spiral the tube that fills the disc. Surfaces, tube section, cover and
- *  lagging stay.
- *  @param receiver          what to change
+/** The receiver with another aperture and the sizes that follow from it: a cavity 1.3 apertures wide and as deep as wide, its
+ *  wall and back covered by touching turns; for a flat spiral, the tube that fills the disc. Surfaces, tube section, cover and
+ *  insulation do not change.
+ *  @param receiver          the original
  *  @param apertureDiameter  [m] */
 export function proportionedReceiver<R extends TubeReceiver>(receiver: R, apertureDiameter: number): R;
 export function proportionedReceiver(receiver: TubeReceiver, apertureDiameter: number): TubeReceiver {
 	switch (receiver.kind) {
 		case "cavity":
-			return withHollow({ ...receiver, apertureDiameter }, HOLLOW_OVER_APERTURE * apertureDiameter);
+			return withWidth({ ...receiver, apertureDiameter }, WIDTH_OVER_APERTURE * apertureDiameter);
 		case "openCoil":
 		case "glazedCoil":
 			return {
@@ -25,11 +25,11 @@ export function proportionedReceiver(receiver: TubeReceiver, apertureDiameter: n
 	}
 }
 
-/** The receiver with an absorber so wide [m], `absorberWidth`, and the tube that covers it: of a cavity the hollow, its opening left. */
+/** The receiver with an absorber of a given width [m], `absorberWidth`, and the tube that covers it; a cavity keeps its aperture. */
 export function receiverOfWidth(receiver: TubeReceiver, width: number): TubeReceiver {
 	switch (receiver.kind) {
 		case "cavity":
-			return withHollow(receiver, width);
+			return withWidth(receiver, width);
 		case "openCoil":
 		case "glazedCoil":
 			return proportionedReceiver(receiver, width);
@@ -38,14 +38,14 @@ export function receiverOfWidth(receiver: TubeReceiver, width: number): TubeRece
 	}
 }
 
-/** The cavity with a hollow so wide [m], as deep as wide, its wall and back wound turn against turn. */
-function withHollow(cavity: CavityReceiver, innerDiameter: number): CavityReceiver {
-	const depth = DEPTH_OVER_HOLLOW * innerDiameter;
+/** The cavity with a given inner diameter [m], as deep as wide, its wall and back covered by touching turns. */
+function withWidth(cavity: CavityReceiver, innerDiameter: number): CavityReceiver {
+	const depth = DEPTH_OVER_WIDTH * innerDiameter;
 	const tube = wound(cavity.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4));
 	return { ...cavity, innerDiameter, depth, tube };
 }
 
-/** The length of this tube that covers an area, each turn touching the next. */
+/** The tube with the length that covers an area with touching turns. */
 function wound(tube: AbsorberTube, area: number): AbsorberTube {
 	return { ...tube, length: area / tube.outerDiameter };
 }

@@ -6,10 +6,10 @@ import { receiverMethods } from "./methods.ts";
 import { hasTube, type Receiver } from "./receiver.ts";
 import type { SurveyRow } from "./survey.ts";
 
-const OTHER_CAVITY_DATA = [550 + ICE_POINT, 900 + ICE_POINT] as const; // [K] walls behind Koenig & Marvin (value from memory)
+const OTHER_CAVITY_DATA = [550 + ICE_POINT, 900 + ICE_POINT] as const; // [K] wall temperatures of Koenig & Marvin's data (value from memory)
 
-/** What a survey and the stagnation beside it rest on, each with a flag where a row took it outside its published range.
- *  @param stagnation  the receiver as it stands at no flow */
+/** Methods behind a survey and its stagnation temperature, each with a flag where a row is outside its published range.
+ *  @param stagnation  conditions of the receiver without flow */
 export function surveyMethods(
 	receiver: Receiver,
 	rows: readonly SurveyRow[],

@@ -5,16 +5,16 @@ import type { ReceiverConditions } from "./conditions.ts";
 import { receiverFilmOutsideRange } from "./film.ts";
 import { hasHollow, hasTube, type Receiver } from "./receiver.ts";
 
-/** Every combination of fluid temperature, wind and tilt that a receiver is to be reckoned at. */
+/** Combinations of fluid temperature, wind and tilt at which a receiver is evaluated. */
 export interface SurveyPlan {
 	readonly fluid: Fluid;
 	readonly flow: number; // [m³/s]
 	readonly absorbed: number; // [W]
 	readonly ambient: number; // [K]
 	readonly pressure: number; // of the air [Pa]
-	readonly fluidTemperatures: readonly number[]; // mean in the tube; of an efficiency line that of the leaving fluid [K]
+	readonly fluidTemperatures: readonly number[]; // mean in the tube; for an efficiency line that of the leaving fluid [K]
 	readonly winds: readonly number[]; // [m/s]
-	readonly altitudes: readonly number[]; // of the sun: how far the receiver looks down [rad]
+	readonly altitudes: readonly number[]; // of the sun; angle by which the receiver faces below the horizontal [rad]
 }
 
 /** One combination. */
@@ -23,11 +23,11 @@ export interface SurveyRow {
 	readonly leavingTemperature: number; // of the fluid [K]
 	readonly conditions: ReceiverConditions;
 	readonly balance: ReceiverBalance;
-	readonly convectedByOtherModel: number | undefined; // of a cavity, at the same wall, by Koenig & Marvin [W]
+	readonly convectedByOtherModel: number | undefined; // of a cavity at the same wall temperature, by Koenig & Marvin [W]
 	readonly filmOutsideRange: boolean;
 }
 
-/** The rows of a survey, wind by wind, in it tilt by tilt, in it temperature by temperature. */
+/** The rows of a survey, ordered by wind, then tilt, then temperature. */
 export function receiverSurvey(receiver: Receiver, plan: SurveyPlan): readonly SurveyRow[] {
 	return plan.winds.flatMap((wind) =>
 		plan.altitudes.flatMap((altitude) =>

@@ -2,7 +2,7 @@ import { STANDARD_PRESSURE } from "../constants.ts";
 import { requireWithin } from "../errors.ts";
 import { power } from "../numeric/power.ts";
 
-/** Air in the way of the sun against air overhead (Kasten & Young).
+/** Relative optical air mass (Kasten & Young).
  *  m = 1/[sin h + 0.50572·(h + 6.07995)^-1.6364], h in degrees
  *  @param apparentAltitude  with refraction [rad]     @returns  [-], 1 overhead to 37.9 at the horizon
  *  Range   0 to 90°, else DomainError out_of_range
@@ -15,7 +15,7 @@ export function relativeAirMass(apparentAltitude: number): number {
 	return 1 / (Math.sin(apparentAltitude) + 0.50572 * power(degrees + 6.07995, -1.6364));
 }
 
-/** Air in the way against all the air overhead at sea level [-]. */
+/** Air mass relative to the vertical path at sea level [-]. */
 export function absoluteAirMass(apparentAltitude: number, pressure: number): number {
 	return (relativeAirMass(apparentAltitude) * pressure) / STANDARD_PRESSURE;
 }

@@ -13,7 +13,7 @@ const TROPOPAUSE = 11_000; // [m] geopotential, where the constant lapse rate en
  *  p = 101 325 Pa · (1 − 0.0065 H/288.15)^5.2559
  *  @param elevation  above sea level [m], taken as geopotential     @returns pressure [Pa]
  *  Range   −430 to 11 000 m, else DomainError out_of_range
- *  Error   geometric for geopotential metres: 0.02 % (0.005 K of boiling point) at 3000 m. Weather moves the pressure
+ *  Error   geometric taken as geopotential metres: 0.02 % (0.005 K of boiling point) at 3000 m. Weather changes the pressure
  *          by ±20 hPa and more; 1 hPa is about 0.04 K of boiling point
  *  Source  ISO 2533:1975
  *  Check   the standard's own table   tests/reference/boiling.reference.ts */
@@ -28,8 +28,8 @@ const GREATEST_PRESSURE = standardPressure(LOWEST_SHORE); // 1066 hPa
 /** Elevation at which the standard atmosphere has a given pressure: inverse of `standardPressure`.
  *  @param pressure [Pa]     @returns elevation above sea level, geopotential [m]
  *  Range   that of −430 to 11 000 m, else DomainError out_of_range
- *  Error   exact inverse; but weather of 1 hPa is about 11 m at 3000 m, so a measured pressure or boiling point gives
- *          an elevation to some ±150 m */
+ *  Error   exact inverse; but 1 hPa of weather is about 11 m at 3000 m, so a measured pressure or boiling point gives
+ *          an elevation within about ±150 m */
 export function elevationAtPressure(pressure: number): number {
 	requireWithin("sky.pressure", pressure, LEAST_PRESSURE, GREATEST_PRESSURE);
 	const ratio = power(pressure / STANDARD_PRESSURE, 1 / EXPONENT);
@@ -37,7 +37,7 @@ export function elevationAtPressure(pressure: number): number {
 }
 
 /** Temperature at which water in an open vessel boils.
- *  @param pressure  of the air on the water [Pa]     @returns boiling point [K]; range, error and source of
+ *  @param pressure  of the air above the water [Pa]     @returns boiling point [K]; range, error and source: see
  *  `saturationTemperature` */
 export function boilingPoint(pressure: number): number {
 	return saturationTemperature(pressure);

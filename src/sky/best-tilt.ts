@@ -3,19 +3,19 @@ import type { Plane } from "../sun/plane.ts";
 import { type ClearSamples, meanOnPlane } from "./clear-samples.ts";
 import type { Site } from "./site.ts";
 
-/** The fixed plane that gathers most, and what falls on it. */
+/** The fixed plane with the greatest irradiation. */
 export interface BestTilt {
 	readonly plane: Plane;
-	readonly dailyTotal: number; // beam, diffuse and ground on that plane, mean day of the period [J/m²]
+	readonly dailyTotal: number; // beam, diffuse and ground-reflected on that plane, mean day of the period [J/m²]
 }
 
 const DAY = 86_400; // [s]
-const TOLERANCE = Math.PI / 3600; // [rad] 0.05°; the optimum is flat, 1° off costs 0.02 %
+const TOLERANCE = Math.PI / 3600; // [rad] 0.05°; the optimum is flat: 1° costs 0.02 %
 
-/** Best fixed tilt towards the equator under a clear sky, 0 to 90°; undefined when the sun stays down.
- *  North of the equator and on it the plane faces south (π), south of it north (0). A tilt of 0 is a level plane:
- *  within the tropics, when the sun passes on the pole's side, leaning either way is no better.
- *  Cloud would lower the best tilt a little: the diffuse of a grey sky falls best on a level plane. */
+/** Best fixed tilt towards the equator under a clear sky, 0 to 90°; undefined when the sun does not rise.
+ *  The plane faces south (π) at northern latitudes and on the equator, north (0) at southern ones. A tilt of 0 is level:
+ *  within the tropics, when the sun passes on the side of the pole, no tilt is better.
+ *  Clouds would lower the best tilt slightly, because diffuse irradiance is greatest on a level plane. */
 export function bestTilt(site: Site, samples: ClearSamples): BestTilt | undefined {
 	if (!(samples.global > 0)) return undefined;
 	const azimuth = site.latitude >= 0 ? Math.PI : 0;

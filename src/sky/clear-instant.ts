@@ -5,13 +5,13 @@ import { absoluteAirMass } from "./air-mass.ts";
 import { clearSky } from "./clear-sky.ts";
 import type { Site } from "./site.ts";
 
-/** The sun over a site and what a cloudless sky lets through. */
+/** Sun position at a site and irradiance under a cloudless sky. */
 export interface ClearInstant extends SunDirection, SkyIrradiance {}
 
 /** Sun and clear-sky irradiance at one instant.
  *  @param turbidity  Linke turbidity at air mass 2 [-]     @param pressure  of the air at the site [Pa]
  *  @param time       unix time [s]
- *  The apparent altitude carries the refraction of the site's own pressure. */
+ *  The apparent altitude includes refraction at the pressure of the site. */
 export function clearInstant(site: Site, turbidity: number, pressure: number, time: number): ClearInstant {
 	const { trueAltitude, azimuth } = sunPosition(time, site.latitude, site.longitude);
 	const apparentAltitude = apparentAltitudeAt(trueAltitude, pressure);

@@ -1,13 +1,13 @@
 import { requireWithin } from "../errors.ts";
 
-/** What a cloudless sky gives [W/m²]. */
+/** Irradiance under a cloudless sky [W/m²]. */
 export interface ClearIrradiance {
 	readonly beam: number; // on a plane normal to it
 	readonly global: number; // on the horizontal
 	readonly diffuse: number; // on the horizontal
 }
 
-/** Linke turbidity at air mass 2 of named skies: how many clean dry atmospheres the air counts for.
+/** Linke turbidity at air mass 2 of named skies: the number of clean dry atmospheres with the same attenuation.
  *  Source  Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48 (from memory) */
 export const TURBIDITY_CLASSES = {
 	veryClear: { turbidity: 2, meaning: "very clear cold air" },
@@ -25,10 +25,10 @@ const DARK: ClearIrradiance = { beam: 0, global: 0, diffuse: 0 };
  *  beam   = (0.664 + 0.163/fh1)·I0·exp[−0.09·AM·(TL − 1)], at most global·[1 − (0.1 − 0.2·e^−TL)/(0.1 + 0.882/fh1)]/sin α
  *  fh1 = exp(−h/8000), fh2 = exp(−h/1250); diffuse = global − beam·sin α
  *  @param turbidity         Linke turbidity at air mass 2, TL [-]     @param elevation  h [m]
- *  @param apparentAltitude  of the sun, α [rad]; on or below the horizon all is zero
+ *  @param apparentAltitude  of the sun, α [rad]; on or below the horizon every irradiance is zero
  *  @param absoluteAirMass   AM, corrected for pressure [-]     @param extraterrestrial  I0, normal [W/m²]
  *  Range   TL 1 to 12, h −500 to 9000 m, else DomainError out_of_range
- *  Error   beam within 6 % of ASHRAE's table for Golden (1829 m) with two turbidities a year (measured); TL itself is seldom
+ *  Error   beam within 6 % of ASHRAE's table for Golden (1829 m) with two turbidities a year (measured); TL is seldom
  *          known better than ± 0.7 (Remund et al., ISES 2003): 6 % of the beam at air mass 1
  *  Source  Ineichen & Perez, Solar Energy 73 (2002) 151–157, doi:10.1016/S0038-092X(02)00045-2
  *  Check   10° from the zenith, AM 1, TL 3, 0 m, I0 1364 → 1038.2, 942.2, 110.3   tests/reference/sky.reference.ts */

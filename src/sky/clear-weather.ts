@@ -6,7 +6,7 @@ import { clearInstant } from "./clear-instant.ts";
 import type { Site } from "./site.ts";
 import type { Weather } from "./weather.ts";
 
-/** A cloudless day by a handful of numbers. */
+/** Parameters of a cloudless day. */
 export interface ClearSky {
 	readonly turbidity: number; // Linke, at air mass 2 [-]
 	readonly ambientMinimum: number; // air temperature at dawn [K]
@@ -15,9 +15,9 @@ export interface ClearSky {
 }
 
 /** Weather under a cloudless sky.
- *  Assumes  standard pressure of the elevation, a level horizon, the same air and wind every day
+ *  Assumes  standard pressure of the elevation, a level horizon, the same temperatures and wind every day
  *  @param times  unix times [N] [s]
- *  Error   that of `clearSky`: mostly how well the turbidity is known */
+ *  Error   that of `clearSky`, mostly from the uncertainty of the turbidity */
 export function clearWeather(site: Site, sky: ClearSky, times: Float64Array): Weather {
 	requireWithin("sky.ambientMinimum", sky.ambientMinimum, 150, sky.ambientMaximum);
 	requireWithin("sky.ambientMaximum", sky.ambientMaximum, sky.ambientMinimum, 350);

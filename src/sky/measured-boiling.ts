@@ -2,33 +2,32 @@ import { requireWithin } from "../errors.ts";
 import { saturationPressure } from "../fluids/saturation.ts";
 import { elevationAtPressure } from "./atmosphere.ts";
 
-/** Where a pot boils that was measured, and how well that tells the place. */
+/** Pressure and elevation from a measured boiling point, with their uncertainties. */
 export interface MeasuredBoiling {
 	readonly pressure: number; // of the air [Pa]
 	readonly pressureUncertainty: number; // ± from the thermometer [Pa]
 	readonly elevation: number; // of the standard atmosphere [m]
 	readonly fromThermometer: number; // ± of the elevation [m]
 	readonly fromWeather: number; // ± of the elevation [m]
-	readonly elevationUncertainty: number; // ± both, added in squares [m]
+	readonly elevationUncertainty: number; // ± both, added in quadrature [m]
 }
 
 const WEATHER = 1300; // [Pa] swing of the air's pressure about the standard atmosphere; common practice, no source
-const WIDEST = 5; // [K] a thermometer this far off tells nothing of a place
+const WIDEST = 5; // [K] a thermometer with a greater error gives no useful elevation
 
-/** Elevation from a boiling point read with a thermometer of known error.
- *  Both errors through the slope at the measured point; weather and thermometer err
- *  independently.
+/** Elevation from a boiling point measured with a thermometer of known uncertainty.
+ *  Both errors are propagated with the slope at the measured point; those of weather and thermometer are independent.
  *  @param boilingPoint            of water in an open vessel [K]
  *  @param thermometerUncertainty  ± of the reading [K]
  *  Range   boiling points of −430 to 11 000 m, 0 to 5 K, else DomainError out_of_range
- *  Error   ± 0.5 K comes to about ± 150 m, and so does ordinary weather; what is dissolved in the water adds to the reading:
- *          10 g of salt in a litre 0.17 K, some 50 m
+ *  Error   ± 0.5 K is about ± 150 m, and so is ordinary weather; dissolved salts raise the reading:
+ *          10 g per litre by 0.17 K, about 50 m
  *  Source  IAPWS R7-97(2012), region 4; ISO 2533:1975 */
 export function measuredBoiling(boilingPoint: number, thermometerUncertainty: number): MeasuredBoiling {
 	requireWithin("sky.thermometer", thermometerUncertainty, 0, WIDEST);
 	const pressure = saturationPressure(boilingPoint);
 	const elevation = elevationAtPressure(pressure);
-	const step = boilingPoint > MIDDLE ? -STEP : STEP; // towards the middle of the range, so that neither end is passed
+	const step = boilingPoint > MIDDLE ? -STEP : STEP; // towards the middle of the range, to stay within it
 	const nearby = saturationPressure(boilingPoint + step);
 	const pressureSlope = (nearby - pressure) / step; // [Pa/K]
 	const elevationSlope = (elevationAtPressure(nearby) - elevation) / (nearby - pressure); // [m/Pa]

@@ -9,7 +9,7 @@ import type { Weather } from "./weather.ts";
 
 type Column = ArrayLike<number>;
 
-/** Readings of a weather station, row by row. Of beam, diffuse and global any two, or global alone. */
+/** Readings of a weather station in columns: any two of beam, diffuse and global, or global alone. */
 export interface MeasuredSky {
 	readonly time: Column; // unix times, strictly increasing [N] [s]
 	readonly beam: Column | undefined; // on a plane normal to it [N] [W/m²]
@@ -21,15 +21,15 @@ export interface MeasuredSky {
 
 type Readings = (time: number, sunAltitude: number) => BeamAndDiffuse;
 
-const MOST_IRRADIANCE = 2000; // [W/m²] no reading at the ground passes it, even between bright clouds; common practice, no source
+const MOST_IRRADIANCE = 2000; // [W/m²] greatest plausible reading at the ground, even between bright clouds; common practice, no source
 
-/** Weather at given instants from a station's readings, on a straight line between rows, never beyond them.
- *  Beam and diffuse are used when both are there (global is then not looked at); else the missing one follows from
- *  the other and global; from global alone both are split by Erbs, Klein & Duffie. With the sun down the beam is zero.
+/** Weather at given instants from the readings of a station, by linear interpolation between rows and never beyond them.
+ *  Beam and diffuse are used when both are present (global is then ignored); else the missing one follows from
+ *  the other and global; global alone is split by Erbs, Klein & Duffie. With the sun below the horizon the beam is zero.
  *  @param times  unix times [M] [s]; outside the rows DomainError out_of_range
- *  Errors  contradictory: no usable set of irradiances, unequal columns, times that don't increase */
+ *  Errors  contradictory: no usable set of irradiances, unequal columns, times that do not increase */
 export function measuredWeather(site: Site, sky: MeasuredSky, times: Float64Array): Weather {
-	requireSound(sky);
+	requireConsistent(sky);
 	const readings = irradianceReadings(sky);
 	const pressure = standardPressure(site.elevation);
 	const first = sky.time[0]!;
@@ -57,14 +57,14 @@ export function measuredWeather(site: Site, sky: MeasuredSky, times: Float64Arra
 	return weather;
 }
 
-/** The one way, of the four, in which these columns give beam and diffuse. */
+/** Beam and diffuse from the columns that are present, in one of four ways. */
 function irradianceReadings({ time: rows, beam, diffuse, global }: MeasuredSky): Readings {
 	const at = (column: Column, time: number) => linearInterpolation(rows, column, time);
 	if (beam && diffuse) return (time) => ({ beam: at(beam, time), diffuse: at(diffuse, time) });
 	if (beam && global)
 		return (time, sunAltitude) => {
 			const onHorizontal = at(beam, time) * Math.max(0, Math.sin(sunAltitude));
-			return { beam: at(beam, time), diffuse: Math.max(0, at(global, time) - onHorizontal) }; // two instruments never agree to the last watt
+			return { beam: at(beam, time), diffuse: Math.max(0, at(global, time) - onHorizontal) }; // two instruments never agree exactly
 		};
 	if (diffuse && global)
 		return (time, sunAltitude) => {
@@ -74,12 +74,17 @@ function irradianceReadings({ time: rows, beam, diffuse, global }: MeasuredSky):
 		};
 	if (global)
 		return (time, sunAltitude) => splitGlobal(at(global, time), extraterrestrialNormal(time), sunAltitude);
-	throw new DomainError("contradictory", "sky.irradiance", "give global irradiance, or beam and diffuse", {
-		missing: beam ? "diffuse or global" : "global",
-	});
+	throw new DomainError(
+		"contradictory",
+		"sky.irradiance",
+		"global irradiance, or beam and diffuse, are required",
+		{
+			missing: beam ? "diffuse or global" : "global",
+		},
+	);
 }
 
-function requireSound(sky: MeasuredSky): void {
+function requireConsistent(sky: MeasuredSky): void {
 	const rows = sky.time.length;
 	if (!(rows >= 2))
 		throw new DomainError("contradictory", "sky.rows", "measured weather needs at least two rows", { rows });

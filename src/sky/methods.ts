@@ -14,7 +14,7 @@ const SPLIT: Method = {
 };
 const HIGHEST_TESTED = 4000; // [m] the clear-sky model's coefficients were fitted to stations up to about here (from memory)
 
-/** What a clear sky's beam and diffuse rest on. */
+/** Methods behind the beam and diffuse of a clear sky. */
 export function clearSkyMethods(elevation: number): readonly Method[] {
 	return [
 		SUN,
@@ -33,7 +33,7 @@ export function clearSkyMethods(elevation: number): readonly Method[] {
 	];
 }
 
-/** What a measured sky rests on: the rows alone, or a split of global irradiance where the beam was not measured. */
+/** Methods behind a measured sky: a split of global irradiance where the beam was not measured. */
 export function measuredSkyMethods(beam: "measured" | "fromDiffuse" | "split"): readonly Method[] {
 	switch (beam) {
 		case "measured":

@@ -1,4 +1,4 @@
-/** Where the plant stands. */
+/** Location of the plant. */
 export interface Site {
 	readonly latitude: number; // [rad], north positive
 	readonly longitude: number; // [rad], east positive

@@ -1,18 +1,18 @@
 import { requireWithin } from "../errors.ts";
 
-/** Global irradiance parted in two [W/m²]; beam·sin α + diffuse is the global again. */
+/** Beam and diffuse parts of the global irradiance [W/m²]: global = beam·sin α + diffuse. */
 export interface BeamAndDiffuse {
 	readonly beam: number; // on a plane normal to it
 	readonly diffuse: number; // on the horizontal
 }
 
-const LOWEST_ALTITUDE = (3 * Math.PI) / 180; // below it a beam taken from the horizontal is noise; common practice, no source
+const LOWEST_ALTITUDE = (3 * Math.PI) / 180; // below it a beam derived from horizontal irradiance is noise; common practice, no source
 
 /** Share of diffuse in the global irradiance of an hour (Erbs, Klein & Duffie).
  *  k ≤ 0.22: 1 − 0.09 k;  k ≤ 0.80: 0.9511 − 0.1604 k + 4.388 k² − 16.638 k³ + 12.336 k⁴;  above: 0.165
  *  @param clearness  global over extraterrestrial, both on the horizontal, k [-]     @returns  [-], 0.165 to 1
  *  Range   k ≥ 0, else DomainError out_of_range
- *  Error   a single hour scatters widely about the fit, so trust sums of many hours only
+ *  Error   single hours scatter widely about the fit; only sums over many hours are reliable
  *  Source  Erbs, Klein & Duffie, Solar Energy 28 (1982) 293–302, doi:10.1016/0038-092X(82)90302-4
  *  Check   k 0.445 → 0.766   tests/reference/sky.reference.ts */
 export function diffuseFraction(clearness: number): number {
@@ -24,8 +24,8 @@ export function diffuseFraction(clearness: number): number {
 }
 
 /** Beam and diffuse from the global alone (Erbs, Klein & Duffie).
- *  With the sun under 3° all is diffuse. What exceeds a clearness of one, as between bright clouds, is diffuse too,
- *  so that the beam never passes 0.835 of the extraterrestrial.
+ *  With the sun below 3° all irradiance is diffuse. The part above a clearness of one, as between bright clouds, is diffuse too,
+ *  so that the beam is at most 0.835 of the extraterrestrial.
  *  @param global            on the horizontal [W/m²]     @param extraterrestrial  normal [W/m²]
  *  @param apparentAltitude  of the sun [rad] */
 export function splitGlobal(
@@ -41,8 +41,8 @@ export function splitGlobal(
 	return { beam, diffuse: global - beam * sine };
 }
 
-/** Beam from global and diffuse measured side by side [W/m²]: zero with the sun under 3°, where their difference is noise,
- *  and never below zero nor above the extraterrestrial, which only misread instruments can give. */
+/** Beam from measured global and diffuse [W/m²]: zero with the sun below 3°, where their difference is noise,
+ *  and limited to values from zero to the extraterrestrial, because others come from instrument errors. */
 export function beamFromDiffuse(
 	global: number,
 	diffuse: number,

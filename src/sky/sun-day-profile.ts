@@ -13,16 +13,16 @@ import {
 } from "./clear-samples.ts";
 import type { Site } from "./site.ts";
 
-/** What is asked about one day of sun. */
+/** Request for a profile of one day of sun. */
 export interface SunDayTask {
-	readonly time: number; // any instant; the solar day of the nearest noon is meant; unix time [s]
+	readonly time: number; // any instant of the day; the solar day of the nearest noon is used; unix time [s]
 	readonly turbidity: number; // Linke, at air mass 2 [-]
 	readonly plane: Plane | undefined; // a fixed plane to compare with
 	readonly step: number; // of the columns [s]
-	readonly periods: readonly Period[]; // to find the best tilt for, besides the day: its month, the seasons, its year
+	readonly periods: readonly Period[]; // additional periods for a best tilt: the month, the seasons, the year
 }
 
-/** The day in columns, from midnight to midnight by the sun, noon in the middle row. */
+/** The day in columns, from solar midnight to solar midnight, with noon in the middle row. */
 export interface SunDayColumns {
 	readonly time: Float64Array; // unix times [N] [s]
 	readonly sunAltitude: Float64Array; // apparent, at the site's pressure [N] [rad]
@@ -33,23 +33,23 @@ export interface SunDayColumns {
 }
 
 export interface PlaneColumns {
-	readonly incidence: Float64Array; // angle of the sun to the plane's normal, also by night [N] [rad]
+	readonly incidence: Float64Array; // angle between the sun and the normal of the plane, also at night [N] [rad]
 	readonly total: Float64Array; // irradiance on the plane [N] [W/m²]
 }
 
 export interface SunDayProfile {
 	readonly day: SunDay;
 	readonly columns: SunDayColumns;
-	readonly trackedBeam: number; // beam of the day on an aperture that follows the sun on two axes [J/m²]
+	readonly trackedBeam: number; // beam of the day on an aperture that tracks the sun on two axes [J/m²]
 	readonly fixedPlane: { readonly beam: number; readonly total: number } | undefined; // of the day on the fixed plane [J/m²]
-	readonly bestTiltOfDay: BestTilt | undefined; // undefined when the sun stays down
-	readonly bestTilts: readonly (BestTilt | undefined)[]; // of the periods asked for, in their order
+	readonly bestTiltOfDay: BestTilt | undefined; // undefined when the sun does not rise
+	readonly bestTilts: readonly (BestTilt | undefined)[]; // of the requested periods, in their order
 }
 
 const DAY = 86_400; // [s]
 
-/** One clear day at a site: sun and irradiance through it, its sum on a tracked aperture and on a fixed plane, best tilts.
- *  Sums run over samples 2.5 minutes apart, whatever the step of the columns. */
+/** One clear day at a site: sun and irradiance over the day, sums on a tracked aperture and on a fixed plane, best tilts.
+ *  Sums use samples 2.5 minutes apart, independent of the step of the columns. */
 export function sunDayProfile(site: Site, task: SunDayTask): SunDayProfile {
 	requireWithin("sky.step", task.step, 10, DAY / 4);
 	const day = sunDay(task.time, site.latitude, site.longitude);
@@ -85,7 +85,7 @@ function dayColumns(site: Site, { turbidity, plane, step }: SunDayTask, noon: nu
 		diffuse[i] = now.diffuse;
 		if (!plane || !onPlane) continue;
 		const cosine = cosIncidence(now, plane.tilt, plane.azimuth);
-		onPlane.incidence[i] = Math.acos(Math.max(-1, Math.min(1, cosine))); // rounding may pass ±1
+		onPlane.incidence[i] = Math.acos(Math.max(-1, Math.min(1, cosine))); // rounding can exceed ±1
 		onPlane.total[i] = planeIrradiance(now, now, plane, site.albedo).total;
 	}
 	return { time, sunAltitude, sunAzimuth, beam, diffuse, onPlane };

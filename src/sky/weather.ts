@@ -1,4 +1,4 @@
-/** Sun and weather as columns over the same instants: what a day's march is driven by. */
+/** Sun and weather in columns over the same instants: the input of a simulated day. */
 export interface Weather {
 	readonly time: Float64Array; // unix time [s]
 	readonly sunAltitude: Float64Array; // apparent [rad], negative below the horizon

@@ -3,17 +3,17 @@ import type { SunDirection } from "./position.ts";
 /** A fixed flat surface. */
 export interface Plane {
 	readonly tilt: number; // from the horizontal [rad]
-	readonly azimuth: number; // it faces, clockwise from north [rad]
+	readonly azimuth: number; // direction it faces, clockwise from north [rad]
 }
 
-/** Irradiance as the sky gives it. */
+/** Irradiance from the sky. */
 export interface SkyIrradiance {
 	readonly beam: number; // on a plane normal to it [W/m²]
 	readonly diffuse: number; // on the horizontal [W/m²]
 	readonly extraterrestrial: number; // normal, outside the atmosphere [W/m²]
 }
 
-/** Irradiance on a tilted plane by where it comes from [W/m²]. */
+/** Irradiance on a tilted plane by source [W/m²]. */
 export interface PlaneIrradiance {
 	readonly beam: number;
 	readonly skyDiffuse: number;
@@ -21,13 +21,13 @@ export interface PlaneIrradiance {
 	readonly total: number;
 }
 
-/** Sky diffuse parted into what comes from around the sun and what comes evenly from everywhere. */
+/** Sky diffuse, divided into a part from around the sun and an isotropic part. */
 export interface DiffuseParts {
-	readonly circumsolar: number; // as if beam, on a plane normal to it [W/m²]
+	readonly circumsolar: number; // treated as beam, on a plane normal to it [W/m²]
 	readonly isotropic: number; // on the horizontal [W/m²]
 }
 
-const LOWEST_SINE = Math.sin(Math.PI / 180); // below 1° the ratio of the planes has no meaning; common practice, no source
+const LOWEST_SINE = Math.sin(Math.PI / 180); // below 1° the ratio of the planes is meaningless; common practice, no source
 
 /** Cosine of the angle between the sun and the normal of a plane; negative when the sun is behind it.
  *  @param tilt,azimuth  of the plane [rad]
@@ -42,7 +42,7 @@ export function cosIncidence(position: SunDirection, tilt: number, azimuth: numb
 
 /** Circumsolar and isotropic parts of the sky diffuse (Hay & Davies).
  *  circumsolar = A·D/sin α, isotropic = (1 − A)·D, A = beam/extraterrestrial
- *  @param sineAltitude  of the sun [-]; below that of 1° the value at 1° is used
+ *  @param sineAltitude  of the sun [-]; below an altitude of 1° the value at 1° is used
  *  Source  Hay & Davies, Proc. First Canadian Solar Radiation Data Workshop (1980) 59–72 */
 export function hayDaviesParts(sky: SkyIrradiance, sineAltitude: number): DiffuseParts {
 	const A = sky.beam / sky.extraterrestrial;
@@ -52,10 +52,10 @@ export function hayDaviesParts(sky: SkyIrradiance, sineAltitude: number): Diffus
 	};
 }
 
-/** Irradiance on a tilted plane, the diffuse by Hay & Davies 1980.
+/** Irradiance on a tilted plane, with the diffuse by Hay & Davies 1980.
  *  skyDiffuse = D·[A·Rb + (1 − A)·(1 + cos β)/2], Rb = max(0, cos θ)/sin α
  *  ground = albedo·G·(1 − cos β)/2, G = beam·sin α + D
- *  Error   none given; it leaves out the brighter horizon, so that Perez's model gives 9 % more in the example below
+ *  Error   none given; it neglects the brighter horizon: Perez's model gives 9 % more in the example below
  *  Check   Duffie & Beckman, ex. 2.16, recomputed with this model: 1.251 MJ/m²   tests/reference/sky.reference.ts */
 export function planeIrradiance(
 	sun: SunDirection,
@@ -67,7 +67,7 @@ export function planeIrradiance(
 	return onPlane(sun, sky, plane, albedo, parts);
 }
 
-/** Irradiance on a tilted plane, the diffuse evenly bright over the whole sky.
+/** Irradiance on a tilted plane, with an isotropic diffuse sky.
  *  Source  Liu & Jordan, Solar Energy 7 (1963) 53–74
  *  Check   Duffie & Beckman, ex. 2.15.1: 1.17 MJ/m²   tests/reference/sky.reference.ts */
 export function isotropicPlaneIrradiance(

@@ -5,7 +5,7 @@ import { requireWithin } from "../errors.ts";
 // Latitude north positive, longitude east positive. Hour angle zero at solar noon, positive after it.
 // Tilt of a plane from the horizontal; its azimuth is the way it faces. Time is unix time [s].
 
-/** Where in the sky the sun is seen. */
+/** Apparent direction of the sun. */
 export interface SunDirection {
 	readonly apparentAltitude: number; // with refraction [rad]
 	readonly azimuth: number; // clockwise from north [rad], 0 to 2π
@@ -17,13 +17,13 @@ export interface SunPosition extends SunDirection {
 
 const RADIAN = Math.PI / 180;
 const DAY = 86_400; // [s] mean solar day
-const EARLIEST = -2_208_988_800; // [s] 1900-01-01 UTC; the fit of the Earth's slowing begins there
-const LATEST = 5_680_281_600; // [s] 2150-01-01 UTC; and ends there
+const EARLIEST = -2_208_988_800; // [s] 1900-01-01 UTC; start of the fit of the Earth's rotation
+const LATEST = 5_680_281_600; // [s] 2150-01-01 UTC, its end
 const REFRACTION_PRESSURE = 101_000; // [Pa] air that the refraction formula is for (at 10 °C), Meeus ch. 16
 const NEWTON_STEPS = 8; // three are enough for 1e-12 rad
 
-/** Position of the sun's centre (Meeus ch. 25 by the package suncalc).
- *  Apparent altitude carries sea-level refraction; below the horizon that of the horizon itself, 0.48°.
+/** Position of the sun's centre (Meeus ch. 25, through the package suncalc).
+ *  Apparent altitude includes sea-level refraction; below the horizon it includes that of the horizon, 0.48°.
  *  @param latitude,longitude  [rad]
  *  Range   1900 to 2150, else DomainError out_of_range
  *  Error   true altitude and azimuth (great circle) within 0.02° over 1990–2050
@@ -42,12 +42,12 @@ export function sunPosition(time: number, latitude: number, longitude: number): 
 	};
 }
 
-/** Altitude at which the sun is seen through air of a given pressure.
+/** Apparent altitude of the sun in air of a given pressure.
  *  R = 1.02′ / tan(h + 10.3/(h + 5.11)), h in degrees, × p/1010 hPa
  *  @param trueAltitude  [rad]     @param pressure  of the air at the observer [Pa]     @returns  [rad]
- *  Range   below the horizon the refraction of the horizon itself is kept
- *  Error   0.002° above 10°; the air's temperature is left out (3 % of R for 10 K)
- *  Source  Sæmundsson, Sky & Telescope 72 (1986) 70, as Meeus eq. 16.4, with suncalc's rounding of the constants */
+ *  Range   below the horizon the refraction of the horizon is used
+ *  Error   0.002° above 10°; air temperature is neglected (3 % of R for 10 K)
+ *  Source  Sæmundsson, Sky & Telescope 72 (1986) 70, as in Meeus eq. 16.4, with the constants as rounded in suncalc */
 export function apparentAltitudeAt(trueAltitude: number, pressure: number): number {
 	return trueAltitude + (refraction(trueAltitude) * pressure) / REFRACTION_PRESSURE;
 }
@@ -59,10 +59,10 @@ export function declination(time: number): number {
 
 /** Angle by which the sun has passed the meridian of a longitude [rad], −π to π. */
 export function hourAngle(time: number, longitude: number): number {
-	return halfTurn(sunPosition(time, Math.PI / 2, 0).azimuth - Math.PI + longitude); // at the pole azimuth turns as the sky does
+	return halfTurn(sunPosition(time, Math.PI / 2, 0).azimuth - Math.PI + longitude); // at the pole the azimuth follows the hour angle
 }
 
-/** How far a sundial runs ahead of a clock [s], between −860 and 990. */
+/** Apparent solar time minus mean solar time [s], between −860 and 990. */
 export function equationOfTime(time: number): number {
 	return (halfTurn(hourAngle(time, 0) - 2 * Math.PI * (time / DAY - 0.5)) * DAY) / (2 * Math.PI);
 }
@@ -72,13 +72,13 @@ function halfTurn(angle: number): number {
 	return angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
 }
 
-/** Lift of the sun by the air at 1010 hPa [rad]. The constants are eq. 16.4 in radians, as suncalc adds them. */
+/** Refraction in air at 1010 hPa [rad]. The constants are those of eq. 16.4 in radians, as in suncalc. */
 function refraction(trueAltitude: number): number {
 	const h = Math.max(0, trueAltitude);
 	return 0.0002967 / Math.tan(h + 0.00312536 / (h + 0.08901179));
 }
 
-/** True altitude whose lift by `refraction` gives this apparent one (Newton; the lift falls with altitude, so there is one). */
+/** True altitude of an apparent one: inverse of `refraction` by Newton's method; unique because refraction decreases with altitude. */
 function withoutRefraction(apparent: number): number {
 	const atHorizon = refraction(0);
 	if (apparent <= atHorizon) return apparent - atHorizon;

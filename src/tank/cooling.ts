@@ -42,7 +42,7 @@ export interface TankCooling {
 	readonly curve: CoolingCurve;
 	readonly endTemperatures: Float64Array; // [N] top first [K]
 	readonly lossCoefficient: number; // at the start [W/K]
-	readonly surfaceTemperature: number; // of the lagging's skin at the start [K]
+	readonly surfaceTemperature: number; // of the insulation's skin at the start [K]
 	readonly heatCapacity: number; // of water and shell at the start [J/K]
 	readonly loss: number; // over the whole time [J]
 	readonly belowAfter: readonly (number | undefined)[]; // when first under each limit [s]; undefined if not in this time
@@ -123,7 +123,7 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 interface Standing {
 	readonly time: number; // since the start [s]
 	readonly state: TankState;
-	readonly surface: number; // of the lagging [K]
+	readonly surface: number; // of the insulation [K]
 	readonly loss: number; // since the start [J]
 }
 

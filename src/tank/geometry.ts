@@ -1,15 +1,15 @@
 import { DomainError, requireWithin } from "../errors.ts";
 import type { Tank } from "./tank.ts";
 
-/** The shell of a tank: an upright cylinder closed by two flat ends, water and lagging of one thickness all round. */
+/** The shell of a tank: an upright cylinder closed by two flat ends, water and insulation of one thickness all round. */
 export interface ShellGeometry {
 	readonly filledHeight: number; // [m]
 	readonly crossSection: number; // of the water [m²]
 	readonly innerArea: number; // wall and both ends [m²]
-	readonly outerArea: number; // of the lagging's skin, wall and both ends [m²]
-	readonly outerDiameter: number; // of the lagging [m]
+	readonly outerArea: number; // of the insulation's skin, wall and both ends [m²]
+	readonly outerDiameter: number; // of the insulation [m]
 	readonly wallVolume: number; // of the shell's own material [m³]
-	readonly wallConduction: number; // through the lagging of the cylinder, shape factor [m]; its area [m²] without lagging
+	readonly wallConduction: number; // through the insulation of the cylinder, shape factor [m]; its area [m²] without insulation
 	readonly endConduction: number; // of one end with its edge, likewise
 }
 
@@ -17,7 +17,7 @@ const EDGE = 0.54; // [-] shape factor of an edge between two walls per length o
 const ROUNDING = 1.001; // [-] a fill this much above the vessel's volume is taken for rounded dimensions
 
 /** Areas and conduction shape factors of a tank's shell.
- *  wall 2πH/ln(r₂/r₁), end πr₁²/t, edge 0.54·2πr₁, with r₁ outside the wall and r₂ outside the lagging of thickness t
+ *  wall 2πH/ln(r₂/r₁), end πr₁²/t, edge 0.54·2πr₁, with r₁ outside the wall and r₂ outside the insulation of thickness t
  *  Range   fill within height × cross-section, else DomainError contradictory; a part-filled vessel's dry wall counts to the top layer
  *  Error   the edge's factor was measured on plane walls thicker than a fifth of their sides; an edge carries about 5 % of the loss
  *  Source  Langmuir, Adams & Meikle, Trans. Am. Electrochem. Soc. 24 (1913) 53–76, as Incropera 6e, table 4.1 gives it */

@@ -6,21 +6,21 @@ import { standsOutdoors, type Tank } from "./tank.ts";
 
 export interface ShellLoss {
 	readonly coefficient: number; // of the whole shell, fittings included, on water over air [W/K]
-	readonly surfaceTemperature: number; // of the lagging's skin [K]
+	readonly surfaceTemperature: number; // of the insulation's skin [K]
 }
 
 const MOST_ITERATIONS = 100;
 const CLOSE = 1e-6; // [K]
 
 /** Heat loss coefficient of a tank's shell, one pass from a near guess of its skin temperature.
- *  Water and skin stand in series with wall and lagging (conductivity at its mean temperature) and the outer film; wall and ends
+ *  Water and skin stand in series with wall and insulation (conductivity at its mean temperature) and the outer film; wall and ends
  *  share one skin temperature. In a march the skin of the last step is guess enough: repeated, the pass gains a digit or more.
  *  @param waterTemperature  mean of the layers [K]     @param ambient  air around the tank [K]
  *  @param wind  outdoors [m/s]; a tank indoors stands in still air whatever it is     @param pressure  of the air [Pa]
- *  Assumes the film of a horizontal cylinder of the lagging's diameter on every face, radiation to surroundings at air
- *  temperature, no resistance inside. Behind 5 cm of lagging the film is a tenth of the resistance: 20 % of it is 2 % of the loss.
+ *  Assumes the film of a horizontal cylinder of the insulation's diameter on every face, radiation to surroundings at air
+ *  temperature, no resistance inside. Behind 5 cm of insulation the film is a tenth of the resistance: 20 % of it is 2 % of the loss.
  *  Source  as `shellGeometry`, `insulationConductivity` and `cylinderFilm`
- *  Check   limits: gale, bare, thick lagging, tests/unit/tank/shell.test.ts */
+ *  Check   limits: gale, bare, thick insulation, tests/unit/tank/shell.test.ts */
 export function shellLossCoefficient(
 	tank: Tank,
 	waterTemperature: number,
@@ -49,7 +49,7 @@ export function shellLossCoefficient(
 	};
 }
 
-/** Resistance of the lagging [K/W]; none without lagging. */
+/** Resistance of the insulation [K/W]; none without insulation. */
 function laggingResistance(tank: Tank, shapeFactor: number, hot: number, cold: number): number {
 	const { material, moisture, thickness } = tank.insulation;
 	if (thickness === 0) return 0;

@@ -2,7 +2,7 @@ import { mineralOil } from "../../src/fluids/mineral-oil.ts";
 import { insulationConductivity, insulationMaterial } from "../../src/heat/insulation.ts";
 import { coldStart } from "../../src/loop/cold-start.ts";
 import type { Loop, Pipe } from "../../src/loop/loop.ts";
-import { washedHeatLoss } from "../../src/loop/saving.ts";
+import { rainHeatLoss } from "../../src/loop/saving.ts";
 import { aLoop, aPipe, celsius } from "../unit/loop/a-loop.ts";
 import type { ReferenceSet } from "./reference.ts";
 
@@ -42,7 +42,7 @@ const washed = (): number => {
 		...aPipe({ innerDiameter: 0.0999, outerDiameter: 0.1, wallConductivity: 1e6 }),
 		insulation: { material: "mineralWool", thickness: 0.05, moisture, surfaceEmittance: 0.9 },
 	};
-	return washedHeatLoss(pipe, 1e9, celsius(220), celsius(20));
+	return rainHeatLoss(pipe, 1e9, celsius(220), celsius(20));
 };
 const rain: ReferenceSet = {
 	quantity: "heat through lagging whose skin rain keeps at the air's temperature",

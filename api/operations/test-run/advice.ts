@@ -67,7 +67,7 @@ function changed(change: Advice["change"]): Omit<Wire, "expected"> {
 			return {
 				code: change.kind,
 				intervalMin: fromSi.minutes(change.spacing),
-				message: `Take a row every ${change.spacing} s, if the thermometer's readings err each for itself.`,
+				message: `Take a row every ${change.spacing} s, if the errors of the thermometer's readings are independent.`,
 			};
 		case "finerThermometer":
 			return {
@@ -75,5 +75,7 @@ function changed(change: Advice["change"]): Omit<Wire, "expected"> {
 				readingNoiseK: change.noise,
 				message: `Take a thermometer whose readings scatter by ${change.noise} K.`,
 			};
+		default:
+			return change satisfies never;
 	}
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Insulation } from "../../../src/heat/insulation.ts";
 import { loopLosses } from "../../../src/loop/losses.ts";
 import { criticalRadius, pipeHeatLoss } from "../../../src/loop/pipe.ts";
-import { washedHeatLoss } from "../../../src/loop/saving.ts";
+import { rainHeatLoss } from "../../../src/loop/saving.ts";
 import { aLoop, aPipe, celsius } from "./a-loop.ts";
 
 const conditions = {
@@ -49,7 +49,7 @@ describe("rain and cover", () => {
 	it("are what a gale comes to", () => {
 		const pipe = aPipe({});
 		const at = { fluidTemperature: celsius(130), insideFilm: 80, ambient: celsius(10), pressure: 101_325 };
-		const washed = washedHeatLoss(pipe, 80, at.fluidTemperature, at.ambient);
+		const washed = rainHeatLoss(pipe, 80, at.fluidTemperature, at.ambient);
 		const gale = pipeHeatLoss(pipe, { ...at, wind: 1e4 }).perMetre;
 		expect(gale).toBeLessThan(washed);
 		expect(gale / washed).toBeGreaterThan(0.999);
