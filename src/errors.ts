@@ -107,7 +107,7 @@ export function outOfRange(
 	low: number,
 	high: number,
 ): DomainError {
-	return new DomainError("out_of_range", subject, `${name} must lie within ${low} to ${high}`, {
+	return new DomainError("out_of_range", subject, `${name} must be between ${low} and ${high}`, {
 		name,
 		value,
 		low,

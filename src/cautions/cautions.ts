@@ -12,7 +12,7 @@ import { fire } from "./fire.ts";
 import { flatCoil } from "./flat-coil.ts";
 import { freezing } from "./freezing.ts";
 import { heatTakenBack } from "./heat-taken-back.ts";
-import { laggingLimit } from "./lagging-limit.ts";
+import { insulationLimit } from "./insulation-limit.ts";
 import { legionella } from "./legionella.ts";
 import { loopBoils } from "./loop-boils.ts";
 import { metals } from "./metals.ts";
@@ -43,7 +43,7 @@ const RULES: readonly CautionRule[] = [
 	tankFrost,
 	legionella,
 	drinkingWater,
-	laggingLimit,
+	insulationLimit,
 	wetInsulation,
 	metals,
 	plastics,

@@ -13,7 +13,7 @@ import { flatCoilInFocus } from "./flat-coil.ts";
 import { hotSurfaces } from "./hot-surface.ts";
 import { hotTap } from "./hot-tap.ts";
 import type { InstantCircumstances } from "./instant.ts";
-import { laggingAboveLimit } from "./lagging-limit.ts";
+import { insulationAboveLimit } from "./insulation-limit.ts";
 import { plasticsTooHot } from "./plastics.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { instantFrost } from "./receiver-frost.ts";
@@ -53,7 +53,7 @@ function outletCautions({ task, outcome, walls }: InstantCircumstances): readonl
 	return [
 		...hotSurfaces([["pipe to the tap", outcome.outlet.skin]]),
 		...plasticsTooHot([["pipe to the tap", walls.outlet, Math.max(task.duty.wanted, outcome.stagnation)]]),
-		...laggingAboveLimit(
+		...insulationAboveLimit(
 			insulated ? [["pipe to the tap", insulationMaterial(insulation.material), task.duty.boiling]] : [],
 		),
 	];

@@ -11,7 +11,7 @@ import { electricity } from "./electricity.ts";
 import { fibresIn } from "./fibres.ts";
 import { freezing } from "./freezing.ts";
 import { hotSurfaces } from "./hot-surface.ts";
-import { laggingAboveLimit } from "./lagging-limit.ts";
+import { insulationAboveLimit } from "./insulation-limit.ts";
 import { plasticsTooHot } from "./plastics.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
@@ -45,7 +45,7 @@ export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
 		...electricity({ plant: { loop } }),
 		...freezing({ plant: { loop }, air }),
 		...hotSurfaces(places.map(([place, , , { loss }]) => [place, loss.surfaceTemperature])),
-		...laggingAboveLimit(
+		...insulationAboveLimit(
 			places
 				.filter(([, pipe]) => pipe.insulation.thickness > 0)
 				.map(([place, pipe, inside]) => [place, insulationMaterial(pipe.insulation.material), inside]),

@@ -9,7 +9,7 @@ import { fibresIn, paneOf } from "./fibres.ts";
 import { filmLimit } from "./film-limit.ts";
 import { fire } from "./fire.ts";
 import { flatCoilInFocus, type LitBy } from "./flat-coil.ts";
-import { laggingAboveLimit } from "./lagging-limit.ts";
+import { insulationAboveLimit } from "./insulation-limit.ts";
 import { pumpStops } from "./pump-stops.ts";
 import { receiverFrost } from "./receiver-frost.ts";
 import { wetLayers } from "./wet-insulation.ts";
@@ -42,7 +42,7 @@ function laggingCautions({ receiver, hottest, weatherproof }: ReceiverCircumstan
 	if (!hasTube(receiver) || receiver.insulation.thickness === 0) return [];
 	const { insulation } = receiver;
 	return [
-		...laggingAboveLimit([["receiver", insulationMaterial(insulation.material), hottest.stagnation]]),
+		...insulationAboveLimit([["receiver", insulationMaterial(insulation.material), hottest.stagnation]]),
 		...wetLayers([insulation], weatherproof),
 		...fibresIn([insulation]),
 	];

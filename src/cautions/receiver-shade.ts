@@ -1,5 +1,5 @@
 import type { Dish } from "../dish/dish.ts";
-import { absorberWidth } from "../receiver/narrowest.ts";
+import { absorberWidth } from "../receiver/narrowest-absorber.ts";
 import { hasTube } from "../receiver/receiver.ts";
 import type { CautionRule } from "./caution.ts";
 

@@ -6,7 +6,7 @@ import type { Caution, DayAir } from "./caution.ts";
 import { bySeverity } from "./cautions.ts";
 import { fibresIn } from "./fibres.ts";
 import { hotSurfaces } from "./hot-surface.ts";
-import { laggingAboveLimit } from "./lagging-limit.ts";
+import { insulationAboveLimit } from "./insulation-limit.ts";
 import { legionella } from "./legionella.ts";
 import { plasticsTooHot } from "./plastics.ts";
 import { pressure } from "./pressure.ts";
@@ -42,7 +42,7 @@ export function tankCautions(seen: TankCircumstances): readonly Caution[] {
 		...tankFrost({ plant: { tank }, air }),
 		...hotSurfaces([["tank", cooling.surfaceTemperature]]),
 		...(insulation.thickness > 0
-			? laggingAboveLimit([["tank", insulationMaterial(insulation.material), hottest]])
+			? insulationAboveLimit([["tank", insulationMaterial(insulation.material), hottest]])
 			: []),
 		...(insulation.thickness > 0 ? wetLayers([insulation], weatherproof) : []),
 		...fibresIn([insulation]),

@@ -3,7 +3,7 @@ import { dishOptics } from "../dish/optics.ts";
 import { DomainError } from "../errors.ts";
 import type { Fluid } from "../fluids/fluid.ts";
 import { bestApertureDiameter } from "../receiver/best-aperture.ts";
-import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest.ts";
+import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest-absorber.ts";
 import { proportionedReceiver } from "../receiver/proportions.ts";
 import type { Receiver } from "../receiver/receiver.ts";
 import { standardPressure } from "../sky/atmosphere.ts";

@@ -1,4 +1,4 @@
-import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest.ts";
+import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest-absorber.ts";
 import { proportionedReceiver } from "../receiver/proportions.ts";
 import type {
 	AbsorberTube,

@@ -3,7 +3,7 @@ import { polynomial } from "../numeric/polynomial.ts";
 import { COMMON_PRACTICE } from "../provenance.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
-import { heldScaled } from "./temperature-scale.ts";
+import { boundedScaled } from "./temperature-scale.ts";
 
 /** Propylene glycol in the mixture, per cent by volume. */
 export type GlycolPercent = 25 | 40 | 50;
@@ -58,7 +58,7 @@ const LEAST_BURST_PROTECTION = 30; // [% by volume] below it a hard frost can st
 export function propyleneGlycol(percent: GlycolPercent): Fluid {
 	const mixture = MIXTURES[percent];
 	const range = [mixture.coldest, HOTTEST] as const;
-	const scaled = (temperature: number) => heldScaled(temperature, range[0], range[1]);
+	const scaled = (temperature: number) => boundedScaled(temperature, range[0], range[1]);
 	return {
 		id: `propyleneGlycol${percent}`,
 		family: "glycol",

@@ -2,7 +2,7 @@ import { ICE_POINT } from "../constants.ts";
 import { DomainError } from "../errors.ts";
 import { polynomial } from "../numeric/polynomial.ts";
 import type { Fluid } from "./fluid.ts";
-import { heldScaled, SCALE } from "./temperature-scale.ts";
+import { boundedScaled, SCALE } from "./temperature-scale.ts";
 
 const MOST_ITERATIONS = 20;
 const CLOSE = 1e-10; // [K] last Newton step; the remaining error is of the order of its square
@@ -18,7 +18,8 @@ type HeatContent = Pick<Fluid, "heatCapacity" | "enthalpy" | "temperatureAtEntha
 export function heatContent(coefficients: readonly number[], range: Fluid["range"]): HeatContent {
 	const [low, high] = range;
 	const integral = [0, ...coefficients.map((c, i) => (SCALE * c) / (i + 1))];
-	const heatCapacity = (temperature: number) => polynomial(coefficients, heldScaled(temperature, low, high));
+	const heatCapacity = (temperature: number) =>
+		polynomial(coefficients, boundedScaled(temperature, low, high));
 	const withinRange = (temperature: number) => polynomial(integral, (temperature - ICE_POINT) / SCALE);
 	const lowest = { enthalpy: withinRange(low), heatCapacity: heatCapacity(low) };
 	const highest = { enthalpy: withinRange(high), heatCapacity: heatCapacity(high) };

@@ -1,7 +1,7 @@
 import { ICE_POINT } from "../constants.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
-import { heldScaled, SCALE } from "./temperature-scale.ts";
+import { boundedScaled, SCALE } from "./temperature-scale.ts";
 import { type ViscosityPoint, waltherLine, waltherViscosity } from "./walther.ts";
 
 /** Data from which all properties of a petroleum oil follow. */
@@ -43,7 +43,7 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 	const gravity = densityAt15C / WATER_AT_REFERENCE;
 	const root = Math.sqrt(gravity);
 	const line = waltherLine(oil.cold, oil.hot);
-	const bounded = (temperature: number) => ICE_POINT + SCALE * heldScaled(temperature, low, high);
+	const bounded = (temperature: number) => ICE_POINT + SCALE * boundedScaled(temperature, low, high);
 	const density = (temperature: number) => densityFrom(densityAt15C, bounded(temperature));
 	return {
 		id: oil.id,
@@ -56,7 +56,7 @@ export function petroleumOil(oil: PetroleumOil): Fluid {
 		potable: false,
 		freezes: false,
 		density,
-		conductivity: (temperature) => (0.1172 * (1 - 0.054 * heldScaled(temperature, low, high))) / gravity,
+		conductivity: (temperature) => (0.1172 * (1 - 0.054 * boundedScaled(temperature, low, high))) / gravity,
 		viscosity: (temperature) => waltherViscosity(line, bounded(temperature)) * density(temperature),
 		...heatContent([(0.4024 * KILOCALORIE) / root, (0.081 * KILOCALORIE) / root], range),
 		limits,

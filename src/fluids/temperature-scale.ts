@@ -5,7 +5,7 @@ export const SCALE = 100; // [K]
 
 /** Scaled temperature x = (T − 273.15 K)/100 K, limited to the range; NaN stays NaN.
  *  @param temperature [K]     @param low,high  range of the fit [K] */
-export function heldScaled(temperature: number, low: number, high: number): number {
+export function boundedScaled(temperature: number, low: number, high: number): number {
 	const bounded = Math.min(Math.max(temperature, low), high);
 	return (bounded - ICE_POINT) / SCALE;
 }

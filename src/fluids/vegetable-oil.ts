@@ -3,7 +3,7 @@ import { polynomial } from "../numeric/polynomial.ts";
 import { COMMON_PRACTICE } from "../provenance.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
-import { heldScaled, SCALE } from "./temperature-scale.ts";
+import { boundedScaled, SCALE } from "./temperature-scale.ts";
 import { waltherLine, waltherViscosity } from "./walther.ts";
 
 const LOW = ICE_POINT - 10; // [K]
@@ -18,7 +18,7 @@ const VISCOSITY = waltherLine(
 	{ temperature: ICE_POINT + 100, kinematicViscosity: 8e-6 }, // ± 5 % (value from memory)
 );
 
-const scaled = (temperature: number) => heldScaled(temperature, LOW, HIGH);
+const scaled = (temperature: number) => boundedScaled(temperature, LOW, HIGH);
 const density = (temperature: number) => polynomial(DENSITY, scaled(temperature));
 
 /** Edible oil such as rapeseed or sunflower oil, fresh and refined.

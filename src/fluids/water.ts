@@ -1,7 +1,7 @@
 import { derivative, polynomial } from "../numeric/polynomial.ts";
 import type { Fluid } from "./fluid.ts";
 import { heatContent } from "./heat-content.ts";
-import { heldScaled, SCALE } from "./temperature-scale.ts";
+import { boundedScaled, SCALE } from "./temperature-scale.ts";
 
 const LOW = 273.15; // [K]
 const HIGH = 473.15; // [K]
@@ -20,7 +20,7 @@ const LOG_VISCOSITY = [
 ] as const; // ln of [Pa s]; viscosity ± 0.31 %, IAPWS R12-08
 const DENSITY_SLOPE = derivative(DENSITY);
 
-const scaled = (temperature: number) => heldScaled(temperature, LOW, HIGH);
+const scaled = (temperature: number) => boundedScaled(temperature, LOW, HIGH);
 
 /** Volumetric expansion coefficient of water, −(dρ/dT)/ρ from the density fit of this file.
  *  @param temperature [K]     @returns expansion coefficient [1/K], negative below 4 °C

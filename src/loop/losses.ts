@@ -1,11 +1,11 @@
 import { DomainError } from "../errors.ts";
 import { circuitPressureDrop, type Segment, segmentPressureDrop } from "./flow.ts";
+import { type InsulationEffects, insulationEffects, type LaggingQuestions } from "./insulation-effects.ts";
 import type { Loop, Pipe } from "./loop.ts";
 import { pipeHeldHeat } from "./pipe.ts";
 import { pipeSegment } from "./pipe-flow.ts";
 import { type PipeRun, pipeRun, type RunConditions } from "./pipe-run.ts";
 import { type PumpDuty, pumpDuty } from "./pump.ts";
-import { type LaggingAnswers, type LaggingQuestions, laggingAnswers } from "./saving.ts";
 
 /** State of a loop for which its losses are computed. */
 export interface LoopConditions {
@@ -17,7 +17,7 @@ export interface LoopConditions {
 	readonly others: readonly Segment[]; // receiver tube and coil, they matter for the pump only
 }
 
-export interface RunLosses extends PipeRun, LaggingAnswers {
+export interface RunLosses extends PipeRun, InsulationEffects {
 	readonly heldHeatCapacity: number; // of fluid and metal [J/K]
 }
 
@@ -43,7 +43,7 @@ function runLosses(
 	const lossWith = (changed: Pipe): number => pipeRun(changed, loop.fluid, conditions).heatLoss;
 	return {
 		...run,
-		...laggingAnswers(pipe, run, conditions, questions, lossWith),
+		...insulationEffects(pipe, run, conditions, questions, lossWith),
 		heldHeatCapacity: (held.fluid + held.metal) * pipe.length,
 	};
 }

@@ -9,7 +9,7 @@ import type { Plant } from "./plant.ts";
 
 const DRAWN_TUBE_ROUGHNESS = 1.5e-6; // [m] drawn tube, Moody 1944 (1.52e-6 in the open library fluids)
 
-/** What the pump does with its fluid at the temperatures of the lumps [4]: cold oil is thick, and the flow what the pump can give. */
+/** Duty of the pump at the temperatures of the lumps [4]: cold oil is viscous and limits the flow. */
 export function circuitDuty(plant: Plant, temperatures: Float64Array): PumpDuty {
 	const { loop, receiver, coil } = plant;
 	const { fluid } = loop;
@@ -23,7 +23,7 @@ export function circuitDuty(plant: Plant, temperatures: Float64Array): PumpDuty 
 	return pumpDuty(loop.pump, (flow) => circuitPressureDrop(segments, loop.fittingsLossFactor, flow));
 }
 
-/** A wound tube filled with fluid of one temperature [K], as a segment of the circuit. */
+/** A helical tube filled with fluid of one temperature [K], as a segment of the circuit. */
 function tubeSegment(
 	tube: { readonly innerDiameter: number; readonly length: number },
 	helixDiameter: number,

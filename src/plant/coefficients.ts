@@ -1,6 +1,6 @@
-/** The receiver's loss by path, drawn as a straight line about one temperature [W, W/K]. */
-export interface LinearLoss {
-	readonly refersTo: "wall" | "outlet"; // whose temperature the line is drawn against
+/** Linearised heat loss of the receiver by path [W, W/K]. */
+export interface LinearisedLoss {
+	readonly refersTo: "wall" | "outlet"; // reference temperature of the linearisation
 	readonly at: number; // [K]
 	readonly radiated: number;
 	readonly convected: number;
@@ -12,11 +12,11 @@ export interface LinearLoss {
 	readonly unresolvedSlope: number;
 }
 
-/** What one coupled step of the loop needs beside the receiver's loss line, held still while the step lasts. */
+/** Coefficients of one coupled step of the loop in addition to the linearised receiver loss, constant during the step. */
 export interface LoopCoefficients {
 	readonly capacityRate: number; // ṁ·cp of the circulating fluid [W/K]; 0 at rest
 	readonly ambient: number; // [K]
-	readonly absorbed: number; // light taken up by the absorber [W]
+	readonly absorbed: number; // light absorbed [W]
 	readonly film: number; // absorber wall to fluid [W/K]; not used where the loss refers to the outlet
 	readonly supplyPipe: number; // to the air [W/K]
 	readonly returnPipe: number; // to the air [W/K]
@@ -31,7 +31,7 @@ export interface LoopCoefficients {
 /** Heat flows of one step, each constant over it [W]. */
 export interface LoopFluxes {
 	readonly useful: number; // absorber to fluid
-	readonly wallTemperature: number; // that the receiver's loss was taken at [K]
+	readonly wallTemperature: number; // of the receiver's loss [K]
 	readonly radiated: number;
 	readonly convected: number;
 	readonly conducted: number;
@@ -42,14 +42,14 @@ export interface LoopFluxes {
 	readonly casing: number;
 	readonly toWater: number;
 	readonly toLayers: Float64Array; // [N] top first
-	readonly temperatures: Float64Array; // [4] of the lumps at the step's end, by the linear solution [K]
+	readonly temperatures: Float64Array; // [4] of the lumps at the end of the step, from the linear solution [K]
 	readonly net: Float64Array; // [4] into each lump
 }
 
-export function totalLoss(loss: LinearLoss): number {
+export function totalLoss(loss: LinearisedLoss): number {
 	return loss.radiated + loss.convected + loss.conducted + loss.unresolved;
 }
 
-export function totalSlope(loss: LinearLoss): number {
+export function totalSlope(loss: LinearisedLoss): number {
 	return loss.radiatedSlope + loss.convectedSlope + loss.conductedSlope + loss.unresolvedSlope;
 }

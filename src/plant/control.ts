@@ -1,21 +1,21 @@
 import type { Control } from "../loop/loop.ts";
 
-/** What the controller remembers between steps. */
+/** State of the controller between steps. */
 export interface ControlState {
 	readonly pump: "on" | "off";
-	readonly dish: "onSun" | "tankLimit" | "oilLimit"; // facing the sun, or turned away by a limit
+	readonly dish: "onSun" | "tankLimit" | "oilLimit"; // faces the sun, or is turned away by a limit
 }
 
-/** What the controller's sensors read [K]. */
+/** Sensor readings of the controller [K]. */
 export interface Readings {
 	readonly receiver: number; // fluid leaving the receiver
-	readonly tankSensor: number; // water beside the lowest turn of the coil
+	readonly tankSensor: number; // water at the lowest turn of the coil
 	readonly tankTop: number;
 }
 
-/** The controller's next state. The pump starts when the receiver stands `startDifference` above the tank's sensor and stops below
- *  `stopDifference`. The dish turns away at a limit and back once that reading is `hysteresis` below it. */
-export function controlled(control: Control, state: ControlState, read: Readings): ControlState {
+/** Next state of the controller. The pump starts when the receiver is `startDifference` hotter than the tank sensor and stops below
+ *  `stopDifference`. The dish turns away at a limit and back when the reading is `hysteresis` below it. */
+export function nextControl(control: Control, state: ControlState, read: Readings): ControlState {
 	return { pump: pumpState(control, state, read), dish: dishState(control, state, read) };
 }
 

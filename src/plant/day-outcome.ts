@@ -10,24 +10,24 @@ import type { Task } from "./plant.ts";
 import { type DayRecords, meanTemperature } from "./records.ts";
 import { shortfall } from "./shortfall.ts";
 import type { PlantState } from "./state.ts";
-import type { Sight } from "./target.ts";
+import type { TargetReading } from "./target.ts";
 
-/** A day that has been marched to its end. */
-export interface MarchedDay {
+/** A completely simulated day. */
+export interface SimulatedDay {
 	readonly model: PlantModel;
 	readonly task: Task;
 	readonly weather: Weather;
 	readonly records: DayRecords;
 	readonly start: PlantState;
 	readonly state: PlantState; // at the end
-	readonly stop: Sight; // at the target, or at the end
-	readonly reached: Sight | undefined;
+	readonly stop: TargetReading; // at the target, or at the end
+	readonly reached: TargetReading | undefined;
 }
 
-const USABLE = 313.15; // [K] 40 °C, what usable litres are counted at (as V40 of EN 16147)
+const USABLE = 313.15; // [K] 40 °C, reference of usable litres (as V40 of EN 16147)
 
-/** What a marched day comes to. */
-export function dayOutcome(day: MarchedDay): DayOutcome {
+/** Result of a simulated day. */
+export function dayOutcome(day: SimulatedDay): DayOutcome {
 	const { model, task, records, state, stop } = day;
 	const layers = state.tank.temperatures;
 	const ran = records.pumpTime > 0;
@@ -55,15 +55,15 @@ export function dayOutcome(day: MarchedDay): DayOutcome {
 		pumpTime: records.pumpTime,
 		unmetHeat: records.ledger.unmet,
 		deliveredHeat: records.ledger.delivered,
-		balance: energyBalance(records.ledger, gained(day, "loop"), gained(day, "tank")),
+		balance: energyBalance(records.ledger, storedHeat(day, "loop"), storedHeat(day, "tank")),
 		series: records.columns,
 		methods: dayMethods(model, records, day.weather),
 		steps: records.steps,
 	};
 }
 
-/** What loop or tank hold at the end more than at the start [J]. */
-function gained(day: MarchedDay, part: "loop" | "tank"): number {
+/** Heat stored in loop or tank at the end relative to the start [J]. */
+function storedHeat(day: SimulatedDay, part: "loop" | "tank"): number {
 	const before = day.start[part].energies;
 	const after = day.state[part].energies;
 	let sum = 0;
@@ -71,11 +71,11 @@ function gained(day: MarchedDay, part: "loop" | "tank"): number {
 	return sum;
 }
 
-const STAGNATION_BEAM = 1000; // [W/m²] reference sky at which stagnation is stated, with still air of
+const STAGNATION_BEAM = 1000; // [W/m²] reference sky of the stagnation temperature, with still air at STAGNATION_AIR
 const STAGNATION_AIR = 298.15; // [K]
 
-/** Wall temperature with the dish on the sun and the pump stopped, at the day's highest sun [K]. */
-function stagnation({ model, weather }: MarchedDay): number {
+/** Wall temperature with the dish on the sun and the pump off, at the highest sun of the day [K]. */
+function stagnation({ model, weather }: SimulatedDay): number {
 	let altitude = 0;
 	for (const a of weather.sunAltitude) altitude = Math.max(altitude, a);
 	const absorbed = STAGNATION_BEAM * model.apertureArea * model.light.absorbed;

@@ -11,36 +11,36 @@ import { nodeCapacity, RECEIVER } from "./nodes.ts";
 import type { DayOutcome } from "./outcome.ts";
 import type { Plant, Task } from "./plant.ts";
 import { type DayRecords, emptyRecords, recordRow, recordStep } from "./records.ts";
-import { type PlantState, restedState } from "./state.ts";
-import { decided, plantStep, whereDishFaces } from "./step.ts";
-import { crossing, type Sight, sight } from "./target.ts";
+import { initialState, type PlantState } from "./state.ts";
+import { controlDecision, dishFacing, plantStep } from "./step.ts";
+import { crossing, type TargetReading, targetReading } from "./target.ts";
 
-/** A plant's day: when the tank reaches the target, how hot it ends, and where the sun's energy went.
+/** One day of a plant: time of the target temperature, final temperatures and energy balance.
  *  @param weather  at the instants of `marchTimes(task)`
- *  Assumes the loop starts the day at the air's temperature with the pump at rest; the air, wind and sun of a step are the means of its ends.
- *  Error   first order in the step: at one minute the time to target moves by less than 0.5 % when the step is halved */
+ *  Assumes the loop starts the day at air temperature with the pump off; air, wind and sun of a step are means of its ends.
+ *  Error   first order in the step: at one minute, halving the step changes the time to target by less than 0.5 % */
 export function warmUpDay(plant: Plant, weather: Weather, task: Task): DayOutcome {
 	return factoredDay(plant, AS_CORRELATED, weather, task);
 }
 
-/** The same for a plant that departs from its correlations by these factors. */
+/** The same for a plant that differs from its correlations by given factors. */
 export function factoredDay(plant: Plant, factors: ModelFactors, weather: Weather, task: Task): DayOutcome {
 	const ambient = weather.ambient[0]!;
 	const model = plantModel(plant, factors, (task.start + task.end) / 2, ambient);
-	const start = restedState(model, ambient);
+	const start = initialState(model, ambient);
 	const records = emptyRecords(start);
 	recordRow(records, start, weather, 0);
 
 	let state = start;
-	let before = sight(model, start, task, task.start, records);
-	let reached: Sight | undefined;
+	let before = targetReading(model, start, task, task.start, records);
+	let reached: TargetReading | undefined;
 	let nextRow = task.start + task.seriesStep;
 	const last = weather.time.length - 1;
 	for (let i = 0; i < last; i++) {
 		const to = weather.time[i + 1]!;
-		state = servedTap(model, state, task, weather.time[i]!, to, records);
-		state = marchedStep(model, state, weather, i, records);
-		const after = sight(model, state, task, to, records);
+		state = stateAfterDraws(model, state, task, weather.time[i]!, to, records);
+		state = stateAtNextInstant(model, state, weather, i, records);
+		const after = targetReading(model, state, task, to, records);
 		reached ??= crossing(task.target.temperature, before, after);
 		before = after;
 		if (to >= nextRow - 1e-6 || i === last - 1) {
@@ -51,8 +51,8 @@ export function factoredDay(plant: Plant, factors: ModelFactors, weather: Weathe
 	return dayOutcome({ model, task, weather, records, start, state, stop: reached ?? before, reached });
 }
 
-/** Draws what the taps ask for between two instants. */
-function servedTap(
+/** State after the draws between two instants. */
+function stateAfterDraws(
 	model: PlantModel,
 	state: PlantState,
 	task: Task,
@@ -72,8 +72,8 @@ function servedTap(
 	return { ...state, tank };
 }
 
-/** The march from instant i to i + 1, in as many inner steps as the receiver's rise wants. */
-function marchedStep(
+/** State at instant i + 1 from that at i, in as many inner steps as the temperature rise of the receiver requires. */
+function stateAtNextInstant(
 	model: PlantModel,
 	state: PlantState,
 	weather: Weather,
@@ -91,7 +91,7 @@ function marchedStep(
 	let time = from;
 	let current = state;
 	while (time < to) {
-		const control = decided(model, current);
+		const control = controlDecision(model, current);
 		const dt = Math.min(to - time, innerStep(model, current, control, now));
 		time = to - time - dt < 1e-6 ? to : time + dt;
 		const report = plantStep(model, current, control, now, dt, records.ledger);
@@ -101,21 +101,21 @@ function marchedStep(
 	return current;
 }
 
-const RESTING_RISE = 5; // [K] of a resting receiver in one inner step, so that the pump does not start late
-const AWAY = 10; // [s] of an inner step while the fluid's limit keeps the dish away
-const SHORTEST = 4; // [s] of any inner step
+const RESTING_RISE = 5; // [K] of a receiver without flow in one inner step, so that the pump does not start late
+const AWAY = 10; // [s] inner step while the fluid limit keeps the dish turned away
+const SHORTEST = 4; // [s] shortest inner step
 
-/** How long the plant may be marched in one go, so that neither pump nor dish acts late [s]: a lit receiver at rest rises by a
- *  few kelvin; one with flow, and the tank, by no more than what parts them from the limits that turn the dish away. */
+/** Length of an inner step at which neither pump nor dish acts late [s]: a lit receiver without flow rises by a
+ *  few kelvins; one with flow, and the tank, by at most the difference to the limits at which the dish turns away. */
 function innerStep(model: PlantModel, state: PlantState, control: ControlState, now: Conditions): number {
 	const power = now.beam * model.apertureArea * model.light.absorbed;
 	if (power === 0) return Number.POSITIVE_INFINITY;
-	const facing = whereDishFaces(model, control, now);
+	const facing = dishFacing(model, control, now);
 	switch (facing) {
 		case "onSun":
 			return stepOnSun(model, state, control, power);
 		case "oilLimit":
-			return AWAY; // the fluid cools within seconds, and the dish must not come back late
+			return AWAY; // the fluid cools within seconds, and the dish must not turn back late
 		case "tankLimit":
 		case "below":
 			return Number.POSITIVE_INFINITY;

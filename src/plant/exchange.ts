@@ -8,14 +8,14 @@ import { receiverLosses } from "../receiver/losses.ts";
 import { hasTube, type Receiver } from "../receiver/receiver.ts";
 import { layerHeatCapacity } from "../tank/model.ts";
 import { circuitDuty } from "./circuit.ts";
-import type { LinearLoss, LoopCoefficients } from "./coefficients.ts";
+import type { LinearisedLoss, LoopCoefficients } from "./coefficients.ts";
 import type { ControlState } from "./control.ts";
 import type { ModelFactors } from "./factors.ts";
 import type { PlantModel } from "./model.ts";
 import { COIL, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 import type { PlantState } from "./state.ts";
 
-/** The air and the sun during one step. */
+/** Air and sun during one step. */
 export interface Conditions {
 	readonly beam: number; // [W/m²]
 	readonly ambient: number; // [K]
@@ -23,13 +23,13 @@ export interface Conditions {
 	readonly altitude: number; // of the sun, apparent [rad]
 }
 
-/** What the pump does during one step. */
+/** Operation of the pump during one step. */
 export interface Drive {
 	readonly flow: number; // [m³/s]
 	readonly electricPower: number; // [W]
 }
 
-/** All coefficients of one step but the receiver's loss line, from the state at its start. */
+/** All coefficients of one step except the linearised receiver loss, from the state at its start. */
 export interface Exchange {
 	readonly drive: Drive;
 	readonly coefficients: LoopCoefficients;
@@ -71,7 +71,7 @@ export function exchange(
 			returnPipe: back.coefficient,
 			fittings: loop.fittingsLossCoefficient,
 			casing: loop.pump.casingLossCoefficient,
-			pumpHeat: flow > 0 ? (duty?.heatToFluid ?? 0) : 0, // a blocked pump warms nothing but itself
+			pumpHeat: flow > 0 ? (duty?.heatToFluid ?? 0) : 0, // a blocked pump heats only itself
 			coil: coilUa,
 			layerTemperatures: layers,
 			layerCapacities: layers.map((t) => layerHeatCapacity(model.tank, t)),
@@ -106,15 +106,15 @@ function pipeConductance(
 	};
 }
 
-const SLOPE_STEP = 0.5; // [K] of the finite difference that gives the loss line's slope
+const SLOPE_STEP = 0.5; // [K] finite difference for the slope of the loss
 
-/** The receiver's losses as a line about a temperature: value and slope by path. */
-export function linearLoss(
+/** Receiver losses linearised about a temperature: value and slope by path. */
+export function linearisedLoss(
 	receiver: Receiver,
 	factors: ModelFactors,
 	at: number,
 	conditions: ReceiverSurroundings,
-): LinearLoss {
+): LinearisedLoss {
 	const { ambient, wind, pressure, altitude } = conditions;
 	const here = receiverLosses(receiver, { wallTemperature: at, ambient, wind, pressure, altitude });
 	const warmer = at + SLOPE_STEP;

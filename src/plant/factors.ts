@@ -1,8 +1,8 @@
-/** What the true plant does over what the correlations say of it: multipliers of heat flows that no drawing settles. */
+/** Ratios of a real plant to its correlations: multipliers of heat flows that the dimensions of a plant do not determine. */
 export interface ModelFactors {
-	readonly receiverConvection: number; // heat the absorber, or its cover, gives the air by convection
+	readonly receiverConvection: number; // convective loss of the absorber or its cover
 	readonly coilFilm: number; // film coefficient inside the coil
-	readonly laggingLoss: number; // heat through the insulation of pipes and receiver, gaps and supports included
+	readonly laggingLoss: number; // heat loss through the insulation of pipes and receiver, with gaps and supports
 	readonly tankLoss: number; // heat through the tank's shell
 }
 

@@ -2,7 +2,7 @@ import type { LoopFluxes } from "./coefficients.ts";
 import type { LightPath } from "./model.ts";
 import type { EnergyBalance } from "./outcome.ts";
 
-/** Running sums of the energy balance [J]: the one mutable thing in a march, written only here. */
+/** Running sums of the energy balance [J]: the mutable state of a simulation, changed only here. */
 export interface Ledger {
 	beam: number;
 	pumpHeat: number;
@@ -63,7 +63,7 @@ export function emptyLedger(): Ledger {
 	};
 }
 
-/** Enters the beam of one step: all of it turned away, or split on its way to the absorber [J]. */
+/** Adds the beam of one step [J]: as turned away, or divided along its path to the absorber. */
 export function enterBeam(ledger: Ledger, beam: number, light: LightPath | "turnedAway"): void {
 	ledger.beam += beam;
 	if (light === "turnedAway") {
@@ -78,7 +78,7 @@ export function enterBeam(ledger: Ledger, beam: number, light: LightPath | "turn
 	ledger.opticsUnresolved += beam * light.unresolved;
 }
 
-/** Enters the loop's flows of one step of `dt` seconds. */
+/** Adds the heat flows of the loop in a step of `dt` seconds. */
 export function enterLoop(ledger: Ledger, fluxes: LoopFluxes, pumpHeat: number, dt: number): void {
 	ledger.pumpHeat += pumpHeat * dt;
 	ledger.radiated += fluxes.radiated * dt;
@@ -94,7 +94,7 @@ export function enterLoop(ledger: Ledger, fluxes: LoopFluxes, pumpHeat: number, 
 	if (fluxes.toWater < 0) ledger.takenBack -= fluxes.toWater * dt;
 }
 
-/** The balance with what the loop and the tank hold more than at the start [J]; the residual is what does not close. */
+/** Energy balance with the heat stored in loop and tank since the start [J]; the residual is its closure error. */
 export function energyBalance(ledger: Ledger, storedInLoop: number, storedInTank: number): EnergyBalance {
 	const optics =
 		ledger.blocked +

@@ -25,14 +25,14 @@ const BOILING: Citation = {
 	confirmed: true,
 };
 
-/** The correlations a day's answer rests on, each with a flag where the day took it outside its published range. */
+/** Methods behind the result of a day, each with a flag where the day is outside its published range. */
 export function dayMethods(model: PlantModel, records: DayRecords, weather: Weather): readonly Method[] {
 	const { dish, receiver, loop, tank } = model.plant;
 	const coldest = weather.ambient.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
 	return [
 		...(hasTube(receiver) ? dishMethods(dish) : [apertureMethod(dish)]),
-		...receiverMethods(receiver, [harshestState(model, records, weather, coldest)]),
-		{ ...HELICAL, outsideRange: filmStrayed(model, records) },
+		...receiverMethods(receiver, [extremeState(model, records, weather, coldest)]),
+		{ ...HELICAL, outsideRange: filmOutsideRange(model, records) },
 		inRange(HORIZONTAL_TUBE),
 		inRange(CROSS_FLOW),
 		inRange(FRICTION),
@@ -44,8 +44,8 @@ export function dayMethods(model: PlantModel, records: DayRecords, weather: Weat
 	];
 }
 
-/** The receiver at its hottest, in the strongest wind and the coldest air of the day, under its highest sun. */
-function harshestState(
+/** The receiver at its highest temperature, in the strongest wind and the coldest air of the day, under the highest sun. */
+function extremeState(
 	{ airPressure, plant: { dish, site } }: PlantModel,
 	{ maximumFilm }: DayRecords,
 	weather: Weather,
@@ -61,8 +61,8 @@ function harshestState(
 	};
 }
 
-/** Whether the film in coil or receiver was asked outside its range at any row of the series. */
-function filmStrayed(model: PlantModel, records: DayRecords): boolean {
+/** Whether the film in coil or receiver is outside its range in any row of the series. */
+function filmOutsideRange(model: PlantModel, records: DayRecords): boolean {
 	const { coil, receiver, loop } = model.plant;
 	const { oilHot, flow } = records.columns;
 	return oilHot.some(

@@ -15,7 +15,7 @@ import type { ModelFactors } from "./factors.ts";
 import { COIL, NODES, type NodeModel, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 import type { Plant } from "./plant.ts";
 
-/** Where the beam on the aperture goes on its way to the absorber, as shares that sum to 1. */
+/** Shares of the beam on the aperture along its path to the absorber; their sum is 1. */
 export interface LightPath {
 	readonly blocked: number;
 	readonly soiling: number;
@@ -26,7 +26,7 @@ export interface LightPath {
 	readonly absorbed: number;
 }
 
-/** What a plant comes to on one day, worked out once before the march. */
+/** Constants of a plant on one day, computed before the simulation. */
 export interface PlantModel {
 	readonly plant: Plant;
 	readonly factors: ModelFactors;
@@ -39,9 +39,9 @@ export interface PlantModel {
 	readonly boilingPoint: number; // of the tank's water [K]
 }
 
-/** The plant as the march wants it.
- *  @param time              an instant of the day, for the sun's declination, unix time [s]
- *  @param startTemperature  of the loop, which sets the mass of fluid in it [K] */
+/** Constants of a plant for the simulation.
+ *  @param time              an instant of the day, for the declination of the sun, unix time [s]
+ *  @param startTemperature  of the loop, for the mass of fluid in it [K] */
 export function plantModel(
 	plant: Plant,
 	factors: ModelFactors,
@@ -111,7 +111,7 @@ function nodeModel(plant: Plant, temperature: number): NodeModel {
 	return { fluid, fluidMass, metal };
 }
 
-/** Heat capacity of a pipe's wall and content [J/K]. */
+/** Heat capacity of a pipe's wall and fluid [J/K]. */
 function pipeHeld(pipe: Pipe, fluid: Fluid, temperature: number): number {
 	const held = pipeHeldHeat(pipe, fluid, temperature);
 	return (held.fluid + held.metal) * pipe.length;

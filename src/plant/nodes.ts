@@ -1,20 +1,20 @@
 import type { Fluid } from "../fluids/fluid.ts";
 
-/** The loop's heat sits in four lumps, in the order the fluid passes them; each lump's temperature is that of the fluid leaving it. */
+/** The heat capacity of the loop is in four lumps, in flow order; the temperature of a lump is that of the fluid leaving it. */
 export const RECEIVER = 0;
 export const SUPPLY = 1;
 export const COIL = 2;
 export const RETURN = 3;
 export const NODES = 4;
 
-/** What the lumps are made of. The fluid's mass is that at the start; what expands into the vessel is left out (≤ 7 % by 120 °C). */
+/** Contents of the lumps. The mass of fluid is constant; expansion into the vessel is neglected (≤ 7 % by 120 °C). */
 export interface NodeModel {
 	readonly fluid: Fluid;
 	readonly fluidMass: Float64Array; // [4] kg
 	readonly metal: Float64Array; // [4] J/K
 }
 
-/** Temperatures of the lumps, and the energies that conserve them (zero at 273.15 K). */
+/** Temperatures of the lumps and their energies, which are conserved (zero at 273.15 K). */
 export interface NodeState {
 	readonly temperatures: Float64Array; // [4] K
 	readonly energies: Float64Array; // [4] J
@@ -23,7 +23,7 @@ export interface NodeState {
 const MOST_ITERATIONS = 20;
 const CLOSE = 1e-10; // [K] last Newton step
 
-/** Heat held by a lump above 273.15 K [J]. */
+/** Heat content of a lump relative to 273.15 K [J]. */
 export function nodeEnergy(model: NodeModel, node: number, temperature: number): number {
 	return (
 		model.fluidMass[node]! * model.fluid.enthalpy(temperature) + model.metal[node]! * (temperature - 273.15)
@@ -35,7 +35,7 @@ export function nodeCapacity(model: NodeModel, node: number, temperature: number
 	return model.fluidMass[node]! * model.fluid.heatCapacity(temperature) + model.metal[node]!;
 }
 
-/** Temperature of a lump that holds so much heat [K] (Newton from a near guess; a lump of nothing keeps the guess). */
+/** Temperature of a lump with a given heat content [K] (Newton's method from a close guess; without heat capacity, the guess). */
 export function nodeTemperature(model: NodeModel, node: number, energy: number, guess: number): number {
 	let temperature = guess;
 	for (let i = 0; i < MOST_ITERATIONS; i++) {

@@ -1,6 +1,6 @@
 import type { Method } from "../methods.ts";
 
-/** Why the target was not reached: the binding limit, one of a closed list. */
+/** Reason why the target was not reached: the limit that prevented it. */
 export type Shortfall =
 	| "limitedByBoiling"
 	| "limitedByHighLimit"
@@ -10,10 +10,10 @@ export type Shortfall =
 	| "pumpNeverStarted"
 	| "tooLittleHeat";
 
-/** Where every joule went [J]. Loop: beam + pumpHeat = turnedAway + optical + receiver + loop losses + storedInLoop + toWater.
+/** Energy balance [J]. Loop: beam + pumpHeat = turnedAway + optical + receiver + loop losses + storedInLoop + toWater.
  *  Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. */
 export interface EnergyBalance {
-	readonly beam: number; // on the aperture that faces the sun, or could
+	readonly beam: number; // on the aperture facing the sun, including times when the dish is turned away
 	readonly pumpHeat: number; // from the pump into the fluid
 	readonly turnedAway: number;
 	readonly optical: {
@@ -21,14 +21,14 @@ export interface EnergyBalance {
 		readonly soiling: number;
 		readonly mirror: number;
 		readonly spillage: number;
-		readonly receiverReflected: number; // off the absorber and its cover
-		readonly unresolved: number; // an efficiency line's optics, not split
+		readonly receiverReflected: number; // by the absorber and its cover
+		readonly unresolved: number; // optical loss of an efficiency line, not divided
 	};
 	readonly receiver: {
 		readonly radiated: number;
 		readonly convected: number;
 		readonly conducted: number;
-		readonly unresolved: number; // an efficiency line's loss, not split
+		readonly unresolved: number; // heat loss of an efficiency line, not divided
 	};
 	readonly loop: {
 		readonly supplyPipe: number;
@@ -43,11 +43,11 @@ export interface EnergyBalance {
 	readonly tankLoss: number;
 	readonly vented: number;
 	readonly residual: number; // |loop defect| + |tank defect|
-	readonly pumpElectricity: number; // stands beside the balance, as does
-	readonly takenBack: number; // what the loop took out of the water while its fluid was the cooler; `toWater` is less it
+	readonly pumpElectricity: number; // not part of the balance
+	readonly takenBack: number; // heat from the water to a colder loop, already subtracted from `toWater`; not part of the balance
 }
 
-/** Columns over the day, one row per series step. Temperatures at the row's instant, powers as the mean since the last row. */
+/** Columns over the day, one row per series step. Temperatures at the instant of the row, powers as the mean since the previous row. */
 export interface DaySeries {
 	readonly time: readonly number[]; // unix time [s]
 	readonly sunAltitude: readonly number[]; // [rad]
@@ -64,7 +64,7 @@ export interface DaySeries {
 	readonly tankLoss: readonly number[]; // [W]
 }
 
-/** What became of the day. */
+/** Result of a day. */
 export interface DayOutcome {
 	readonly reached: boolean;
 	readonly targetTime: number; // unix time [s]; NaN unless reached
@@ -75,21 +75,21 @@ export interface DayOutcome {
 	readonly endTemperatures: Float64Array; // [N] top first [K]
 	readonly boilingPoint: number; // of the tank's water at its pressure [K]
 	readonly boils: boolean;
-	readonly boilTime: number; // first instant at the boil [s]; NaN unless it boils
+	readonly boilTime: number; // first instant at the boiling point [s]; NaN unless it boils
 	readonly usableVolume: number; // at 40 °C, mixed with mains [m³]
 	readonly meanPowerToWater: number; // from start to target or end [W]
 	readonly overallEfficiency: number; // heat to water over beam on the aperture, start to target or end
 	readonly maximumOil: number; // [K]
 	readonly maximumFilm: number; // [K]
-	readonly stagnation: number; // wall temperature at no flow under the reference sky [K]
-	readonly leastFlow: number; // while the pump ran [m³/s]; NaN if it never ran
-	readonly starvedTime: number; // time the pump gave less than 95 % of its set flow [s]
+	readonly stagnation: number; // wall temperature without flow under the reference sky [K]
+	readonly leastFlow: number; // while the pump runs [m³/s]; NaN if it never runs
+	readonly starvedTime: number; // time with less than 95 % of the pump's set flow [s]
 	readonly turnedAwayTime: number; // [s]
 	readonly pumpTime: number; // [s]
-	readonly unmetHeat: number; // asked at the tap and not given [J]
-	readonly deliveredHeat: number; // given at the tap above mains [J]
+	readonly unmetHeat: number; // unmet demand at the tap [J]
+	readonly deliveredHeat: number; // heat at the tap relative to the mains [J]
 	readonly balance: EnergyBalance;
 	readonly series: DaySeries;
 	readonly methods: readonly Method[];
-	readonly steps: number; // that the march took, with which its cost goes
+	readonly steps: number; // number of steps, a measure of the computing cost
 }

@@ -6,7 +6,7 @@ import type { Site } from "../sky/site.ts";
 import type { Tank } from "../tank/tank.ts";
 import type { Draw } from "../tap/draw.ts";
 
-/** Everything that stands still while a day passes. */
+/** The parts of a plant, constant during a day. */
 export interface Plant {
 	readonly site: Site;
 	readonly dish: Dish;
@@ -16,12 +16,12 @@ export interface Plant {
 	readonly tank: Tank;
 }
 
-/** What a day is asked for. */
+/** Request for the simulation of a day. */
 export interface Task {
 	readonly start: number; // unix time [s]
 	readonly end: number; // unix time [s]
-	readonly step: number; // of the march [s]
-	readonly seriesStep: number; // of the answer's columns [s]
+	readonly step: number; // of the simulation [s]
+	readonly seriesStep: number; // of the result columns [s]
 	readonly target: { readonly temperature: number; readonly at: "mean" | "top" | "outlet" };
 	readonly draws: readonly Draw[];
 	readonly mains: number; // temperature of the cold feed [K]

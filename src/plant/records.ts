@@ -7,21 +7,21 @@ import type { DishFacing, StepReport } from "./step.ts";
 
 type Columns = { -readonly [K in keyof DaySeries]: number[] };
 
-/** What a day's march keeps as it goes: sums, extremes, events and the rows of the series. Written only by `recordStep` and `recordRow`. */
+/** Running records of a simulated day: sums, extremes, events and rows of the series. Changed only by `recordStep` and `recordRow`. */
 export interface DayRecords {
 	readonly ledger: Ledger;
 	readonly columns: Columns;
 	maximumOil: number;
 	maximumFilm: number;
-	leastFlow: number; // Infinity until the pump ran
+	leastFlow: number; // Infinity until the pump runs
 	starvedTime: number;
-	tankLimitTime: number; // turned away from a sun that shines, as the next
+	tankLimitTime: number; // turned away while the sun shines, like the next
 	oilLimitTime: number;
-	onSunTime: number; // facing a sun that shines
+	onSunTime: number; // facing the sun while it shines
 	pumpTime: number;
 	boilTime: number; // NaN until it boils
-	steps: number; // that the march took
-	pumped: number; // volume since the last row [m³]
+	steps: number; // number of steps
+	pumped: number; // volume since the previous row [m³]
 	lastRow: { time: number; useful: number; toWater: number; tankLoss: number };
 }
 
@@ -61,7 +61,7 @@ export function emptyRecords(state: PlantState): DayRecords {
 	};
 }
 
-/** Enters what one step of `dt` seconds that ended at `time` did. */
+/** Records a step of `dt` seconds that ended at `time`. */
 export function recordStep(
 	records: DayRecords,
 	report: StepReport,
@@ -124,7 +124,7 @@ export function recordRow(records: DayRecords, state: PlantState, weather: Weath
 	records.lastRow = { time, useful: ledger.useful, toWater: ledger.toWater, tankLoss: ledger.tankLoss };
 }
 
-/** Mean of the layers, all of one mass [K]. */
+/** Mean of the layers, which have equal mass [K]. */
 export function meanTemperature(layers: Float64Array): number {
 	let sum = 0;
 	for (let i = 0; i < layers.length; i++) sum += layers[i]!;

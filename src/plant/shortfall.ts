@@ -3,7 +3,7 @@ import type { Shortfall } from "./outcome.ts";
 import type { Task } from "./plant.ts";
 import type { DayRecords } from "./records.ts";
 
-/** The limit that kept the tank from its target, the most binding first. */
+/** Limit that kept the tank from its target; the most restrictive one comes first. */
 export function shortfall(model: PlantModel, task: Task, records: DayRecords): Shortfall {
 	const target = task.target.temperature;
 	if (target >= model.boilingPoint || records.ledger.vented > 0) return "limitedByBoiling";

@@ -4,7 +4,7 @@ import type { ControlState } from "./control.ts";
 import type { PlantModel } from "./model.ts";
 import { COIL, NODES, type NodeState, nodeState } from "./nodes.ts";
 
-/** Where a plant stands between two steps. The surface and wall temperatures only start the next step's iterations near. */
+/** State of a plant between two steps. Surface and wall temperatures are only initial guesses of the next step. */
 export interface PlantState {
 	readonly loop: NodeState;
 	readonly tank: TankState;
@@ -15,9 +15,9 @@ export interface PlantState {
 	readonly shellSurface: number; // of the tank's insulation [K]
 }
 
-/** A plant after a night: loop at the air's temperature but for the coil, which has that of the water around it; tank as
- *  filled, pump at rest, dish ready to face the sun. */
-export function restedState(model: PlantModel, ambient: number): PlantState {
+/** A plant after a night: loop at air temperature, except for the coil, which is at the temperature of the water around it; tank as
+ *  filled, pump off, dish ready to face the sun. */
+export function initialState(model: PlantModel, ambient: number): PlantState {
 	const layers = model.plant.tank.startTemperatures;
 	const loop = new Float64Array(NODES).fill(ambient);
 	loop[COIL] = model.coilShares.reduce((sum, share, layer) => sum + share * layers[layer]!, 0);

@@ -2,33 +2,33 @@ import { receiverTilt } from "../dish/receiver-tilt.ts";
 import { shellLossCoefficient } from "../tank/shell.ts";
 import { tankStep } from "../tank/stratified.ts";
 import { airAround } from "../tank/tank.ts";
-import { circulatingStep } from "./circulation.ts";
+import { circulatingStep } from "./circulating-loop.ts";
 import type { LoopFluxes } from "./coefficients.ts";
-import { type ControlState, controlled } from "./control.ts";
-import { type Conditions, type Drive, type Exchange, exchange, linearLoss } from "./exchange.ts";
+import { type ControlState, nextControl } from "./control.ts";
+import { type Conditions, type Drive, type Exchange, exchange, linearisedLoss } from "./exchange.ts";
 import { enterBeam, enterLoop, type Ledger } from "./ledger.ts";
 import type { PlantModel } from "./model.ts";
 import { type NodeState, nodeCapacity, nodeTemperature, RECEIVER } from "./nodes.ts";
-import { restingStep } from "./rest.ts";
+import { restingStep } from "./resting-loop.ts";
 import type { PlantState } from "./state.ts";
 
-/** Whether the dish faces the sun, or why not. */
+/** Whether the dish faces the sun, or the reason why not. */
 export type DishFacing = ControlState["dish"] | "below";
 
-/** What the controller does next, from what its sensors read in a state. */
-export function decided(model: PlantModel, state: PlantState): ControlState {
-	return controlled(model.plant.loop.control, state.control, {
+/** Decision of the controller from the sensor readings in a state. */
+export function controlDecision(model: PlantModel, state: PlantState): ControlState {
+	return nextControl(model.plant.loop.control, state.control, {
 		receiver: state.loop.temperatures[RECEIVER]!,
 		tankSensor: state.tank.temperatures[coilSensorLayer(model)]!,
 		tankTop: state.tank.temperatures[0]!,
 	});
 }
 
-export function whereDishFaces(model: PlantModel, control: ControlState, now: Conditions): DishFacing {
+export function dishFacing(model: PlantModel, control: ControlState, now: Conditions): DishFacing {
 	return now.altitude < model.plant.dish.lowestAltitude ? "below" : control.dish;
 }
 
-/** What one step did, for the day's records. */
+/** Result of one step, for the records of the day. */
 export interface StepReport {
 	readonly state: PlantState;
 	readonly drive: Drive;
@@ -40,12 +40,12 @@ export interface StepReport {
 }
 
 const WALL_ITERATIONS = 4;
-const WALL_CLOSE = 0.5; // [K] the loss line is straight enough over this
+const WALL_CLOSE = 0.5; // [K] within which the loss is practically linear
 
-/** One coupled step of the plant: the tank as it stands is the boundary of the forward pass sun → receiver → loop → coil,
- *  the receiver's wall temperature is one fixed point, and the tank after `dt` is the result.
- *  @param control  what the controller decided on this state
- *  Heat enters lumps and layers as fluxes, so the balance closes to round-off whatever the step. */
+/** One coupled step of the plant: the present tank is the boundary of the forward pass sun → receiver → loop → coil,
+ *  the wall temperature of the receiver is a fixed point, and the tank after `dt` is the result.
+ *  @param control  decision of the controller in this state
+ *  Heat enters lumps and layers as fluxes, so the balance closes to round-off for any step. */
 export function plantStep(
 	model: PlantModel,
 	state: PlantState,
@@ -55,7 +55,7 @@ export function plantStep(
 	ledger: Ledger,
 ): StepReport {
 	const beam = now.beam * model.apertureArea;
-	const onSun = whereDishFaces(model, control, now);
+	const onSun = dishFacing(model, control, now);
 	enterBeam(ledger, beam * dt, onSun === "onSun" ? model.light : "turnedAway");
 	const absorbed = onSun === "onSun" ? beam * model.light.absorbed : 0;
 
@@ -66,7 +66,7 @@ export function plantStep(
 		control,
 		absorbed,
 	);
-	const fluxes = solvedLoop(model, state, now, coefficients, dt);
+	const fluxes = loopFluxes(model, state, now, coefficients, dt);
 	enterLoop(ledger, fluxes, coefficients.pumpHeat, dt);
 	ledger.pumpElectricity += drive.electricPower * dt;
 
@@ -99,15 +99,15 @@ export function plantStep(
 		drive,
 		onSun,
 		oil,
-		// As if the light fell evenly over the tube: the leaving fluid plus the rise across the film.
+		// Assumes evenly distributed light on the tube: the leaving fluid plus the temperature difference across the film.
 		film: oil + Math.max(0, fluxes.useful) / coefficients.film,
 		lit: now.beam,
 		vented: tank.vented,
 	};
 }
 
-/** The loop's fluxes with the receiver's loss line drawn about the wall temperature that results from it. */
-function solvedLoop(
+/** Fluxes of the loop with the receiver loss linearised about the resulting wall temperature. */
+function loopFluxes(
 	model: PlantModel,
 	state: PlantState,
 	now: Conditions,
@@ -124,7 +124,7 @@ function solvedLoop(
 	const march = coefficients.capacityRate > 0 ? circulatingStep : restingStep;
 	let at = state.wall;
 	for (let i = 0; ; i++) {
-		const loss = linearLoss(model.plant.receiver, model.factors, at, surroundings);
+		const loss = linearisedLoss(model.plant.receiver, model.factors, at, surroundings);
 		const fluxes = march(held, state.loop.temperatures, coefficients, loss, dt);
 		if (i === WALL_ITERATIONS || Math.abs(fluxes.wallTemperature - at) < WALL_CLOSE) return fluxes;
 		at = fluxes.wallTemperature;
@@ -156,7 +156,7 @@ function tankSurroundings(
 	};
 }
 
-/** The layer that the controller's tank sensor sits in: beside the lowest turn of the coil. */
+/** Layer of the controller's tank sensor: at the lowest turn of the coil. */
 function coilSensorLayer(model: PlantModel): number {
 	const layers = model.coilShares.length;
 	return Math.min(layers - 1, Math.floor((1 - model.plant.coil.bottom) * layers - 1e-9));

@@ -3,31 +3,35 @@ import type { Task } from "./plant.ts";
 import { type DayRecords, meanTemperature } from "./records.ts";
 import type { PlantState } from "./state.ts";
 
-/** The watched temperature at an instant, with what had come in and gone to the water by then. */
-export interface Sight {
+/** The target's temperature at an instant, with the cumulative beam and heat to the water. */
+export interface TargetReading {
 	readonly time: number; // [s]
 	readonly temperature: number; // [K]
 	readonly toWater: number; // [J]
 	readonly beam: number; // [J]
 }
 
-export function sight(
+export function targetReading(
 	model: PlantModel,
 	state: PlantState,
 	task: Task,
 	time: number,
 	records: DayRecords,
-): Sight {
+): TargetReading {
 	return {
 		time,
-		temperature: watchedTemperature(model, state, task.target.at),
+		temperature: targetTemperature(model, state, task.target.at),
 		toWater: records.ledger.toWater,
 		beam: records.ledger.beam,
 	};
 }
 
-/** When the watched temperature first met the target between two sights, by straight line; undefined if it did not. */
-export function crossing(target: number, before: Sight, after: Sight): Sight | undefined {
+/** First instant at which the temperature reaches the target between two readings, by linear interpolation; undefined if it does not. */
+export function crossing(
+	target: number,
+	before: TargetReading,
+	after: TargetReading,
+): TargetReading | undefined {
 	if (before.temperature >= target) return before;
 	if (!(after.temperature >= target)) return undefined;
 	const share = (target - before.temperature) / (after.temperature - before.temperature);
@@ -39,7 +43,7 @@ export function crossing(target: number, before: Sight, after: Sight): Sight | u
 	};
 }
 
-function watchedTemperature(model: PlantModel, state: PlantState, at: Task["target"]["at"]): number {
+function targetTemperature(model: PlantModel, state: PlantState, at: Task["target"]["at"]): number {
 	const layers = state.tank.temperatures;
 	switch (at) {
 		case "mean":

@@ -1,12 +1,12 @@
 import type { Task } from "./plant.ts";
 
-/** Length of one step of the march [s]: the asked step, shortened so that a whole number of them makes a row of the series. */
+/** Length of a simulation step [s]: the requested step, shortened to an integer fraction of the row step of the series. */
 export function marchStep(task: Task): number {
 	return task.seriesStep / Math.ceil(task.seriesStep / task.step - 1e-9);
 }
 
-/** Instants between which the march steps, start and end among them [n + 1], unix time [s]; the last step may be shorter.
- *  Weather is wanted at these instants. */
+/** Instants of the simulation, including start and end [n + 1], unix time [s]; the last step may be shorter.
+ *  Weather is needed at these instants. */
 export function marchTimes(task: Task): Float64Array {
 	const step = marchStep(task);
 	const steps = Math.max(1, Math.ceil((task.end - task.start) / step - 1e-9));

@@ -1,4 +1,4 @@
-import { hollowAbsorptance } from "./hollow-light.ts";
+import { cavityAbsorptance } from "./cavity-light.ts";
 import type { Receiver } from "./receiver.ts";
 import { paneTransmittance, tubesAbsorptance } from "./slanted-light.ts";
 
@@ -22,7 +22,7 @@ export function transmittanceAbsorptance(transmittance: number, absorptance: num
 export function receiverAbsorptance(receiver: Receiver, rimAngle: number): number {
 	switch (receiver.kind) {
 		case "cavity":
-			return hollowAbsorptance(receiver, rimAngle);
+			return cavityAbsorptance(receiver, rimAngle);
 		case "openCoil":
 			return tubesAbsorptance(receiver.absorptance, rimAngle);
 		case "glazedCoil":

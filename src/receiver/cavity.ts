@@ -4,7 +4,7 @@ import { radiativeCoefficient } from "../heat/radiation.ts";
 import { cube } from "../numeric/power.ts";
 import { nusseltKoenigMarvin, nusseltStineMcDonald, windCoefficientMa } from "./cavity-convection.ts";
 import type { ReceiverConditions } from "./conditions.ts";
-import { laggedShell, laggingLoss } from "./lagging.ts";
+import { insulatedShell, insulationLoss } from "./insulation-loss.ts";
 import type { ReceiverLosses } from "./loss-paths.ts";
 import type { CavityReceiver } from "./receiver.ts";
 
@@ -14,7 +14,7 @@ export function cavityWallArea(receiver: CavityReceiver): number {
 }
 
 /** Effective emittance of the aperture of a cavity, and its absorptance for diffuse light, both increased by reflections inside.
- *  The light of a dish strikes some parts of the wall first: see `hollowAbsorptance`.
+ *  The light of a dish strikes some parts of the wall first: see `cavityAbsorptance`.
  *  a_eff = a/[a + (1 − a)·A_aperture/A_wall]
  *  @param surface    a of the wall [-]
  *  @param areaRatio  aperture over wall [-]     @returns a_eff, greater than a [-]
@@ -38,7 +38,7 @@ export function cavityLosses(receiver: CavityReceiver, conditions: ReceiverCondi
 	const wall = cavityWallArea(receiver);
 	const emittance = effectiveCavityAbsorptance(receiver.emittance, aperture / wall);
 	const coefficient = cavityFreeCoefficient(receiver, conditions) + windCoefficientMa(conditions.wind);
-	const shell = laggedShell(
+	const shell = insulatedShell(
 		innerDiameter / 2 + tube.outerDiameter,
 		depth + tube.outerDiameter,
 		insulation.thickness,
@@ -46,7 +46,7 @@ export function cavityLosses(receiver: CavityReceiver, conditions: ReceiverCondi
 	return {
 		radiated: radiativeCoefficient(emittance, wallTemperature, ambient) * aperture * difference,
 		convected: coefficient * wall * difference,
-		conducted: laggingLoss(shell, insulation, conditions),
+		conducted: insulationLoss(shell, insulation, conditions),
 		unresolved: 0,
 	};
 }

@@ -1,7 +1,7 @@
 import { DomainError } from "../errors.ts";
 import { bracketedRoot } from "../numeric/root.ts";
 import { type ReceiverOperation, receiverBalance } from "./balance.ts";
-import { absorberWidth } from "./narrowest.ts";
+import { absorberWidth } from "./narrowest-absorber.ts";
 import { receiverOfWidth } from "./proportions.ts";
 import type { TubeReceiver } from "./receiver.ts";
 

@@ -5,7 +5,7 @@ import { radiativeCoefficient } from "../heat/radiation.ts";
 import { cube, power } from "../numeric/power.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscCoefficient } from "./facing-disc.ts";
-import { laggedShell, laggingLoss } from "./lagging.ts";
+import { insulatedShell, insulationLoss } from "./insulation-loss.ts";
 import type { ReceiverLosses } from "./loss-paths.ts";
 import type { GlazedCoilReceiver } from "./receiver.ts";
 
@@ -62,11 +62,11 @@ export function glazedCoilLosses(
 		loss = outsideShare * outside * face * difference;
 		radiatedShare = radiative / outside;
 	}
-	const shell = laggedShell(diameter / 2, 0, receiver.insulation.thickness);
+	const shell = insulatedShell(diameter / 2, 0, receiver.insulation.thickness);
 	return {
 		radiated: loss * radiatedShare,
 		convected: loss * (1 - radiatedShare),
-		conducted: laggingLoss(shell, receiver.insulation, conditions),
+		conducted: insulationLoss(shell, receiver.insulation, conditions),
 		unresolved: 0,
 	};
 }

@@ -1,7 +1,7 @@
 import { radiativeCoefficient } from "../heat/radiation.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { facingDiscCoefficient } from "./facing-disc.ts";
-import { laggedShell, laggingLoss } from "./lagging.ts";
+import { insulatedShell, insulationLoss } from "./insulation-loss.ts";
 import type { ReceiverLosses } from "./loss-paths.ts";
 import type { OpenCoilReceiver } from "./receiver.ts";
 
@@ -14,11 +14,11 @@ export function openCoilLosses(receiver: OpenCoilReceiver, conditions: ReceiverC
 	const difference = wallTemperature - ambient;
 	const face = (Math.PI * diameter * diameter) / 4;
 	const convective = facingDiscCoefficient(diameter, altitude, wallTemperature, ambient, wind, pressure);
-	const shell = laggedShell(diameter / 2, 0, receiver.insulation.thickness);
+	const shell = insulatedShell(diameter / 2, 0, receiver.insulation.thickness);
 	return {
 		radiated: radiativeCoefficient(receiver.emittance, wallTemperature, ambient) * face * difference,
 		convected: convective * face * difference,
-		conducted: laggingLoss(shell, receiver.insulation, conditions),
+		conducted: insulationLoss(shell, receiver.insulation, conditions),
 		unresolved: 0,
 	};
 }

@@ -7,7 +7,7 @@ const DEGREE = Math.PI / 180;
  *  @param angle  θ, to the normal [rad], 0 to π/2     @returns 1 at 0, 0.974 at 45°, 0 at 90° [-]
  *  Range   the fit ends at 80°; above it a straight line to zero at 90°
  *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, eq. 4.11.1, as printed in two public copies
- *  Check   its hemispherical mean and its decrease   tests/unit/receiver/hollow-light.test.ts */
+ *  Check   its hemispherical mean and its decrease   tests/unit/receiver/cavity-light.test.ts */
 export function paintAtAngle(angle: number): number {
 	const degrees = angle / DEGREE;
 	return degrees <= LAST ? law(degrees) : (law(LAST) * (90 - degrees)) / (90 - LAST);

@@ -7,9 +7,9 @@ import { convergedShellLoss, shellLossCoefficient } from "./shell.ts";
 import { tankStep } from "./stratified.ts";
 import { airAround, type Tank } from "./tank.ts";
 
-/** The air around a tank while it stands, steady. */
+/** Constant air conditions around a tank at rest. */
 export interface StandingConditions {
-	readonly ambient: number; // outdoors [K]; a tank indoors keeps to its own surroundings
+	readonly ambient: number; // outdoors [K]; a tank indoors has its own surroundings
 	readonly wind: number; // outdoors [m/s]
 	readonly pressure: number; // of the air [Pa]
 }
@@ -18,23 +18,23 @@ export interface StandingTask {
 	readonly duration: number; // [s]
 	readonly rowStep: number; // of the curve [s]
 	readonly limits: readonly number[]; // temperatures of interest [K]
-	readonly limitAt: "mean" | "top"; // which of the tank's temperatures counts
+	readonly limitAt: "mean" | "top"; // tank temperature compared with the limits
 }
 
-/** The tank at the instants of a curve, from 0 to the duration. */
+/** Tank temperatures and heat loss over time, from 0 to the duration. */
 export interface CoolingCurve {
 	readonly time: readonly number[]; // since the start [s]
 	readonly mean: readonly number[]; // [K]
 	readonly top: readonly number[]; // [K]
 	readonly bottom: readonly number[]; // [K]
-	readonly power: readonly number[]; // lost, mean since the row before, at the start as it begins [W]
+	readonly power: readonly number[]; // heat loss, mean since the previous row; in the first row the initial value [W]
 }
 
-/** Heat that a tank loses under the conditions of its label. */
+/** Heat loss of a tank under the conditions of its energy label. */
 export interface StandingLoss {
 	readonly power: number; // [W]
 	readonly coefficient: number; // [W/K]
-	readonly volume: number; // of the vessel, which the class goes by [m³]
+	readonly volume: number; // of the vessel, the basis of the class [m³]
 	readonly energyClass: EnergyClass;
 }
 
@@ -42,21 +42,21 @@ export interface TankCooling {
 	readonly curve: CoolingCurve;
 	readonly endTemperatures: Float64Array; // [N] top first [K]
 	readonly lossCoefficient: number; // at the start [W/K]
-	readonly surfaceTemperature: number; // of the insulation's skin at the start [K]
+	readonly surfaceTemperature: number; // of the insulation at the start [K]
 	readonly heatCapacity: number; // of water and shell at the start [J/K]
-	readonly loss: number; // over the whole time [J]
-	readonly belowAfter: readonly (number | undefined)[]; // when first under each limit [s]; undefined if not in this time
+	readonly loss: number; // over the complete time [J]
+	readonly belowAfter: readonly (number | undefined)[]; // first time below each limit [s]; undefined where that is later
 	readonly standing: StandingLoss;
 }
 
 const TEST_WATER = 338.15; // [K] Regulation (EU) 812/2013: standing loss at 65 °C
-const TEST_AIR = 293.15; // [K] in a room at 20 °C
-const SHORT_STEP = 300; // [s] 0.05 % of the loss of a tank with a time constant of 100 h
-const LONG_STEP = 900; // [s] the most that a slow tank is marched by
-const STEPS_PER_TIME_CONSTANT = 1000; // 0.05 % of the loss, which is first order in the step
+const TEST_AIR = 293.15; // [K] room at 20 °C
+const SHORT_STEP = 300; // [s] for 0.05 % of the loss of a tank with a time constant of 100 h
+const LONG_STEP = 900; // [s] longest step, for a slow tank
+const STEPS_PER_TIME_CONSTANT = 1000; // for 0.05 % of the loss, which is first order in the step
 const MOST_STEPS = 200_000;
 
-/** Standing loss under the conditions of its label: 65 °C inside, still air of 20 °C around, sea level.
+/** Standing loss under the conditions of the energy label: 65 °C inside, still air of 20 °C, sea level.
  *  Source  Regulation (EU) 812/2013, Annex II */
 export function standingLoss(tank: Tank): StandingLoss {
 	const indoors: Tank = { ...tank, surroundings: { kind: "indoors", temperature: TEST_AIR } };
@@ -66,11 +66,11 @@ export function standingLoss(tank: Tank): StandingLoss {
 	return { power, coefficient, volume, energyClass: energyClass(power, volume) };
 }
 
-const AT_LIMIT = 1e-9; // [K] a tank that starts at a limit is under it at once, whatever the last bit of its mean
+const AT_LIMIT = 1e-9; // [K] a tank that starts at a limit counts as below it, independent of rounding in its mean
 
-/** How a tank cools while nothing is drawn and the loop rests: its curve, its loss, when it falls under a limit.
- *  The loss coefficient follows the tank's temperature. The coil's loop is taken as still and as warm as the tank.
- *  Error   first order in the step: 0.05 % of the loss, more on a tank that cools within two days; that of the shell's coefficient, about ± 10 %, rules
+/** Cooling of a tank without draws and with the loop at rest: temperature curve, heat loss and times below limits.
+ *  The loss coefficient depends on the temperature of the tank. The coil is assumed to be as warm as the tank, without flow.
+ *  Error   first order in the step: 0.05 % of the loss, more for a tank that cools within two days; the error of the shell's coefficient, about ± 10 %, dominates
  *  Check   exponential cooling, tests/reference/tank.reference.ts */
 export function tankCooling(tank: Tank, conditions: StandingConditions, task: StandingTask): TankCooling {
 	requireWithin("tank.coolingTime", task.duration, 1, MOST_STEPS * SHORT_STEP);
@@ -98,8 +98,8 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 		const { time: rowStart, loss: lossBefore } = now;
 		for (let i = 1; i <= steps; i++) {
 			const before = now;
-			now = stood(tank, model, coilHeat, before, air, rowStart + ((rowEnd - rowStart) * i) / steps);
-			noteCrossings(task.limits, belowAfter, counts, before, now);
+			now = tankAfterStep(tank, model, coilHeat, before, air, rowStart + ((rowEnd - rowStart) * i) / steps);
+			recordCrossings(task.limits, belowAfter, counts, before, now);
 		}
 		curve.time.push(now.time);
 		curve.mean.push(mean(now.state));
@@ -119,7 +119,7 @@ export function tankCooling(tank: Tank, conditions: StandingConditions, task: St
 	};
 }
 
-/** A standing tank at one instant. */
+/** A tank at rest at one instant. */
 interface Standing {
 	readonly time: number; // since the start [s]
 	readonly state: TankState;
@@ -127,8 +127,8 @@ interface Standing {
 	readonly loss: number; // since the start [J]
 }
 
-/** The tank at a later instant, in one step. */
-function stood(
+/** The tank at a later instant, after one step. */
+function tankAfterStep(
 	tank: Tank,
 	model: TankModel,
 	coilHeat: Float64Array, // none
@@ -141,19 +141,19 @@ function stood(
 		coilHeat,
 		lossCoefficient: shell.coefficient,
 		surroundings: air.ambient,
-		boilingPoint: Number.POSITIVE_INFINITY, // a tank that only loses heat boils no more than it did at the start
+		boilingPoint: Number.POSITIVE_INFINITY, // a tank that only loses heat does not boil
 	};
 	const { state, loss } = tankStep(model, now.state, inputs, until - now.time);
 	return { time: until, state, surface: shell.surfaceTemperature, loss: now.loss + loss };
 }
 
-/** Step that keeps the error of the loss small, at a time constant of the tank [s]. */
+/** Longest step for a small error of the loss [s], from the time constant of the tank [s]. */
 function longestStep(timeConstant: number): number {
 	return Math.min(Math.max(timeConstant / STEPS_PER_TIME_CONSTANT, SHORT_STEP), LONG_STEP);
 }
 
-/** Enters when a temperature of the tank fell under each limit between two instants, by straight line [s]. */
-function noteCrossings(
+/** Records when a tank temperature crossed each limit between two instants, by linear interpolation [s]. */
+function recordCrossings(
 	limits: readonly number[],
 	belowAfter: (number | undefined)[],
 	counts: (state: TankState) => number,
@@ -167,7 +167,7 @@ function noteCrossings(
 			belowAfter[i] ??= before.time + ((after.time - before.time) * (from - limits[i]!)) / (from - to);
 }
 
-/** Mean of the layers as the shell sees them, the first and the last through their ends as well [K]. */
+/** Mean of the layers weighted by heat loss, with the ends in the first and last layer [K]. */
 function shellMean(model: TankModel, state: TankState): number {
 	return model.lossShares.reduce((sum, share, layer) => sum + share * state.temperatures[layer]!, 0);
 }

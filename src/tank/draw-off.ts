@@ -12,24 +12,24 @@ import {
 
 export interface DrawOff {
 	readonly state: TankState;
-	readonly drawn: number; // heat of what left above what came in [J]
-	readonly outletEnthalpy: number; // mean of what left [J/kg], zero at 273.15 K
+	readonly drawn: number; // heat of the water that left, relative to the incoming water [J]
+	readonly outletEnthalpy: number; // mean of the water that left [J/kg], zero at 273.15 K
 }
 
-const SUBSTEP = 0.1; // [-] of a layer, where incoming water sinks or rises on its way and has to mix in between
-const MOST_SUBSTEPS = 2000; // beyond 200 layers' content the tank holds the inlet's temperature anyway
-const SPENT = 1e-8; // [K] between ports and inlet, below which nothing that a draw moves can be told from what comes in
-const NEGLIGIBLE = 1e-20; // [-] a weight that no excess makes felt in the last digit
+const SUBSTEP = 0.1; // [-] of a layer, where incoming water sinks or rises and mixes on its way
+const MOST_SUBSTEPS = 2000; // after the content of 200 layers the tank has the inlet temperature
+const SPENT = 1e-8; // [K] difference from the inlet below which a draw changes nothing
+const NEGLIGIBLE = 1e-20; // [-] weight below the last digit of any excess
 const LEAST_DIFFERENCE = 1e-3; // [K] below which the heat capacity replaces the secant of the enthalpy
 
-/** Draws water off a tank while the same mass comes in at another temperature.
- *  It passes the layers between inlet and outlet as a chain of mixed cells. With x = m/M, M a layer's mass and the water
- *  equivalent of its wall, the excess of cell j over the inlet is Σₖ pₖ(x)·excess₀(j − k), pₖ = e⁻ˣ xᵏ/k!, and the heat that left
- *  is Σₖ P(k + 1, x)·excess₀(L − 1 − k), P the regularised lower gamma function: exact for any mass in one go.
- *  @param mass  through the tank [kg]     @param inletTemperature  of what comes in [K]
- *  Assumes water and wall of a layer at one temperature. Where what comes in is heavier or lighter than its surroundings (not at the
- *  bottom, or warmer than it), the draw goes in steps of a tenth of a layer with mixing of inversions between.
- *  Error   heat capacity taken as constant between inlet and outlet, in the wall's water equivalent only: 1e-4 of the heat
+/** Draws water from a tank while the same mass enters at another temperature.
+ *  The water passes the layers between inlet and outlet as a series of mixed cells. With x = m/M, M a layer's mass and the water
+ *  equivalent of its wall, the excess of cell j over the inlet is Σₖ pₖ(x)·excess₀(j − k), pₖ = e⁻ˣ xᵏ/k!, and the heat that leaves
+ *  is Σₖ P(k + 1, x)·excess₀(L − 1 − k), P the regularised lower gamma function: exact for any mass in one step.
+ *  @param mass  through the tank [kg]     @param inletTemperature  of the incoming water [K]
+ *  Assumes water and wall of a layer at one temperature. Where the incoming water is denser or lighter than its surroundings (not at the
+ *  bottom, or warmer than the bottom), the draw is divided into steps of a tenth of a layer with mixing of inversions between them.
+ *  Error   constant heat capacity between inlet and outlet in the water equivalent of the wall: 1e-4 of the heat
  *  Source  tanks in series: Levenspiel, Chemical Reaction Engineering, 3e, Wiley 1999, ch. 14
  *  Check   N = 1–20, tests/reference/tank.reference.ts */
 export function drawOff(
@@ -47,22 +47,22 @@ export function drawOff(
 	return { state: draining.state(), drawn, outletEnthalpy };
 }
 
-/** A tank from which one draw after another is taken. */
+/** A tank during a sequence of draws. */
 export interface Drain {
-	/** Takes so much [kg]; returns its heat above what came in [J]. */
+	/** Draws a mass [kg]; returns its heat relative to the incoming water [J]. */
 	take(mass: number): number;
-	/** Temperature of a layer as it is now [K]. */
+	/** Present temperature of a layer [K]. */
 	temperature(layer: number): number;
-	/** Whether all between inlet and outlet has the temperature of what comes in, so that a draw changes nothing any more. */
+	/** Whether all water between inlet and outlet has the temperature of the incoming water, so that a draw changes nothing. */
 	isSpent(): boolean;
 	state(): TankState;
 }
 
-/** The same as `drawOff` for many draws in a row: of a layer's temperature it works out what is asked for. */
+/** The same as `drawOff` for a sequence of draws; layer temperatures are computed only on request. */
 export function drain(model: TankModel, before: TankState, inletTemperature: number): Drain {
 	const { inletLayer, outletLayer } = model;
 	const energies = before.energies.slice();
-	const temperatures = before.temperatures.slice(); // of some layers as they were a few draws ago: near guesses
+	const temperatures = before.temperatures.slice(); // of some layers a few draws ago, as initial guesses
 	const cells = Math.abs(inletLayer - outletLayer) + 1;
 	const stay = new Float64Array(cells);
 	const pass = new Float64Array(cells);
@@ -86,8 +86,8 @@ export function drain(model: TankModel, before: TankState, inletTemperature: num
 		isSpent,
 		take(mass) {
 			const x = mass / cellMass(model, temperature(outletLayer), inletTemperature);
-			const whole = x <= SUBSTEP || isCalm() || isSpent();
-			const steps = whole ? 1 : Math.min(MOST_SUBSTEPS, Math.ceil(x / SUBSTEP));
+			const inOneStep = x <= SUBSTEP || isCalm() || isSpent();
+			const steps = inOneStep ? 1 : Math.min(MOST_SUBSTEPS, Math.ceil(x / SUBSTEP));
 			const reach = poissonWeights(x / steps, stay, pass);
 			let drawn = 0;
 			for (let i = 0; i < steps; i++) {
@@ -113,9 +113,9 @@ function cellMass(model: TankModel, outlet: number, inlet: number): number {
 	return model.layerMass + model.layerWallCapacity / heatCapacity;
 }
 
-/** Poisson's weights after x cell contents: what of a cell's excess has moved on k cells (`stay`), or beyond them (`pass`).
- *  Each tail is summed from its small end, so that a short draw keeps its digits.
- *  @returns  the last k whose weights count; those beyond it are not written */
+/** Poisson weights after x cell contents: share of a cell's excess that has moved k cells (`stay`), or further (`pass`).
+ *  Each tail is summed from its small end, for precision in short draws.
+ *  @returns  the last k with a weight that matters; weights beyond it are not written */
 function poissonWeights(x: number, stay: Float64Array, pass: Float64Array): number {
 	let last = 0;
 	let weight = Math.exp(-x);
@@ -143,7 +143,7 @@ function poissonWeights(x: number, stay: Float64Array, pass: Float64Array): numb
 	return last;
 }
 
-/** Moves the plug on by the weights, in place; returns the heat that left above the inlet's [J]. */
+/** Moves the water by the weights, in place; returns the heat that left relative to the inlet [J]. */
 function shift(
 	model: TankModel,
 	energies: Float64Array,

@@ -16,8 +16,8 @@ export type EnergyClass = (typeof LIMITS)[number][0] | "G";
 
 const LITRES_PER_CUBIC_METRE = 1000;
 
-/** Most standing loss that a hot water storage tank of a class may have [W].
- *  @param volume  storage volume [m³]; the regulation's own formula counts litres
+/** Upper limit of the standing loss of a hot water storage tank in a class [W].
+ *  @param volume  storage volume [m³]; the formula of the regulation uses litres
  *  Source  Regulation (EU) 812/2013, Annex II, table 2
  *  Check   six volumes × seven classes, tests/reference/tank.reference.ts */
 export function standingLossLimit(energyClass: Exclude<EnergyClass, "G">, volume: number): number {
@@ -26,7 +26,7 @@ export function standingLossLimit(energyClass: Exclude<EnergyClass, "G">, volume
 	return a + b * power(volume * LITRES_PER_CUBIC_METRE, 0.4);
 }
 
-/** Every class with the most standing loss that a tank of a volume [m³] may have in it [W], the best first. */
+/** Upper limits of the standing loss [W] of all classes for a volume [m³], best class first. */
 export function energyClassLimits(
 	volume: number,
 ): readonly { readonly energyClass: Exclude<EnergyClass, "G">; readonly below: number }[] {
@@ -35,7 +35,7 @@ export function energyClassLimits(
 
 /** Energy class of a hot water storage tank.
  *  @param standingLoss  at 65 °C inside and 20 °C around [W]     @param volume  storage volume [m³]
- *  Range   the label is for tanks to 0.5 m³; beyond, the class is the formula's word only
+ *  Range   the label covers tanks up to 0.5 m³; beyond, the class follows from the formula only
  *  Source  Regulation (EU) 812/2013, Annex II, table 2 */
 export function energyClass(standingLoss: number, volume: number): EnergyClass {
 	requireWithin("tank.standingLoss", standingLoss, 0, Number.MAX_VALUE);

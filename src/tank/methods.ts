@@ -11,7 +11,7 @@ export const STRATIFIED_TANK: Citation = {
 
 const LARGEST_LABELLED = 0.5; // [m³] Regulation (EU) 812/2013, Article 1
 
-/** What the cooling of a tank rests on, each with a flag where it was stretched.
+/** Methods behind the cooling of a tank, each with a flag where it is used outside its range.
  *  @param ambient  of the air around it [K] */
 export function coolingMethods(tank: Tank, cooling: TankCooling, ambient: number): readonly Method[] {
 	const { insulation } = tank;
@@ -31,7 +31,7 @@ export function coolingMethods(tank: Tank, cooling: TankCooling, ambient: number
 			name: "Energy class of a hot water storage tank",
 			source: "Regulation (EU) 812/2013, Annex II, table 2",
 			confirmed: true,
-			outsideRange: cooling.standing.volume > LARGEST_LABELLED * (1 + 1e-9), // a volume found from rounded dimensions
+			outsideRange: cooling.standing.volume > LARGEST_LABELLED * (1 + 1e-9), // tolerance for a volume from rounded dimensions
 		},
 	];
 }

@@ -4,8 +4,8 @@ import { water } from "../fluids/water.ts";
 import { layerAtHeight, shellGeometry, shellLossShares } from "./geometry.ts";
 import type { Tank } from "./tank.ts";
 
-/** A tank as the march wants it, worked out once. All layers hold the same water and the same share of the wall.
- *  Assumes the mass of the start all along: what expands goes to the expansion vessel or over the vent (≤ 4 % by 95 °C). */
+/** Constants of a tank for the simulation. All layers have the same mass of water and the same share of the wall.
+ *  Assumes constant mass: expanding water goes to the expansion vessel or through the vent (≤ 4 % by 95 °C). */
 export interface TankModel {
 	readonly layers: number;
 	readonly layerMass: number; // of water [kg]
@@ -16,7 +16,7 @@ export interface TankModel {
 	readonly outletLayer: number;
 }
 
-/** Temperatures of the layers, top first, and the energies that conserve them (zero at 273.15 K). */
+/** Temperatures of the layers, top first, and their energies, which are conserved (zero at 273.15 K). */
 export interface TankState {
 	readonly temperatures: Float64Array; // [N] K
 	readonly energies: Float64Array; // [N] J
@@ -24,10 +24,10 @@ export interface TankState {
 
 const MOST_LAYERS = 200;
 const MOST_ITERATIONS = 20;
-const CLOSE = 1e-6; // [K] last Newton step; the error left is its square
+const CLOSE = 1e-6; // [K] last Newton step; the remaining error is of the order of its square
 
 /** Layers, masses and conductances of a tank.
- *  Source  multi-node store: Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 8; EN 12977-3 identifies the same parameters */
+ *  Source  multi-node tank: Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 8; EN 12977-3 determines the same parameters */
 export function tankModel(tank: Tank): TankModel {
 	const layers = tank.startTemperatures.length;
 	requireWithin("tank.layers", layers, 1, MOST_LAYERS);
@@ -51,7 +51,7 @@ export function tankModel(tank: Tank): TankModel {
 	};
 }
 
-/** Heat held by a layer above 273.15 K [J]. */
+/** Heat content of a layer relative to 273.15 K [J]. */
 export function layerEnergy(model: TankModel, temperature: number): number {
 	return model.layerMass * water.enthalpy(temperature) + model.layerWallCapacity * (temperature - ICE_POINT);
 }
@@ -61,7 +61,7 @@ export function layerHeatCapacity(model: TankModel, temperature: number): number
 	return model.layerMass * water.heatCapacity(temperature) + model.layerWallCapacity;
 }
 
-/** Temperature of a layer that holds so much heat [K], within 1e-9 K (Newton from a near guess). */
+/** Temperature of a layer with a given heat content [K], within 1e-9 K (Newton's method from a close guess). */
 export function layerTemperature(model: TankModel, energy: number, guess: number): number {
 	let temperature = guess;
 	for (let i = 0; i < MOST_ITERATIONS; i++) {
@@ -72,7 +72,7 @@ export function layerTemperature(model: TankModel, energy: number, guess: number
 	throw new DomainError(
 		"no_convergence",
 		"tank.layerTemperature",
-		"no temperature found for the heat in a layer",
+		"no temperature found for the heat content of a layer",
 		{ energy, guess },
 	);
 }
@@ -83,7 +83,7 @@ export function tankState(model: TankModel, temperatures: Float64Array): TankSta
 		throw new DomainError(
 			"contradictory",
 			"tank.layers",
-			"a tank's state needs one temperature for each layer",
+			"the state of a tank needs one temperature per layer",
 			{
 				layers: model.layers,
 				temperatures: temperatures.length,
@@ -92,7 +92,7 @@ export function tankState(model: TankModel, temperatures: Float64Array): TankSta
 	return { temperatures, energies: temperatures.map((t) => layerEnergy(model, t)) };
 }
 
-/** Temperatures from energies; they come in as near guesses. A pooled layer takes its neighbour's. */
+/** Updates temperatures, which are also the initial guesses, from energies. A pooled layer takes the temperature of its neighbour. */
 export function updateTemperatures(
 	model: TankModel,
 	energies: Float64Array,

@@ -5,20 +5,20 @@ import { shellGeometry } from "./geometry.ts";
 import { standsOutdoors, type Tank } from "./tank.ts";
 
 export interface ShellLoss {
-	readonly coefficient: number; // of the whole shell, fittings included, on water over air [W/K]
-	readonly surfaceTemperature: number; // of the insulation's skin [K]
+	readonly coefficient: number; // of the complete shell with fittings, based on water minus air temperature [W/K]
+	readonly surfaceTemperature: number; // of the insulation [K]
 }
 
 const MOST_ITERATIONS = 100;
 const CLOSE = 1e-6; // [K]
 
-/** Heat loss coefficient of a tank's shell, one pass from a near guess of its skin temperature.
- *  Water and skin stand in series with wall and insulation (conductivity at its mean temperature) and the outer film; wall and ends
- *  share one skin temperature. In a march the skin of the last step is guess enough: repeated, the pass gains a digit or more.
+/** Heat loss coefficient of a tank's shell, one iteration from a close guess of its surface temperature.
+ *  Wall, insulation (conductivity at its mean temperature) and outer film are in series; wall and ends
+ *  have one surface temperature. In a simulation the surface temperature of the previous step is a sufficient guess: each iteration gains a digit.
  *  @param waterTemperature  mean of the layers [K]     @param ambient  air around the tank [K]
- *  @param wind  outdoors [m/s]; a tank indoors stands in still air whatever it is     @param pressure  of the air [Pa]
- *  Assumes the film of a horizontal cylinder of the insulation's diameter on every face, radiation to surroundings at air
- *  temperature, no resistance inside. Behind 5 cm of insulation the film is a tenth of the resistance: 20 % of it is 2 % of the loss.
+ *  @param wind  outdoors [m/s]; ignored for a tank indoors, which is in still air     @param pressure  of the air [Pa]
+ *  Assumes the film of a horizontal cylinder of the insulation's diameter on all faces, radiation to surroundings at air
+ *  temperature, no resistance inside. With 5 cm of insulation the film is a tenth of the resistance: 20 % of it is 2 % of the loss.
  *  Source  as `shellGeometry`, `insulationConductivity` and `cylinderFilm`
  *  Check   limits: gale, bare, thick insulation, tests/unit/tank/shell.test.ts */
 export function shellLossCoefficient(
@@ -39,7 +39,12 @@ export function shellLossCoefficient(
 		tank.insulation.surfaceEmittance,
 	);
 	const within =
-		laggingResistance(tank, shell.wallConduction + 2 * shell.endConduction, waterTemperature, surfaceGuess) +
+		insulationResistance(
+			tank,
+			shell.wallConduction + 2 * shell.endConduction,
+			waterTemperature,
+			surfaceGuess,
+		) +
 		tank.wallThickness / (tank.wallConductivity * shell.innerArea);
 	const outside = 1 / ((film.convective + film.radiative) * shell.outerArea);
 	const resistance = within + outside;
@@ -49,14 +54,14 @@ export function shellLossCoefficient(
 	};
 }
 
-/** Resistance of the insulation [K/W]; none without insulation. */
-function laggingResistance(tank: Tank, shapeFactor: number, hot: number, cold: number): number {
+/** Resistance of the insulation [K/W]; zero without insulation. */
+function insulationResistance(tank: Tank, shapeFactor: number, hot: number, cold: number): number {
 	const { material, moisture, thickness } = tank.insulation;
 	if (thickness === 0) return 0;
 	return 1 / (shapeFactor * insulationConductivity(insulationMaterial(material), (hot + cold) / 2, moisture));
 }
 
-/** The same with the skin temperature found to 1e-6 K by repeating the pass; DomainError no_convergence if it does not settle. */
+/** The same with the surface temperature iterated to 1e-6 K; DomainError no_convergence where the iteration does not converge. */
 export function convergedShellLoss(
 	tank: Tank,
 	waterTemperature: number,
@@ -73,7 +78,7 @@ export function convergedShellLoss(
 	throw new DomainError(
 		"no_convergence",
 		"tank.surfaceTemperature",
-		"the skin temperature of the tank does not settle",
+		"the surface temperature of the tank does not converge",
 		{
 			waterTemperature,
 			ambient,

@@ -7,24 +7,24 @@ import {
 	updateTemperatures,
 } from "./model.ts";
 
-/** What acts on a tank during one step. */
+/** Inputs of a tank during one step. */
 export interface TankInputs {
 	readonly coilHeat: Float64Array; // [N] into each layer, top first [W]
-	readonly lossCoefficient: number; // of the whole shell [W/K]
+	readonly lossCoefficient: number; // of the complete shell [W/K]
 	readonly surroundings: number; // [K]
-	readonly boilingPoint: number; // no layer stays above it [K]
+	readonly boilingPoint: number; // upper limit of layer temperatures [K]
 }
 
 export interface TankStep {
 	readonly state: TankState;
 	readonly loss: number; // to the surroundings [J]
-	readonly vented: number; // boiled off [J]
+	readonly vented: number; // heat of evaporation [J]
 }
 
 /** One step of a tank of N layers: coil, loss, conduction between neighbours, mixing of inversions, boiling.
- *  The temperatures at the step's end come from a linear system (backward Euler), stable for any dt; the fluxes at those
+ *  The temperatures at the end of the step follow from a linear system (backward Euler), stable for any dt; the fluxes at those
  *  temperatures are then applied to the energies, so Σ E_after = Σ E_before + Σ coil·dt − loss − vented to round-off.
- *  Assumes layers mixed within; a layer at the boiling point gives all further heat off as steam, whose mass is left out.
+ *  Assumes mixed layers; a layer at the boiling point releases all additional heat as steam, whose mass is neglected.
  *  Error   first order in dt: of the loss, dt over twice the time constant (0.01 % at 60 s and 100 h)
  *  Source  Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 8 (multi-node tank)
  *  Check   exponential cooling, tests/reference/tank.reference.ts */
@@ -39,7 +39,7 @@ export function tankStep(model: TankModel, before: TankState, inputs: TankInputs
 	return { state: { temperatures, energies }, loss, vented };
 }
 
-/** Thomas's elimination of the tridiagonal system into `temperatures`; `ratio` is scratch. */
+/** Thomas's elimination of the tridiagonal system into `temperatures`; `ratio` is a work array. */
 function solveTemperatures(
 	model: TankModel,
 	before: Float64Array,
@@ -65,7 +65,7 @@ function solveTemperatures(
 	for (let i = last - 1; i >= 0; i--) temperatures[i]! += ratio[i]! * temperatures[i + 1]!;
 }
 
-/** Adds what flowed during the step to the energies; returns the loss [J]. */
+/** Adds the heat flows of the step to the energies; returns the loss [J]. */
 function applyFluxes(
 	model: TankModel,
 	before: Float64Array,
@@ -88,7 +88,7 @@ function applyFluxes(
 	return loss;
 }
 
-/** Holds every layer at the boiling point; returns the surplus [J]. */
+/** Limits every layer to the boiling point; returns the excess heat [J]. */
 function vent(
 	model: TankModel,
 	boilingPoint: number,

@@ -2,22 +2,22 @@ import type { Insulation } from "../heat/insulation.ts";
 
 /** An upright cylinder of water in equal layers. Heights are shares of the filled height, 0 at the bottom. */
 export interface Tank {
-	readonly fill: number; // water in it [m³], at the start temperature
+	readonly fill: number; // volume of water [m³], at the start temperature
 	readonly height: number; // [m]
 	readonly diameter: number; // [m]
 	readonly wallThickness: number; // [m]
 	readonly wallConductivity: number; // [W/mK]
 	readonly wallHeatCapacity: number; // volumetric [J/m³K]
 	readonly insulation: Insulation;
-	readonly fittingsFactor: number; // multiplies the shell's loss for pipes and feet, ≥ 1
+	readonly fittingsFactor: number; // multiplies the shell's loss, for pipes and feet, ≥ 1
 	readonly inletHeight: number;
 	readonly outletHeight: number;
 	readonly startTemperatures: Float64Array; // [N] top first [K]
-	readonly reliefPressure: number; // above the air's [Pa]; 0 when vented
+	readonly reliefPressure: number; // gauge pressure [Pa]; 0 when vented
 	readonly surroundings: Surroundings;
 }
 
-/** Where a tank stands; indoors in still air of one temperature [K]. */
+/** Location of a tank; indoors it is in still air of constant temperature [K]. */
 export type Surroundings =
 	| { readonly kind: "outdoors" }
 	| { readonly kind: "indoors"; readonly temperature: number };
@@ -28,7 +28,7 @@ export interface TankAir {
 	readonly wind: number; // [m/s]
 }
 
-/** The air around a tank where it is such out of doors. */
+/** Air around a tank for given outdoor air. */
 export function airAround(surroundings: Surroundings, ambient: number, wind: number): TankAir {
 	switch (surroundings.kind) {
 		case "outdoors":
@@ -40,7 +40,7 @@ export function airAround(surroundings: Surroundings, ambient: number, wind: num
 	}
 }
 
-/** Whether rain and wind come at a tank. */
+/** Whether a tank is exposed to rain and wind. */
 export function standsOutdoors({ kind }: Surroundings): boolean {
 	switch (kind) {
 		case "outdoors":

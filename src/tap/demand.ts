@@ -2,15 +2,15 @@ import { DomainError, requireWithin } from "../errors.ts";
 import { water } from "../fluids/water.ts";
 import type { Draw } from "./draw.ts";
 
-/** Water asked at the tap. */
+/** Water demand at the tap. */
 export interface TapDemand {
 	readonly mass: number; // [kg]
 	readonly temperature: number; // wanted [K]
 }
 
-/** Mass that a draw asks at the tap [kg].
- *  A volume is counted at the wanted temperature; an amount of heat is that of its mass above the mains, and asked from
- *  mains that is as warm already it is DomainError contradictory. */
+/** Mass of a draw at the tap [kg].
+ *  A volume refers to the wanted temperature; an amount of heat is relative to the mains. DomainError contradictory for heat
+ *  from mains that is not colder than the wanted temperature. */
 export function drawMass(draw: Draw, mains: number): number {
 	const { demand } = draw;
 	switch (demand.kind) {
@@ -31,7 +31,7 @@ function massOfHeat(energy: number, draw: Draw, mains: number): number {
 		throw new DomainError(
 			"contradictory",
 			"tap.temperature",
-			"heat is asked at a temperature that the mains already has",
+			"the mains is not colder than the temperature of the draw",
 			{
 				temperature: draw.temperature,
 				mains,
@@ -40,14 +40,14 @@ function massOfHeat(energy: number, draw: Draw, mains: number): number {
 	return energy / rise;
 }
 
-/** Time that a draw takes at its flow [s]. */
+/** Duration of a draw at its flow [s]. */
 export function drawDuration(draw: Draw, mains: number): number {
 	requireWithin("tap.flow", draw.flow, Number.MIN_VALUE, Number.MAX_VALUE);
 	return drawMass(draw, mains) / (draw.flow * water.density(draw.temperature));
 }
 
-/** What the draws ask between two instants, one entry for each draw that runs then.
- *  Each entry is the difference of what had been asked by either instant, so any partition of time adds up to the whole.
+/** Demands of the draws between two instants, one entry for each draw in that time.
+ *  Each entry is the difference of the cumulative demands at both instants, so the demands of any partition of time add up.
  *  @param from,to  unix time [s]     @param mains  temperature of the cold feed [K] */
 export function tapDemand(
 	draws: readonly Draw[],
@@ -58,15 +58,15 @@ export function tapDemand(
 	const demands: TapDemand[] = [];
 	for (const draw of draws) {
 		if (draw.time >= to) continue;
-		const whole = drawMass(draw, mains);
+		const total = drawMass(draw, mains);
 		const duration = drawDuration(draw, mains);
-		const mass = whole * (shareBy(draw, duration, to) - shareBy(draw, duration, from));
+		const mass = total * (shareBy(draw, duration, to) - shareBy(draw, duration, from));
 		if (mass > 0) demands.push({ mass, temperature: draw.temperature });
 	}
 	return demands;
 }
 
-/** Share of a draw that is over by an instant, 0–1. */
+/** Share of a draw that is complete at an instant, 0–1. */
 function shareBy(draw: Draw, duration: number, time: number): number {
 	if (time <= draw.time) return 0;
 	const elapsed = time - draw.time;

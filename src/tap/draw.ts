@@ -1,6 +1,6 @@
-/** One use of hot water: either so much at the tap, or so much heat above the mains. */
+/** One use of hot water: a volume at the tap, or an amount of heat relative to the mains. */
 export interface Draw {
-	readonly time: number; // unix time at which it begins [s]
+	readonly time: number; // unix time of its start [s]
 	readonly demand:
 		| { readonly kind: "volume"; readonly volume: number /* at the tap [m³] */ }
 		| { readonly kind: "energy"; readonly energy: number /* above the mains [J] */ };

@@ -2,7 +2,7 @@ import { water } from "../fluids/water.ts";
 import { drawMass } from "./demand.ts";
 import type { ProfileDraw } from "./profiles.ts";
 
-/** Water of one temperature that carries the heat of a profile's day [m³, counted at that temperature].
+/** Volume of water at a given temperature with the heat of a profile's day [m³, at that temperature].
  *  @param temperature  at the tap [K]     @param mains  of the cold feed [K]
  *  Check   five profiles at 40 and 60 °C, tests/reference/tap.reference.ts */
 export function equivalentVolume(

@@ -1,5 +1,5 @@
-/** Share of hot water in a mixed flow that leaves the tap at the wanted heat content, 0–1.
- *  share = (h_wanted − h_mains)/(h_hot − h_mains); all hot where the hot water is not hot enough, none where the mains already is.
+/** Share of hot water in a mixed flow with the wanted enthalpy, 0–1.
+ *  share = (h_wanted − h_mains)/(h_hot − h_mains); 1 where the hot water is not hot enough, 0 where the mains is.
  *  @param hot,mains,wanted  enthalpies [J/kg] */
 export function hotShare(hot: number, mains: number, wanted: number): number {
 	if (wanted <= mains) return 0;

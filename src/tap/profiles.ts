@@ -9,9 +9,9 @@ export type TappingProfileId = keyof typeof PUBLISHED_PROFILES;
 export interface ProfileDraw {
 	readonly minuteOfDay: number; // [min] after midnight
 	readonly energy: number; // useful heat above mains of 10 °C [J]
-	readonly flow: number; // least at the tap [m³/s]
+	readonly flow: number; // minimum at the tap [m³/s]
 	readonly usefulTemperature: number; // from which heat counts [K]
-	readonly peakTemperature: number | undefined; // to be reached during the draw [K], where one is named
+	readonly peakTemperature: number | undefined; // to be reached during the draw [K], where the regulation sets one
 }
 
 const JOULES_PER_KILOWATT_HOUR = 3.6e6;
@@ -20,7 +20,7 @@ const SECONDS_PER_MINUTE = 60;
 
 export const TAPPING_PROFILE_IDS = Object.keys(PUBLISHED_PROFILES) as readonly TappingProfileId[];
 
-/** A published day of hot water use of one household.
+/** A published daily profile of hot water use.
  *  Source  Regulation (EU) 814/2013, Annex III, table 1
  *  Check   daily sums Q_ref, tests/reference/tap.reference.ts */
 export function tappingProfile(id: string): readonly ProfileDraw[] {
@@ -43,10 +43,10 @@ function profileDraw(published: PublishedDraw): ProfileDraw {
 	};
 }
 
-/** A profile as draws of one day. Each is mixed to its peak temperature, or to its useful one where none is named, but to
- *  no less than the temperature that the household mixes to: the regulation's useful temperatures are least ones.
- *  @param midnight  at which the profile's day begins, unix time [s]     @param scale  households: times heat and flow
- *  @param mixed     least temperature at the tap [K]; must be above the mains */
+/** A profile as draws of one day. Each is mixed to its peak temperature, or to its useful temperature where it has no peak, but to
+ *  no less than the temperature that the household mixes to: the useful temperatures of the regulation are minimum values.
+ *  @param midnight  start of the day, unix time [s]     @param scale  number of households, multiplies heat and flow
+ *  @param mixed     lowest temperature at the tap [K], above the mains */
 export function profileDraws(
 	profile: readonly ProfileDraw[],
 	midnight: number,

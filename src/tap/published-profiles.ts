@@ -1,7 +1,7 @@
 import type { Provenance } from "../provenance.ts";
 
-/** A published draw: clock time, useful heat [kWh], least flow [L/min], temperature from which heat counts [°C], and the
- *  temperature to be reached [°C] where the regulation names one. In the units of the source, so that it can be read against it. */
+/** A published draw: clock time, useful heat [kWh], minimum flow [L/min], temperature from which heat counts [°C], and the
+ *  temperature to be reached [°C] where the regulation sets one. In the units of the source, for comparison with it. */
 export type PublishedDraw = readonly [
 	clock: string,
 	kilowattHours: number,

@@ -2,13 +2,13 @@ import { DomainError } from "../errors.ts";
 import { water } from "../fluids/water.ts";
 import type { TankModel } from "../tank/model.ts";
 
-/** Water of a wanted temperature that the tank gives at the tap, mixed with mains [m³, counted at the wanted temperature].
- *  The layers leave in order from the outlet towards the inlet, unmixed, until the first that is colder than wanted;
- *  each makes M (h − h_mains)/(h_wanted − h_mains) of mixed water. The last one ends where a line through the layers' middles
- *  falls to the wanted temperature. Heat in the shell and water beyond the ports are left out.
+/** Volume of water at a wanted temperature that the tank delivers at the tap, mixed with mains [m³, at the wanted temperature].
+ *  The layers leave in order from the outlet towards the inlet, unmixed, until the first that is colder than the wanted temperature;
+ *  each yields M (h − h_mains)/(h_wanted − h_mains) of mixed water. The last one ends where a line through the centres of the layers
+ *  reaches the wanted temperature. Heat in the shell and water beyond the ports are neglected.
  *  @param temperatures [N]  of the layers, top first [K]     @param wanted,mains  [K]
- *  Range   wanted above mains, else DomainError contradictory: such a tap needs no tank
- *  Error   a real draw mixes at the thermocline and gives 3–10 % less (common practice, no source)
+ *  Range   wanted above mains, else DomainError contradictory
+ *  Error   a real draw mixes at the thermocline and yields 3–10 % less (common practice, no source)
  *  Source  after V40 of EN 16147 and Regulation (EU) 814/2013, Annex I(24): water at 40 °C of the same heat content
  *  Check   ideal V40, tests/reference/tap.reference.ts */
 export function usableVolume(
@@ -23,7 +23,7 @@ export function usableVolume(
 		throw new DomainError(
 			"contradictory",
 			"tap.temperature",
-			"usable water is counted above a mains that is as warm already",
+			"the mains is not colder than the temperature of usable water",
 			{
 				wanted,
 				mains,
@@ -44,8 +44,8 @@ export function usableVolume(
 	return mass / water.density(wanted);
 }
 
-/** How far the water from the outlet on is warm enough, in cells: to where a line through the cells' middles falls to `wanted`.
- *  So usable water grows steadily as a tank warms, and not cell by cell. */
+/** Depth from the outlet, in cells, at which a line through the centres of the cells reaches `wanted`.
+ *  This makes usable water a continuous function of temperature. */
 function warmDepth(along: readonly number[], wanted: number): number {
 	const cold = along.findIndex((temperature) => temperature < wanted);
 	if (cold < 0) return along.length;

@@ -1,8 +1,8 @@
 import { mineralOil } from "../../src/fluids/mineral-oil.ts";
 import { insulationConductivity, insulationMaterial } from "../../src/heat/insulation.ts";
 import { coldStart } from "../../src/loop/cold-start.ts";
+import { rainHeatLoss } from "../../src/loop/insulation-effects.ts";
 import type { Loop, Pipe } from "../../src/loop/loop.ts";
-import { rainHeatLoss } from "../../src/loop/saving.ts";
 import { aLoop, aPipe, celsius } from "../unit/loop/a-loop.ts";
 import type { ReferenceSet } from "./reference.ts";
 

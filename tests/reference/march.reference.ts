@@ -1,5 +1,5 @@
-import { circulatingStep } from "../../src/plant/circulation.ts";
-import type { LinearLoss, LoopCoefficients } from "../../src/plant/coefficients.ts";
+import { circulatingStep } from "../../src/plant/circulating-loop.ts";
+import type { LinearisedLoss, LoopCoefficients } from "../../src/plant/coefficients.ts";
 import type { ReferenceRow, ReferenceSet } from "./reference.ts";
 
 // A plant whose warm-up has a closed form: constant sun, a measured dish (an efficiency line), nothing held in the loop,
@@ -27,7 +27,7 @@ function coefficients(coil: number, tank: number): LoopCoefficients {
 }
 
 // U = 8 W/K against the temperature of the fluid that leaves the dish
-const LOSS: LinearLoss = {
+const LOSS: LinearisedLoss = {
 	refersTo: "outlet",
 	at: AIR,
 	radiated: 0,

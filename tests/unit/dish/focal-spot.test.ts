@@ -17,8 +17,8 @@ describe("focal spot", () => {
 
 	it("has no answer where the light cannot come: beyond a rim angle of 90°, or a share of 1", () => {
 		expect(() => focalSpotDiameter({ ...perfectDish, focalLength: 0.2 }, 0.95)).toThrow("same sign");
-		expect(() => focalSpotDiameter(perfectDish, 1)).toThrow("must lie within");
-		expect(() => focalSpotDiameter(perfectDish, Number.NaN)).toThrow("must lie within");
+		expect(() => focalSpotDiameter(perfectDish, 1)).toThrow("must be between");
+		expect(() => focalSpotDiameter(perfectDish, Number.NaN)).toThrow("must be between");
 	});
 });
 

@@ -78,9 +78,9 @@ describe("intercept factor", () => {
 	});
 
 	it("refuses an off-axis mirror that reaches past its focus, and NaN", () => {
-		expect(() => interceptFactor({ ...offsetPolar, focalLength: 1.4 }, 0.05)).toThrow("must lie within");
+		expect(() => interceptFactor({ ...offsetPolar, focalLength: 1.4 }, 0.05)).toThrow("must be between");
 		expect(() => interceptFactor({ ...offsetPolar, mirrorArea: Number.NaN }, 0.05)).toThrow(
-			"must lie within",
+			"must be between",
 		);
 	});
 });

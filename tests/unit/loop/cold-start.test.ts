@@ -54,14 +54,14 @@ describe("methods of a loop", () => {
 			.map(({ name }) => name);
 	};
 	it("are all in range on an ordinary loop", () => expect(flagged({})).toEqual([]));
-	it("flag lagging above its limit", () => {
+	it("flag insulation above its limit", () => {
 		const foam = { material: "polyethyleneFoam", thickness: 0.03, moisture: 0, surfaceEmittance: 0.9 };
 		expect(flagged({}, aLoop({ supply: aPipe({ insulation: foam }) }))).toEqual([
-			expect.stringContaining("Supply pipe lagging"),
+			expect.stringContaining("Supply pipe insulation"),
 		]);
 	});
-	it("flag wet lagging above 60 °C", () => {
-		expect(flagged({}, aLoop({}), [40], true)).toEqual(["Conductivity of damp lagging"]);
+	it("flag wet insulation above 60 °C", () => {
+		expect(flagged({}, aLoop({}), [40], true)).toEqual(["Conductivity of damp insulation"]);
 		const cool = { supplyTemperature: celsius(50), returnTemperature: celsius(45) };
 		expect(flagged(cool, aLoop({}), [40], true)).toEqual([]);
 	});

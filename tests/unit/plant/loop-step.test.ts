@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { circulatingStep } from "../../../src/plant/circulation.ts";
-import type { LinearLoss, LoopCoefficients, LoopFluxes } from "../../../src/plant/coefficients.ts";
-import { restingStep } from "../../../src/plant/rest.ts";
+import { circulatingStep } from "../../../src/plant/circulating-loop.ts";
+import type { LinearisedLoss, LoopCoefficients, LoopFluxes } from "../../../src/plant/coefficients.ts";
+import { restingStep } from "../../../src/plant/resting-loop.ts";
 
 const coefficients: LoopCoefficients = {
 	capacityRate: 120,
@@ -17,7 +17,7 @@ const coefficients: LoopCoefficients = {
 	layerTemperatures: Float64Array.of(320, 310, 300),
 	layerCapacities: Float64Array.of(2e5, 2e5, 2e5),
 };
-const loss: LinearLoss = {
+const loss: LinearisedLoss = {
 	refersTo: "wall",
 	at: 350,
 	radiated: 40,
@@ -103,7 +103,7 @@ describe("a resting step", () => {
 
 	it("carries an unlit receiver to the air's temperature in the end", () => {
 		const dark = { ...coefficients, capacityRate: 0, absorbed: 0 };
-		const cooling: LinearLoss = { ...loss, at: 283, radiated: 0, convected: 0, conducted: 0 };
+		const cooling: LinearisedLoss = { ...loss, at: 283, radiated: 0, convected: 0, conducted: 0 };
 		expect(restingStep(held, before, dark, cooling, 1e9).temperatures[0]!).toBeCloseTo(283, 3);
 	});
 });

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { hollowAbsorptance } from "../../../src/receiver/hollow-light.ts";
+import { cavityAbsorptance } from "../../../src/receiver/cavity-light.ts";
 import { type Hollow, paintAt, tracedHollow } from "./painted-trace.ts";
 import { cavity } from "./receivers.ts";
 import { tracedTubeWall } from "./tube-walled-trace.ts";
@@ -19,7 +19,7 @@ export const HOLLOW_NAMES = Object.keys(HOLLOWS) as readonly (keyof typeof HOLLO
 
 /** @param rim  rim angle of the dish [°] */
 export function absorbed({ radius, depth, opening }: Hollow, absorptance: number, rim: number): number {
-	return hollowAbsorptance(
+	return cavityAbsorptance(
 		{ ...cavity, innerDiameter: 2 * radius, apertureDiameter: 2 * opening, depth, absorptance },
 		rim * DEGREE,
 	);

@@ -61,7 +61,7 @@ describe.each(all.map((receiver) => [receiver.kind, receiver] as const))("losses
 
 	it("refuse NaN, a negative wind and a sun beyond the zenith", () => {
 		const refused = (change: Partial<typeof mild>) =>
-			expect(() => total(receiver, change)).toThrow("must lie within");
+			expect(() => total(receiver, change)).toThrow("must be between");
 		refused({ wallTemperature: Number.NaN });
 		refused({ wind: Number.NaN });
 		refused({ wind: -1 });

@@ -53,7 +53,7 @@ describe("tapDemand", () => {
 	});
 
 	it("refuses heat at a temperature the mains has, no flow, and what is not a number", () => {
-		expect(() => tapDemand([sink], 0, 9999, 313.15)).toThrow("already has");
+		expect(() => tapDemand([sink], 0, 9999, 313.15)).toThrow("not colder");
 		expect(() => tapDemand([{ ...shower, flow: 0 }], 0, 9999, MAINS)).toThrow("flow at the tap");
 		const nan: Draw = { ...shower, demand: { kind: "volume", volume: Number.NaN } };
 		expect(() => tapDemand([nan], 0, 9999, MAINS)).toThrow("volume drawn");

@@ -25,6 +25,6 @@ describe("usableVolume", () => {
 	});
 
 	it("refuses a mains as warm as the wanted", () => {
-		expect(() => usable(graded(10, 340, 320), {}, 313.15)).toThrow("as warm already");
+		expect(() => usable(graded(10, 340, 320), {}, 313.15)).toThrow("not colder");
 	});
 });

@@ -1,5 +1,5 @@
 import {
-	type LinearLoss,
+	type LinearisedLoss,
 	type LoopCoefficients,
 	type LoopFluxes,
 	totalLoss,
@@ -7,15 +7,15 @@ import {
 } from "./coefficients.ts";
 import { COIL, NODES, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 
-/** One step of the loop with the pump at rest: the four lumps cool or heat by themselves (backward Euler).
- *  Thermosiphon round the loop is left out: the tank commonly stands with a check valve against it.
- *  @param held [4]   heat capacity of each lump [J/K]     @param before [4]  temperatures at the step's start [K]
+/** One step of the loop with the pump off: the four lumps cool or heat independently (backward Euler).
+ *  Thermosiphon circulation is neglected: a check valve usually prevents it.
+ *  @param held [4]   heat capacity of each lump [J/K]     @param before [4]  temperatures at the start of the step [K]
  *  @returns  fluxes that account for all heat to round-off; unconditionally stable, first order in dt */
 export function restingStep(
 	held: Float64Array,
 	before: Float64Array,
 	c: LoopCoefficients,
-	loss: LinearLoss,
+	loss: LinearisedLoss,
 	dt: number,
 ): LoopFluxes {
 	const temperatures = new Float64Array(NODES);
@@ -33,8 +33,8 @@ export function restingStep(
 	temperatures[RECEIVER] = tR;
 	net[RECEIVER] = useful;
 
-	const tS = cooled(held[SUPPLY]! / dt, before[SUPPLY]!, c.supplyPipe + c.fittings, c.ambient);
-	const tP = cooled(held[RETURN]! / dt, before[RETURN]!, c.returnPipe + c.casing, c.ambient);
+	const tS = temperatureAfterLoss(held[SUPPLY]! / dt, before[SUPPLY]!, c.supplyPipe + c.fittings, c.ambient);
+	const tP = temperatureAfterLoss(held[RETURN]! / dt, before[RETURN]!, c.returnPipe + c.casing, c.ambient);
 	const supplyPipe = c.supplyPipe * (tS - c.ambient);
 	const fittings = c.fittings * (tS - c.ambient);
 	const returnPipe = c.returnPipe * (tP - c.ambient);
@@ -64,13 +64,18 @@ export function restingStep(
 	};
 }
 
-/** Temperature after a step of a lump that loses to one surrounding [K]; a lump of nothing keeps its temperature. */
-function cooled(rate: number, before: number, conductance: number, surroundings: number): number {
+/** Temperature after a step of a lump that loses heat to its surroundings [K]; without heat capacity it does not change. */
+function temperatureAfterLoss(
+	rate: number,
+	before: number,
+	conductance: number,
+	surroundings: number,
+): number {
 	const sum = rate + conductance;
 	return sum > 0 ? (rate * before + conductance * surroundings) / sum : before;
 }
 
-/** The coil's still fluid against the layers around it; fills `toLayers` [W] and the coil's temperature. */
+/** Heat from the coil without flow to the layers around it [W]; writes `toLayers` [W] and the temperature of the coil. */
 function restingCoil(
 	rate: number,
 	before: number,

@@ -4,14 +4,14 @@ import { hasTube } from "../receiver/receiver.ts";
 import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
 /** Insulation hotter than it bears. */
-export const laggingLimit: CautionRule = ({ outcome, plant: { receiver, loop, tank } }) => {
+export const insulationLimit: CautionRule = ({ outcome, plant: { receiver, loop, tank } }) => {
 	const layers = [
 		...(hasTube(receiver) ? [["receiver", receiver.insulation, outcome.stagnation] as const] : []),
 		["supply pipe", loop.supply.insulation, outcome.maximumOil] as const,
 		["return pipe", loop.return.insulation, outcome.maximumOil] as const,
 		["tank", tank.insulation, outcome.endTop] as const,
 	].filter(([, { thickness }]) => thickness > 0);
-	return laggingAboveLimit(
+	return insulationAboveLimit(
 		layers.map(([place, { material }, hottest]) => [place, insulationMaterial(material), hottest]),
 	);
 };
@@ -19,7 +19,7 @@ export const laggingLimit: CautionRule = ({ outcome, plant: { receiver, loop, ta
 type Place = readonly [where: string, material: InsulationMaterial, hottest: number];
 
 /** Insulation hotter than it bears, of each place with the hottest that its inner face meets [K]. */
-export function laggingAboveLimit(places: readonly Place[]): readonly Caution[] {
+export function insulationAboveLimit(places: readonly Place[]): readonly Caution[] {
 	return places
 		.filter(([, material, hottest]) => hottest > material.serviceLimit)
 		.map(([place, material, hottest]) => ({

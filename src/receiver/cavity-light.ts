@@ -14,8 +14,8 @@ const RINGS = 16; // of the dish, of equal area; 256 rings change the share by a
  *  Error   against traced rays for paint of 0.94 and more and a depth of at least half the width: 0.004; for 0.85, 0.008. Against a wall of
  *          tubes 0.006 and 0.015, greatest in shallow cavities of a shallow dish
  *  Source  angular law by Duffie & Beckman, see `paintAtAngle`; view factors of a disc: `discViewFromBack`; the balance is an assumption
- *  Check   traced rays in cavities of many shapes   tests/unit/receiver/hollow-light.test.ts */
-export function hollowAbsorptance(receiver: CavityReceiver, rimAngle: number): number {
+ *  Check   traced rays in cavities of many shapes   tests/unit/receiver/cavity-light.test.ts */
+export function cavityAbsorptance(receiver: CavityReceiver, rimAngle: number): number {
 	const { absorptance, depth } = receiver;
 	const [radius, opening] = [receiver.innerDiameter / 2, receiver.apertureDiameter / 2];
 	const diffuse = absorptance * PAINT_IN_DIFFUSE_LIGHT;
@@ -49,7 +49,7 @@ function firstStrike(tangent: number, angle: number, radius: number, depth: numb
  *  F = ½·[1 − (h² + l² − r²)/√((h² + l² + r²)² − 4·r²·l²)]
  *  @param disc  r, its radius     @param distance  h, between the planes     @param offset  l, of the spot from the disc's axis [m]
  *  Source  Hottel; Siegel & Howell, Thermal Radiation Heat Transfer, app. of configuration factors (from memory)
- *  Check   the spot on the axis, r²/(h² + r²)   tests/unit/receiver/hollow-light.test.ts */
+ *  Check   the spot on the axis, r²/(h² + r²)   tests/unit/receiver/cavity-light.test.ts */
 export function discViewFromBack(disc: number, distance: number, offset: number): number {
 	const away = distance * distance + offset * offset - disc * disc;
 	return (1 - away / edgeProduct(disc, distance, offset)) / 2;
@@ -59,7 +59,7 @@ export function discViewFromBack(disc: number, distance: number, offset: number)
  *  F = (h/2l)·[(h² + l² + r²)/√((h² + l² + r²)² − 4·r²·l²) − 1]
  *  @param disc  r, at most l     @param distance  h, of the spot from the disc's plane     @param offset  l, from its axis [m]
  *  Source  as `discViewFromBack`
- *  Check   next to a disc that fills the cavity, one half   tests/unit/receiver/hollow-light.test.ts */
+ *  Check   next to a disc that fills the cavity, one half   tests/unit/receiver/cavity-light.test.ts */
 export function discViewFromSide(disc: number, distance: number, offset: number): number {
 	const sum = distance * distance + offset * offset + disc * disc;
 	return (distance / (2 * offset)) * (sum / edgeProduct(disc, distance, offset) - 1);

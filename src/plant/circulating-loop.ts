@@ -1,5 +1,5 @@
 import {
-	type LinearLoss,
+	type LinearisedLoss,
 	type LoopCoefficients,
 	type LoopFluxes,
 	totalLoss,
@@ -7,24 +7,24 @@ import {
 } from "./coefficients.ts";
 import { COIL, NODES, RECEIVER, RETURN, SUPPLY } from "./nodes.ts";
 
-/** One step of the loop with the pump running: four lumps in a ring, implicit in time (backward Euler).
- *  Each lump's leaving temperature is a straight line in the one before it, T = α·T_before + β; once round the ring
- *  gives one equation for the receiver. What a pipe or the coil loses is driven by the temperature that enters it, through
- *  its effectiveness 1 − exp(−UA/ṁcp), so nothing leaves colder than what cools it, however slow the flow.
- *  @param held [4]   heat capacity of each lump [J/K]     @param before [4]  temperatures at the step's start [K]
- *  @returns  fluxes whose sum round the ring is zero to round-off; unconditionally stable, first order in dt */
+/** One step of the loop with the pump running: four lumps in series, implicit in time (backward Euler).
+ *  The outlet temperature of each lump is linear in that of the previous one, T = α·T_previous + β; once around the loop this
+ *  gives one equation for the receiver. The heat loss of a pipe or the coil depends on its inlet temperature through
+ *  its effectiveness 1 − exp(−UA/ṁcp), so no outlet is colder than the surroundings at any flow.
+ *  @param held [4]   heat capacity of each lump [J/K]     @param before [4]  temperatures at the start of the step [K]
+ *  @returns  fluxes with a sum of zero around the loop, to round-off; unconditionally stable, first order in dt */
 export function circulatingStep(
 	held: Float64Array,
 	before: Float64Array,
 	c: LoopCoefficients,
-	loss: LinearLoss,
+	loss: LinearisedLoss,
 	dt: number,
 ): LoopFluxes {
 	const mc = c.capacityRate;
 	const supply = mc * -Math.expm1(-(c.supplyPipe + c.fittings) / mc);
 	const back = mc * -Math.expm1(-(c.returnPipe + c.casing) / mc);
 	const exchange = layerExchange(c, dt);
-	let through = 1; // T_out of the coil = through·T_in + gained, the fluid passing the layers from the top down
+	let through = 1; // outlet of the coil: T_out = through·T_in + gained, with the fluid passing the layers from the top down
 	let gained = 0;
 	for (let layer = 0; layer < exchange.length; layer++) {
 		const effectiveness = exchange[layer]! / mc;
@@ -88,24 +88,24 @@ export function circulatingStep(
 	};
 }
 
-/** Heat to the fluid as a straight line: useful = free − onInlet·T_in − onOutlet·T_out [W, W/K, W/K]. */
+/** Heat to the fluid as a linear function: useful = free − onInlet·T_in − onOutlet·T_out [W, W/K, W/K]. */
 function receiverLine(
 	c: LoopCoefficients,
-	loss: LinearLoss,
+	loss: LinearisedLoss,
 ): { free: number; onInlet: number; onOutlet: number } {
 	const slope = totalSlope(loss);
 	const atZero = c.absorbed - totalLoss(loss) + slope * loss.at;
 	if (loss.refersTo === "outlet") return { free: atZero, onInlet: 0, onOutlet: slope };
-	const damping = 1 + slope / filmFlow(c); // the wall stands above the fluid by useful / filmFlow
+	const damping = 1 + slope / filmFlow(c); // the wall is hotter than the fluid by useful / filmFlow
 	return { free: atZero / damping, onInlet: slope / damping, onOutlet: 0 };
 }
 
-/** Conductance between a wall of one temperature and the fluid entering it, ṁcp·(1 − exp(−hA/ṁcp)) [W/K]. */
+/** Conductance between a wall of uniform temperature and the fluid at its inlet, ṁcp·(1 − exp(−hA/ṁcp)) [W/K]. */
 function filmFlow(c: LoopCoefficients): number {
 	return c.capacityRate * -Math.expm1(-c.film / c.capacityRate);
 }
 
-/** Conductance that coil and each layer exchange over the step, damped so that a small layer ends no hotter than the oil [N] [W/K]. */
+/** Conductance between coil and each layer over the step, damped so that a small layer does not become hotter than the oil [N] [W/K]. */
 function layerExchange(c: LoopCoefficients, dt: number): Float64Array {
 	const exchange = new Float64Array(c.coil.length);
 	for (let layer = 0; layer < exchange.length; layer++) {
@@ -118,7 +118,7 @@ function layerExchange(c: LoopCoefficients, dt: number): Float64Array {
 	return exchange;
 }
 
-/** Heat to each layer from fluid that enters the coil at `inlet` [W], in place of the conductances; returns the sum. */
+/** Heat to each layer from fluid that enters the coil at `inlet` [W], which replaces the conductances; returns the sum. */
 function coilHeat(c: LoopCoefficients, inlet: number, exchange: Float64Array): number {
 	let temperature = inlet;
 	let sum = 0;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Insulation } from "../../../src/heat/insulation.ts";
+import { rainHeatLoss } from "../../../src/loop/insulation-effects.ts";
 import { loopLosses } from "../../../src/loop/losses.ts";
 import { criticalRadius, pipeHeatLoss } from "../../../src/loop/pipe.ts";
-import { rainHeatLoss } from "../../../src/loop/saving.ts";
 import { aLoop, aPipe, celsius } from "./a-loop.ts";
 
 const conditions = {

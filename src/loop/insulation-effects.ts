@@ -11,7 +11,7 @@ export interface LaggingQuestions {
 }
 
 /** Heat loss of a pipe with other insulation [W, complete length]. */
-export interface LaggingAnswers {
+export interface InsulationEffects {
 	readonly thicker: readonly Thicker[];
 	readonly dry: number; // with dry insulation
 	readonly wet: number; // with wet insulation
@@ -71,13 +71,13 @@ function presentCriticalRadius(pipe: Pipe, { loss, meanTemperature }: PipeRun): 
 /** Effects of changed insulation.
  *  @param run       the pipe as built     @param conditions  those of the run
  *  @param lossWith  heat loss of the complete length of a changed pipe [W] */
-export function laggingAnswers(
+export function insulationEffects(
 	pipe: Pipe,
 	run: PipeRun,
 	conditions: RunConditions,
 	questions: LaggingQuestions,
 	lossWith: (pipe: Pipe) => number,
-): LaggingAnswers {
+): InsulationEffects {
 	const { thickness } = pipe.insulation;
 	let previous = run.heatLoss;
 	const thicker = questions.addedThicknesses.map((addedThickness) => {

@@ -4,18 +4,18 @@ import { radiativeCoefficient } from "../heat/radiation.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 
 /** An insulated shell. */
-export interface LaggedShell {
+export interface InsulatedShell {
 	readonly shapeResistance: number; // resistance of the layer times its conductivity [1/m], 0 for no layer
 	readonly outerArea: number; // [m²]
 	readonly outerDiameter: number; // [m]
 }
 
-const PASSES = 2; // enough for 1.1 % of the converged loss up to walls of 600 K, 3.5 % at 800 K (tests/unit/receiver/lagging.test.ts)
+const PASSES = 2; // enough for 1.1 % of the converged loss up to walls of 600 K, 3.5 % at 800 K (tests/unit/receiver/insulation-loss.test.ts)
 
 /** Shell around a cylinder closed by a disc at one end, open at the other.
  *  Wall: 2π·L/ln(ro/ri). Disc: heat spreads from the inner to the outer radius, as in a frustum: π·ri·ro/t.
  *  @param radius,length  of the insulated body [m]; length 0 for the disc alone     @param thickness  [m] */
-export function laggedShell(radius: number, length: number, thickness: number): LaggedShell {
+export function insulatedShell(radius: number, length: number, thickness: number): InsulatedShell {
 	const outer = radius + thickness;
 	const wall = (2 * Math.PI * length) / Math.log1p(thickness / radius);
 	const disc = (Math.PI * radius * outer) / thickness;
@@ -32,8 +32,8 @@ export function laggedShell(radius: number, length: number, thickness: number): 
  *  Assumes  a uniform surface temperature; the film of a cylinder of the shell's diameter, also on the disc;
  *           radiation to surroundings at air temperature
  *  Error    of the iteration 1.1 % up to walls of 600 K, 3.5 % at 800 K behind 5 mm; of the conductivity about 8 % between products */
-export function laggingLoss(
-	shell: LaggedShell,
+export function insulationLoss(
+	shell: InsulatedShell,
 	insulation: Insulation,
 	conditions: ReceiverConditions,
 ): number {
