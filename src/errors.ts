@@ -1,7 +1,7 @@
-/** Why the core refused to answer. A closed union: the HTTP edge maps each code to a status in one table. */
+/** Kind of an error. A closed union: the HTTP edge maps each code to a status in one table. */
 export type DomainCode = "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
 
-/** The quantities and parts that a refusal can be about, each as a sentence names it. A closed union: the HTTP edge maps each to a
+/** Quantities and parts that an error can concern, each with its name in a sentence. A closed union: the HTTP edge maps each to a
  *  place in the request in one table. */
 export const SUBJECTS = {
 	time: "time",
@@ -50,7 +50,7 @@ export const SUBJECTS = {
 	"tank.layers": "number of layers",
 	"tank.startTemperature": "start temperature of the tank",
 	"tank.layerTemperature": "temperature of a layer",
-	"tank.surfaceTemperature": "skin temperature of the tank",
+	"tank.surfaceTemperature": "surface temperature of the tank",
 	"tank.coolingTime": "cooling time",
 	"tank.coolingStep": "step of the cooling curve",
 	"tank.drawnMass": "mass drawn",
@@ -80,7 +80,7 @@ export const SUBJECTS = {
 
 export type Subject = keyof typeof SUBJECTS;
 
-/** The one error that the core throws on purpose. `details` is plain data, safe to show to a caller. */
+/** The only error that the core throws intentionally. `details` is plain data that can be shown to a client. */
 export class DomainError extends Error {
 	override readonly name = "DomainError";
 	constructor(
@@ -93,13 +93,13 @@ export class DomainError extends Error {
 	}
 }
 
-/** Throws `out_of_range` unless low ≤ value ≤ high; written positively, so that NaN is refused too. */
+/** Throws `out_of_range` unless low ≤ value ≤ high; the condition is written so that NaN throws too. */
 export function requireWithin(subject: Subject, value: number, low: number, high: number): void {
 	if (!(value >= low && value <= high)) throw outOfRange(subject, SUBJECTS[subject], value, low, high);
 }
 
-/** The refusal of a value beyond its range.
- *  @param name  of the quantity in a sentence: its subject's, or a closer one */
+/** The error of a value outside its range.
+ *  @param name  of the quantity in a sentence: that of its subject, or a more specific one */
 export function outOfRange(
 	subject: Subject,
 	name: string,

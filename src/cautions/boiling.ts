@@ -1,8 +1,8 @@
 import { type CautionRule, temperature } from "./caution.ts";
 
-const NEAR = 5; // [K] below boiling at which a hotter day boils the tank; common practice, no source
+const NEAR = 5; // [K] below boiling within which a hotter day boils the tank; common practice, no source
 
-/** Water at or near its boil. */
+/** Water at or near boiling. */
 export const boiling: CautionRule = ({ outcome }) => {
 	const parameters = {
 		boilingPoint: temperature(outcome.boilingPoint),

@@ -1,6 +1,6 @@
 import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
-/** Fluid hotter than it lasts. */
+/** Fluid above its bulk limit. */
 export const bulkLimit: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const limit = loop.fluid.limits.bulk.temperature;
 	return outcome.maximumOil > limit
@@ -14,7 +14,7 @@ export const bulkLimit: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) =
 						limit: temperature(limit),
 					},
 					message:
-						"{fluid} reaches {fluidTemperature}; fluids of its kind bear about {limit}. It breaks down, thickens and can catch fire: have a licensed fitter lower the oil limit, and go by the maker's data sheet.",
+						"{fluid} reaches {fluidTemperature}; the limit of its kind is about {limit}. It breaks down, thickens and can catch fire: have a licensed fitter lower the oil limit, and follow the maker's data sheet.",
 				},
 			]
 		: [];

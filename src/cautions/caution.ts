@@ -5,7 +5,7 @@ import type { CautionCode } from "./codes.ts";
 
 export type Severity = "danger" | "warning" | "info";
 
-/** A number that a caution speaks of, in SI, with what kind of quantity it is so that an edge can say it in its own unit. */
+/** A quantity in a caution, in SI, with its kind, so that the edge can express it in another unit. */
 export interface Quantity {
 	readonly kind:
 		| "temperature"
@@ -22,7 +22,7 @@ export interface Quantity {
 	readonly value: number;
 }
 
-/** One thing to be careful of. The message is English; `{name}` stands for the parameter of that name. */
+/** A caution. The message is in English; `{name}` is a placeholder for the parameter of that name. */
 export interface Caution {
 	readonly code: CautionCode;
 	readonly severity: Severity;
@@ -30,21 +30,21 @@ export interface Caution {
 	readonly message: string;
 }
 
-/** How a plant is built, beyond what its heat depends on. */
+/** Construction of a plant that does not affect its heat. */
 export interface Build {
 	readonly tankWall: WallMaterialId;
 	readonly coilWall: WallMaterialId;
 	readonly pipeWalls: readonly WallMaterialId[]; // supply, return
-	readonly weatherproof: boolean; // whether all insulation out of doors is kept dry by a cover
+	readonly weatherproof: boolean; // whether a cover keeps all outdoor insulation dry
 }
 
-/** The air around a plant on the day asked about. */
+/** The air around a plant on the day. */
 export interface DayAir {
 	readonly coldest: number; // [K]
-	readonly source: "stated" | "assumed"; // assumed air, which nobody looked up, rules no frost out
+	readonly source: "stated" | "assumed"; // assumed air does not exclude frost
 }
 
-/** What a rule may look at. */
+/** Input of a rule. */
 export interface Circumstances {
 	readonly plant: Plant;
 	readonly build: Build;
@@ -53,16 +53,16 @@ export interface Circumstances {
 	readonly outcome: DayOutcome;
 }
 
-/** One hazard: nothing when it does not arise. A rule that looks at less than a whole run serves answers that know less. */
+/** A rule for one hazard; empty when it does not arise. A rule with a smaller input also serves other operations. */
 export type CautionRule<Seen = Circumstances> = (circumstances: Seen) => readonly Caution[];
 
-/** How hot a fluid can get: all that the rules about hot fluid look at. */
+/** Highest temperatures of a fluid: the input of the rules about hot fluid. */
 export interface HotFluid {
 	readonly plant: { readonly loop: Pick<Plant["loop"], "fluid"> };
 	readonly outcome: Pick<DayOutcome, "maximumOil" | "maximumFilm" | "stagnation">;
 }
 
-/** A tank and how it ends: all that the rules about stored water look at. */
+/** A tank and its final state: the input of the rules about stored water. */
 export interface StandingTank {
 	readonly plant: { readonly tank: Plant["tank"] };
 	readonly outcome: Pick<DayOutcome, "endTop" | "endTemperatures"> & {

@@ -57,12 +57,12 @@ const RULES: readonly CautionRule[] = [
 
 const ORDER: readonly Severity[] = ["danger", "warning", "info"];
 
-/** Everything to be careful of, the most serious first. */
+/** All cautions, the most serious first. */
 export function cautionsOf(circumstances: Circumstances): readonly Caution[] {
 	return bySeverity(RULES.flatMap((rule) => rule(circumstances)));
 }
 
-/** Cautions with the most serious first, otherwise as they come. */
+/** Cautions ordered by severity, the most serious first, otherwise unchanged. */
 export function bySeverity(found: readonly Caution[]): readonly Caution[] {
 	return ORDER.flatMap((severity) => found.filter((caution) => caution.severity === severity));
 }

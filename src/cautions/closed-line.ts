@@ -1,7 +1,7 @@
 import type { CautionRule } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 
-/** A heated line that a check valve or a tap closes at both ends. */
+/** A heated line closed by a check valve and a tap. */
 export const closedLine: CautionRule<InstantCircumstances> = () => [
 	{
 		code: "closedLine",

@@ -1,4 +1,4 @@
-/** Every hazard and every doubt that an answer can speak of, by subject. What an answer says of each is a caution of that code; the
+/** Codes of all cautions, by subject. The
  *  contract lists them, and each language of the widget has a sentence for those of a warm-up. */
 export const CAUTION_CODES = [
 	// light

@@ -1,6 +1,6 @@
 import type { CautionRule } from "./caution.ts";
 
-/** Light that burns. */
+/** Concentrated light. */
 export const concentratedLight: CautionRule<unknown> = () => [
 	{
 		code: "concentratedLight",

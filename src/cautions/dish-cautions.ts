@@ -3,7 +3,7 @@ import { bySeverity } from "./cautions.ts";
 import { concentratedLight } from "./concentrated-light.ts";
 import { dishInWind } from "./dish-in-wind.ts";
 
-/** Everything to be careful of about a dish on its own, the most serious first.
+/** All cautions about a dish alone, the most serious first.
  *  @param apertureArea  [m²] */
 export function dishCautions(apertureArea: number): readonly Caution[] {
 	return bySeverity([...concentratedLight({}), ...dishInWind({ heater: { apertureArea } })]);

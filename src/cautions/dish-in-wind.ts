@@ -1,7 +1,7 @@
 import type { CautionRule } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 
-/** Wind on a sail. */
+/** Wind load on a dish. */
 export const dishInWind: CautionRule<{
 	readonly heater: Pick<InstantCircumstances["heater"], "apertureArea">;
 }> = ({ heater }) => [

@@ -1,8 +1,8 @@
 import type { Plant } from "../plant/plant.ts";
 import type { CautionRule } from "./caution.ts";
 
-/** What parts a fluid from the water. */
-interface Parted {
+/** The separation between fluid and water. */
+interface Separation {
 	readonly plant: {
 		readonly loop: Pick<Plant["loop"], "fluid">;
 		readonly coil: Pick<Plant["coil"], "gapResistance">;
@@ -10,7 +10,7 @@ interface Parted {
 }
 
 /** Loop fluid next to drinking water. */
-export const drinkingWater: CautionRule<Parted> = ({ plant: { loop, coil } }) =>
+export const drinkingWater: CautionRule<Separation> = ({ plant: { loop, coil } }) =>
 	!loop.fluid.potable && coil.gapResistance === 0
 		? [
 				{
@@ -18,7 +18,7 @@ export const drinkingWater: CautionRule<Parted> = ({ plant: { loop, coil } }) =>
 					severity: "warning",
 					parameters: { fluid: loop.fluid.name },
 					message:
-						"One wall parts {fluid} from the water, and a leak goes unseen into what people may drink. Use a double-walled coil or keep this water from drinking and cooking, as your local plumbing code says.",
+						"Only one wall separates {fluid} from the water, and an unnoticed leak contaminates what people may drink. Use a double-walled coil or keep this water from drinking and cooking, as your local plumbing code requires.",
 				},
 			]
 		: [];

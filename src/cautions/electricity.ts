@@ -1,7 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
 import type { CautionRule } from "./caution.ts";
 
-/** Current beside water. */
+/** Electricity near water. */
 export const electricity: CautionRule<{ readonly plant: { readonly loop: Pick<Plant["loop"], "pump"> } }> = ({
 	plant: { loop },
 }) =>
@@ -12,7 +12,7 @@ export const electricity: CautionRule<{ readonly plant: { readonly loop: Pick<Pl
 					severity: "danger",
 					parameters: { power: { kind: "power", value: loop.pump.electricPower } },
 					message:
-						"The pump and the drives stand in the wet. Use extra-low voltage, or a residual-current device and an earth, wired by a licensed electrician to your local code.",
+						"Pump and drives are in a wet location. Use extra-low voltage, or a residual-current device and an earth, wired by a licensed electrician to your local code.",
 				},
 			]
 		: [];

@@ -1,9 +1,9 @@
 import { loopContent } from "../plant/content.ts";
 import type { CautionRule } from "./caution.ts";
 
-const AIR_AT_FILL = 283.15; // [K] 10 °C, the cold end of the fluid's swing; common practice, no source
+const AIR_AT_FILL = 283.15; // [K] 10 °C, lowest temperature of the fluid; common practice, no source
 
-/** Fluid with no room to expand. */
+/** Fluid that expands. */
 export const expansion: CautionRule = ({ outcome, plant: { loop, receiver, coil } }) => {
 	const content = loopContent({ loop, coil, receiver });
 	const hot = Math.max(outcome.maximumOil, loop.control.oilLimit);
@@ -19,8 +19,8 @@ export const expansion: CautionRule = ({ outcome, plant: { loop, receiver, coil 
 				content: { kind: "volume", value: content },
 			},
 			message: tooSmall
-				? "The loop's {content} of fluid expand by {needed} when hot, and the vessel has room for {provided}. Pressure would burst the loop and spill hot fluid: fit a larger vessel, as a licensed fitter sizes it."
-				: "The loop's {content} of fluid expand by {needed} when hot. Keep {provided} of room for it, open or with its own relief, to your local code.",
+				? "The loop's {content} of fluid expand by {needed} when hot, and the vessel holds only {provided}. Pressure would burst the loop and spill hot fluid: fit a larger vessel, as a licensed fitter sizes it."
+				: "The loop's {content} of fluid expand by {needed} when hot. Keep {provided} of volume free for it, open or with its own relief, to your local code.",
 		},
 	];
 };

@@ -2,7 +2,7 @@ import { type Insulation, insulationMaterial } from "../heat/insulation.ts";
 import { hasPane, hasTube, type Receiver } from "../receiver/receiver.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
-/** Fibres and panes in the hands of whoever builds it. */
+/** Fibres and panes, hazards during construction. */
 export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
 	const layers = [
 		...(hasTube(receiver) ? [receiver.insulation] : []),
@@ -13,7 +13,7 @@ export const fibres: CautionRule = ({ plant: { receiver, loop, tank } }) => {
 	return [...fibresIn(layers), ...paneOf(receiver)];
 };
 
-/** Glass in front of a receiver. */
+/** A pane in front of a receiver. */
 export function paneOf(receiver: Receiver): readonly Caution[] {
 	if (!hasPane(receiver)) return [];
 	return [
@@ -27,7 +27,7 @@ export function paneOf(receiver: Receiver): readonly Caution[] {
 	];
 }
 
-/** Fibres in layers of insulation, each material once. */
+/** Fibrous insulation, each material once. */
 export function fibresIn(layers: readonly Insulation[]): readonly Caution[] {
 	const laid = layers.filter(({ thickness }) => thickness > 0);
 	const materials = [...new Set(laid.map(({ material }) => material))].map(insulationMaterial);
@@ -39,7 +39,7 @@ export function fibresIn(layers: readonly Insulation[]): readonly Caution[] {
 				severity: "warning",
 				parameters: { material: name },
 				message:
-					"Cutting {material} frees fibres that hurt skin, eyes and lungs. Wear gloves, long sleeves, goggles and a dust mask, and wet the cut, as the local rules for such work and the maker's safety sheet say.",
+					"Cutting {material} frees fibres that hurt skin, eyes and lungs. Wear gloves, long sleeves, goggles and a dust mask, and wet the cut, as local rules for such work and the maker's safety sheet require.",
 			});
 		if (hazard === "carcinogenicFibre")
 			cautions.push({
@@ -47,7 +47,7 @@ export function fibresIn(layers: readonly Insulation[]): readonly Caution[] {
 				severity: "danger",
 				parameters: { material: name },
 				message:
-					"The fibres of {material} may cause cancer. Choose another insulation; where it is unavoidable, only trained people with the protection that the law asks may work it.",
+					"The fibres of {material} may cause cancer. Choose another insulation; where it is unavoidable, only trained people with the protection that the law requires may work with it.",
 			});
 	}
 	return cautions;

@@ -1,6 +1,6 @@
 import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
-/** Fluid burnt on at the hot wall. */
+/** Fluid above its film limit. */
 export const filmLimit: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const limit = loop.fluid.limits.film.temperature;
 	return outcome.maximumFilm > limit
@@ -14,7 +14,7 @@ export const filmLimit: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) =
 						limit: temperature(limit),
 					},
 					message:
-						"At the receiver's wall {fluid} reaches {filmTemperature}; fluids of its kind bear about {limit} there. It chars and clogs the tube: have a licensed fitter raise the flow or lower the oil limit, and go by the maker's data sheet.",
+						"At the receiver's wall {fluid} reaches {filmTemperature}; the limit of its kind there is about {limit}. It chars and clogs the tube: have a licensed fitter raise the flow or lower the oil limit, and follow the maker's data sheet.",
 				},
 			]
 		: [];

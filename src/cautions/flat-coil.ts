@@ -5,22 +5,22 @@ import type { Receiver } from "../receiver/receiver.ts";
 import { declination } from "../sun/position.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
-const FULL_SUN = 1000; // [W/m²] the beam at which stagnation is stated
+const FULL_SUN = 1000; // [W/m²] beam of the stagnation temperature
 
-/** Light on a spot of a coil whose temperatures are those of evenly spread light. */
+/** A flat coil in a focal spot, whose temperatures assume evenly distributed light. */
 export const flatCoil: CautionRule = ({ plant: { site, dish, receiver }, task }) =>
 	flatCoilInFocus(receiver, {
 		dish,
 		area: apertureArea(dish, site.latitude, declination((task.start + task.end) / 2)),
 	});
 
-/** A dish that lights a receiver. */
+/** The dish that illuminates a receiver. */
 export interface LitBy {
 	readonly dish: Dish;
-	readonly area: number; // of beam that it takes [m²]
+	readonly area: number; // aperture [m²]
 }
 
-/** A flat coil in a focus. However wide the disc, the spot stays as small: there is no size at which this is silent.
+/** A flat coil in a focus. The size of the spot does not depend on that of the disc, so the caution applies to every size.
  *  @param litBy  undefined where only the light that the coil absorbs is known */
 export function flatCoilInFocus(receiver: Receiver, litBy: LitBy | undefined): readonly Caution[] {
 	if (receiver.kind !== "openCoil" && receiver.kind !== "glazedCoil") return [];

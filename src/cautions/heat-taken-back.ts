@@ -1,8 +1,8 @@
 import type { CautionRule } from "./caution.ts";
 
-const MUCH = 0.01; // of the heat brought; our choice
+const MUCH = 0.01; // of the heat to the water; our choice
 
-/** A pump that runs on while the loop takes heat out of the water. */
+/** A pump that keeps running while the loop cools the water. */
 export const heatTakenBack: CautionRule = ({ outcome: { balance } }) => {
 	const { takenBack, toWater } = balance;
 	if (takenBack <= MUCH * (toWater + takenBack)) return [];
@@ -12,7 +12,7 @@ export const heatTakenBack: CautionRule = ({ outcome: { balance } }) => {
 			severity: "info",
 			parameters: { takenBack: { kind: "energy", value: takenBack } },
 			message:
-				"The loop takes {takenBack} out of the water again: after a draw, or with the dish off the sun, its controller sees only that the receiver is warmer than the coldest water, and lets the pump run. One that also heeds the sun keeps that heat; a licensed electrician can fit it.",
+				"The loop takes {takenBack} back out of the water: after a draw, or with the dish off the sun, its controller detects only that the receiver is warmer than the coldest water, and lets the pump run. A controller that also measures the sun keeps that heat; a licensed electrician can fit it.",
 		},
 	];
 };

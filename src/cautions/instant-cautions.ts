@@ -32,7 +32,7 @@ const RULES = [
 	dishInWind,
 ];
 
-/** Everything to be careful of about an instant heater, the most serious first. */
+/** All cautions about an instant heater, the most serious first. */
 export function instantCautions(circumstances: InstantCircumstances): readonly Caution[] {
 	const { dish, heater } = circumstances;
 	return bySeverity([
@@ -43,7 +43,7 @@ export function instantCautions(circumstances: InstantCircumstances): readonly C
 	]);
 }
 
-/** What the pipe to the tap adds: a skin that burns, insulation that meets the steam of a dry receiver, plastic that meets the receiver. */
+/** Cautions about the pipe to the tap: its hot surface, its insulation at steam temperature, and plastic at the receiver. */
 function outletCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
 	const outlet = outletPipe(task.arrangement);
 	if (!outlet || !outcome.outlet) return [];
@@ -59,7 +59,7 @@ function outletCautions({ task, outcome, walls }: InstantCircumstances): readonl
 	];
 }
 
-/** What the oil of a vessel adds. */
+/** Cautions about the oil of a vessel. */
 function vesselCautions({ task, outcome, walls }: InstantCircumstances): readonly Caution[] {
 	const between = vesselBetween(task.arrangement);
 	if (!between || !outcome.vessel) return [];

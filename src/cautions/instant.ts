@@ -5,14 +5,14 @@ import type { InstantOutcome } from "../instant/outcome.ts";
 import type { InstantTask } from "../instant/task.ts";
 import type { DayAir } from "./caution.ts";
 
-/** What its parts are made of, as far as its arrangement has them. */
+/** Materials of the parts that its arrangement has. */
 export interface InstantWalls {
 	readonly outlet: WallMaterialId | undefined;
 	readonly vessel: WallMaterialId | undefined;
 	readonly coil: WallMaterialId | undefined;
 }
 
-/** What a rule about an instant heater may look at. */
+/** Input of a rule about an instant heater. */
 export interface InstantCircumstances {
 	readonly dish: Dish;
 	readonly heater: Heater;

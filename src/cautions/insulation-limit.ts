@@ -3,7 +3,7 @@ import type { InsulationMaterial } from "../heat/insulation-materials.ts";
 import { hasTube } from "../receiver/receiver.ts";
 import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
-/** Insulation hotter than it bears. */
+/** Insulation above its service limit. */
 export const insulationLimit: CautionRule = ({ outcome, plant: { receiver, loop, tank } }) => {
 	const layers = [
 		...(hasTube(receiver) ? [["receiver", receiver.insulation, outcome.stagnation] as const] : []),
@@ -18,7 +18,7 @@ export const insulationLimit: CautionRule = ({ outcome, plant: { receiver, loop,
 
 type Place = readonly [where: string, material: InsulationMaterial, hottest: number];
 
-/** Insulation hotter than it bears, of each place with the hottest that its inner face meets [K]. */
+/** Insulation above its service limit, for each place with the highest temperature of its inner face [K]. */
 export function insulationAboveLimit(places: readonly Place[]): readonly Caution[] {
 	return places
 		.filter(([, material, hottest]) => hottest > material.serviceLimit)
@@ -32,6 +32,6 @@ export function insulationAboveLimit(places: readonly Place[]): readonly Caution
 				limit: temperature(material.serviceLimit),
 			},
 			message:
-				"At the {place} {material} can meet {hottest}; it bears about {limit}. It shrinks, smokes or burns: choose insulation whose data sheet covers it, to your local fire code.",
+				"At the {place}, {material} can reach {hottest}; its limit is about {limit}. It shrinks, smokes or burns: choose insulation whose data sheet covers it, to your local fire code.",
 		}));
 }

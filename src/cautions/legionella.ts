@@ -1,6 +1,6 @@
 import { type CautionRule, type StandingTank, temperature } from "./caution.ts";
 
-const SAFE = 333.15; // [K] 60 °C at which a store is kept; HSE, Legionnaires' disease, HSG274 Part 2, 2014
+const SAFE = 333.15; // [K] 60 °C, storage temperature; HSE, Legionnaires' disease, HSG274 Part 2, 2014
 const GROWING = [298.15, 318.15] as const; // [K] 25–45 °C in which it multiplies; WHO, Legionella and the prevention of legionellosis, 2007 (quoted in a public copy)
 const LONG = 4 * 3600; // [s] common practice, no source
 
@@ -20,12 +20,12 @@ export const legionella: CautionRule<StandingTank> = ({ outcome, plant }) => {
 				volume: { kind: "volume", value: plant.tank.fill },
 			},
 			message:
-				"Part of the {volume} ends at {coldestLayer}; Legionella grows in water kept at 25 to 45 °C, where the tank's mean spends {lukewarmTime} of this run, and dies at {safeTemperature}. Bring all of it to {safeTemperature} as often as your local health code asks, if need be with a backup.",
+				"Part of the {volume} ends at {coldestLayer}; Legionella grows in water kept at 25 to 45 °C, where the tank's mean spends {lukewarmTime} of this run, and dies at {safeTemperature}. Bring all of it to {safeTemperature} as often as your local health code requires, if need be with a backup.",
 		},
 	];
 };
 
-/** How long the tank's mean lies where the bacteria multiply [s]. */
+/** Time that the mean of the tank is within the growth range [s]. */
 function lukewarmTime(time: readonly number[], mean: readonly number[]): number {
 	let sum = 0;
 	for (let i = 1; i < time.length; i++) {

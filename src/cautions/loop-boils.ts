@@ -2,7 +2,7 @@ import type { Fluid } from "../fluids/fluid.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
 import { type CautionRule, temperature } from "./caution.ts";
 
-/** Families of fluid that are mostly water. */
+/** Fluid families that are mostly water. */
 const AQUEOUS: Readonly<Record<Fluid["family"], boolean>> = {
 	water: true,
 	glycol: true,
@@ -10,7 +10,7 @@ const AQUEOUS: Readonly<Record<Fluid["family"], boolean>> = {
 	vegetableOil: false,
 };
 
-/** Water in the loop that passes its boiling point in the open: steam in a circuit whose pressure nobody stated. */
+/** Water in the loop above its boiling point at ambient pressure; the pressure of the circuit is unknown. */
 export const loopBoils: CautionRule = ({ plant: { site, loop }, outcome }) => {
 	if (!AQUEOUS[loop.fluid.family]) return [];
 	const boiling = boilingPoint(standardPressure(site.elevation));
@@ -25,7 +25,7 @@ export const loopBoils: CautionRule = ({ plant: { site, loop }, outcome }) => {
 				film: temperature(outcome.maximumFilm),
 			},
 			message:
-				"{fluid} reaches {film} at the absorber and boils in the open at {boilingPoint} here. Steam shoves hot fluid out of a vent and bursts a closed loop without a listed relief valve: raise the flow, use oil, or have a licensed fitter pressurise the loop.",
+				"{fluid} reaches {film} at the absorber and boils without pressure at {boilingPoint} here. Steam drives hot fluid out of a vent and bursts a closed loop without a listed relief valve: raise the flow, use oil, or have a licensed fitter pressurise the loop.",
 		},
 	];
 };

@@ -15,7 +15,7 @@ import { insulationAboveLimit } from "./insulation-limit.ts";
 import { plasticsTooHot } from "./plastics.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
-/** A loop that was asked about on its own. */
+/** A loop alone. */
 export interface LoopCircumstances {
 	readonly loop: Loop;
 	readonly conditions: LoopConditions;
@@ -25,12 +25,12 @@ export interface LoopCircumstances {
 	readonly walls: {
 		readonly supply: WallMaterialId;
 		readonly return: WallMaterialId;
-		readonly further: readonly WallMaterialId[]; // of the tubes that the pump pushes through besides
+		readonly further: readonly WallMaterialId[]; // of the further tubes in the circuit
 	};
-	readonly weatherproof: boolean; // whether a cover keeps rain out of all its insulation
+	readonly weatherproof: boolean; // whether a cover keeps its insulation dry
 }
 
-/** Everything to be careful of about a loop, the most serious first. */
+/** All cautions about a loop, the most serious first. */
 export function loopCautions(seen: LoopCircumstances): readonly Caution[] {
 	const { loop, conditions, losses, starts, air, walls, weatherproof } = seen;
 	const layers = [loop.supply.insulation, loop.return.insulation];

@@ -1,14 +1,14 @@
 import { type Caution, type DayAir, temperature } from "./caution.ts";
 
-const NIGHT_SKY = 5; // [K] below the air that a pipe under a clear sky can fall; common practice, no source
+const NIGHT_SKY = 5; // [K] below air temperature that a pipe under a clear sky can reach; common practice, no source
 
-/** Whether a pipe under a clear night sky falls to a temperature [K]. */
+/** Whether a pipe under a clear night sky cools to a temperature [K]. */
 export function coolsTo(limit: number, { coldest }: DayAir): boolean {
 	return coldest - NIGHT_SKY <= limit;
 }
 
-/** Water out of doors in air that nobody looked up.
- *  @param place  what holds it */
+/** Outdoor water in air of assumed temperature.
+ *  @param place  part that contains it */
 export function mayFreeze(place: "loop" | "receiver" | "coil" | "tank", air: DayAir): readonly Caution[] {
 	return [
 		{

@@ -2,7 +2,7 @@ import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
 const ZINC_LIMIT = 333.15; // [K] 60 °C: above it zinc no longer protects the steel; DIN 50930 (value from memory)
 
-/** Metals that eat one another. */
+/** Galvanic corrosion and hot zinc. */
 export const metals: CautionRule = ({ build, outcome }) => {
 	const walls = [build.tankWall, build.coilWall, ...build.pipeWalls];
 	const cautions: Caution[] = [];
@@ -21,7 +21,7 @@ export const metals: CautionRule = ({ build, outcome }) => {
 			severity: "warning",
 			parameters: { limit: temperature(ZINC_LIMIT), topTemperature: temperature(outcome.endTop) },
 			message:
-				"Galvanised steel loses its protection above {limit}, and this tank ends at {topTemperature}. Hold it below, or choose another tank with a licensed plumber.",
+				"Galvanised steel loses its protection above {limit}, and this tank ends at {topTemperature}. Keep it colder, or choose another tank with a licensed plumber.",
 		});
 	return cautions;
 };

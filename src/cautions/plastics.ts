@@ -1,8 +1,8 @@
 import { WALL_MATERIALS, type WallMaterialId } from "../heat/wall-materials.ts";
 import { type Caution, type CautionRule, temperature } from "./caution.ts";
 
-/** Plastics hotter than they bear. The coil's tube passes through the tank's wall, which there is as hot as the oil; both pipes are
- *  fixed to the receiver, and meet its stagnation when the flow stops. */
+/** Plastics above their service limit. The coil's tube passes through the wall of the tank, which there is as hot as the oil; both pipes are
+ *  connected to the receiver, and reach its stagnation temperature when the flow stops. */
 export const plastics: CautionRule = ({ build, outcome: { series, endTop, maximumOil, stagnation } }) => {
 	const hottestTop = series.tankTop.reduce((most, top) => Math.max(most, top), endTop);
 	const [supply, back = supply] = build.pipeWalls;
@@ -17,7 +17,7 @@ export const plastics: CautionRule = ({ build, outcome: { series, endTop, maximu
 
 type Place = readonly [where: string, wall: WallMaterialId | undefined, hottest: number];
 
-/** Plastics hotter than they bear, of each place with the hottest that its wall meets [K]. */
+/** Plastics above their service limit, for each place with its highest wall temperature [K]. */
 export function plasticsTooHot(places: readonly Place[]): readonly Caution[] {
 	return places.flatMap(([place, wall, hottest]) => {
 		if (wall === undefined) return [];
@@ -34,7 +34,7 @@ export function plasticsTooHot(places: readonly Place[]): readonly Caution[] {
 					limit: temperature(serviceLimit),
 				},
 				message:
-					"The {place} of {material} can meet {hottest}; it bears about {limit}, then softens and bursts, and hot fluid scalds. Use metal, or what a licensed plumber and its data sheet allow.",
+					"The {place} of {material} can reach {hottest}; its limit is about {limit}, above which it softens and bursts, and hot fluid scalds. Use metal, or what a licensed plumber and its data sheet allow.",
 			},
 		];
 	});

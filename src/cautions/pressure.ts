@@ -18,6 +18,6 @@ export const pressure: CautionRule<StandingTank> = ({ plant: { tank } }) =>
 					severity: "warning",
 					parameters: {},
 					message:
-						"A vented tank is safe only while its vent is open. Keep it free of ice, scale and valves, as your local code asks.",
+						"A vented tank is safe only while its vent is open. Keep it free of ice, scale and valves, as your local code requires.",
 				},
 			];

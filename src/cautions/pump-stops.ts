@@ -1,6 +1,6 @@
 import { type CautionRule, type HotFluid, temperature } from "./caution.ts";
 
-/** Full sun on a receiver without flow. */
+/** A receiver in full sun without flow. */
 export const pumpStops: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) => {
 	const limit = loop.fluid.limits.film.temperature;
 	const above = outcome.stagnation > limit;
@@ -14,8 +14,8 @@ export const pumpStops: CautionRule<HotFluid> = ({ outcome, plant: { loop } }) =
 				limit: temperature(limit),
 			},
 			message: above
-				? "If the pump or the power stops in full sun the receiver goes to {stagnationTemperature}, past the {limit} that {fluid} bears. The dish must turn away by itself, with stored energy, on loss of flow or power; have a licensed person prove it."
-				: "If the pump or the power stops in full sun the receiver goes to {stagnationTemperature}. The dish should turn away by itself on loss of flow or power; have a licensed person prove it.",
+				? "If the pump or the power stops in full sun the receiver reaches {stagnationTemperature}, above the limit of {fluid}, {limit}. The dish must turn away by itself, with stored energy, on loss of flow or power; have a licensed person prove it."
+				: "If the pump or the power stops in full sun the receiver reaches {stagnationTemperature}. The dish should turn away by itself on loss of flow or power; have a licensed person prove it.",
 		},
 	];
 };

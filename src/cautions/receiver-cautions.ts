@@ -14,17 +14,17 @@ import { pumpStops } from "./pump-stops.ts";
 import { receiverFrost } from "./receiver-frost.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
-/** A receiver that was asked about on its own. */
+/** A receiver alone. */
 export interface ReceiverCircumstances {
 	readonly receiver: Receiver;
-	readonly litBy: LitBy | undefined; // undefined where its light was given without a dish
+	readonly litBy: LitBy | undefined; // undefined where its light is stated without a dish
 	readonly fluid: Fluid;
 	readonly hottest: HotFluid["outcome"];
 	readonly air: DayAir;
-	readonly weatherproof: boolean; // whether a cover keeps rain out of its insulation
+	readonly weatherproof: boolean; // whether a cover keeps its insulation dry
 }
 
-/** Everything to be careful of about a receiver in the focus, the most serious first. */
+/** All cautions about a receiver in the focus, the most serious first. */
 export function receiverCautions(seen: ReceiverCircumstances): readonly Caution[] {
 	const { receiver, litBy, fluid, hottest, air } = seen;
 	const hot: HotFluid = { plant: { loop: { fluid } }, outcome: hottest };

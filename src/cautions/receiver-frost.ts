@@ -21,7 +21,7 @@ export const instantFrost: CautionRule<InstantCircumstances> = ({ task, air }) =
 	];
 };
 
-/** Frost in a receiver that holds a fluid which bursts pipes as it freezes. */
+/** Frost in a receiver with a fluid that bursts pipes. */
 export function receiverFrost({ freezes, limits }: Fluid, air: DayAir): readonly Caution[] {
 	if (!freezes) return [];
 	if (air.source === "assumed") return mayFreeze("receiver", air);

@@ -3,7 +3,7 @@ import { absorberWidth } from "../receiver/narrowest-absorber.ts";
 import { hasTube } from "../receiver/receiver.ts";
 import type { CautionRule } from "./caution.ts";
 
-/** A receiver that shades more of its dish than was allowed for. */
+/** A receiver that shades more of its dish than the blocked fraction. */
 export const receiverShade: CautionRule = ({ plant: { dish, receiver } }) => {
 	const shaded = shadedDiameter(dish);
 	if (shaded === undefined || !hasTube(receiver)) return [];
@@ -20,12 +20,12 @@ export const receiverShade: CautionRule = ({ plant: { dish, receiver } }) => {
 				blocked: { kind: "ratio", value: dish.blockedFraction },
 			},
 			message:
-				"With its insulation the receiver is {outerDiameter} wide and shades {shade} of the aperture; {blocked} was allowed for shade. The answer is too bright by the difference: state a larger blocked fraction, or have the dish's maker or a licensed engineer slim the receiver.",
+				"With its insulation the receiver is {outerDiameter} wide and shades {shade} of the aperture; the blocked fraction is {blocked}. The answer is too bright by the difference: state a larger blocked fraction, or have the dish's maker or a licensed engineer slim the receiver.",
 		},
 	];
 };
 
-/** Diameter of the aperture that a receiver shades [m]; undefined where it stands beside the beam. */
+/** Diameter of the aperture that a receiver shades [m]; undefined where it is outside the beam. */
 function shadedDiameter(dish: Dish): number | undefined {
 	switch (dish.kind) {
 		case "twoAxis":

@@ -1,8 +1,8 @@
 import { type CautionRule, type StandingTank, temperature } from "./caution.ts";
 
-const SCALDING = 318.15; // [K] 45 °C: a tap that children or the old use; hotter water burns the faster the hotter. Common practice, no source
+const SCALDING = 318.15; // [K] 45 °C: for a tap used by children or the elderly; hotter water burns faster. Common practice, no source
 
-/** Water that burns skin at the tap. */
+/** Scalding water at the tap. */
 export const scald: CautionRule<StandingTank> = ({ outcome, plant }) => {
 	const hottest = Math.max(outcome.endTop, ...plant.tank.startTemperatures);
 	if (hottest <= SCALDING) return [];
@@ -12,7 +12,7 @@ export const scald: CautionRule<StandingTank> = ({ outcome, plant }) => {
 			severity: "danger",
 			parameters: { tankTemperature: temperature(hottest), tapTemperature: temperature(SCALDING) },
 			message:
-				"The tank holds water at {tankTemperature}, which scalds. Mix it down at the tap with a listed thermostatic valve to {tapTemperature} or what your local code says.",
+				"The tank holds water at {tankTemperature}, which scalds. Mix it down at the tap with a listed thermostatic valve to {tapTemperature} or the limit of your local code.",
 		},
 	];
 };

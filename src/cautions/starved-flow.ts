@@ -1,6 +1,6 @@
 import type { CautionRule } from "./caution.ts";
 
-/** Fluid too thick for its pump. */
+/** Fluid too viscous for its pump. */
 export const starvedFlow: CautionRule = ({ outcome, plant: { loop } }) =>
 	outcome.starvedTime > 0
 		? [
@@ -9,7 +9,7 @@ export const starvedFlow: CautionRule = ({ outcome, plant: { loop } }) =>
 					severity: "info",
 					parameters: { fluid: loop.fluid.name, time: { kind: "duration", value: outcome.starvedTime } },
 					message:
-						"For {time} the pump gives less than it is set to, because cold {fluid} is thick. A wider pipe, a thinner fluid or a stronger pump mends it; a licensed fitter can say which, and the pump's maker how long it bears that.",
+						"For {time} the pump delivers less than its set flow, because cold {fluid} is viscous. A wider pipe, a thinner fluid or a stronger pump fixes it; ask a licensed fitter which, and the pump's maker how long the pump withstands it.",
 				},
 			]
 		: [];

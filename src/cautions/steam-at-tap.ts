@@ -4,7 +4,7 @@ import { boilingPoint } from "../sky/atmosphere.ts";
 import { type CautionRule, temperature } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 
-/** Water that the line's pressure keeps from boiling, until it leaves the tap. */
+/** Water that boils as soon as it leaves the pressure of the line. */
 export const steamAtTap: CautionRule<InstantCircumstances> = (circumstances) => {
 	const hottest = hottestAtTap(circumstances);
 	const open = boilingPoint(circumstances.outcome.best.conditions.pressure);
@@ -15,16 +15,16 @@ export const steamAtTap: CautionRule<InstantCircumstances> = (circumstances) => 
 			severity: "danger",
 			parameters: { tapTemperature: temperature(hottest), openBoilingPoint: temperature(open) },
 			message:
-				"Under the best sun the water asked for comes to the tap at {tapTemperature}, and in the open air of this elevation it boils at {openBoilingPoint}: it leaves as spitting steam and scalds at once. Let more of it run, take a smaller dish, or turn the dish partly away; a listed thermostatic mixing valve at the tap, fitted by a licensed plumber to your local code, must stand that temperature.",
+				"Under the best sun the wanted flow reaches the tap at {tapTemperature}, and in the open air of this elevation it boils at {openBoilingPoint}: it leaves as spitting steam and scalds at once. Let more of it run, take a smaller dish, or turn the dish partly away; a listed thermostatic mixing valve at the tap, fitted by a licensed plumber to your local code, must withstand that temperature.",
 		},
 	];
 };
 
-/** The wanted flow under the best sun, or water as hot as wanted where no flow is asked for [K]. */
+/** Temperature of the wanted flow under the best sun, or the wanted temperature without a wanted flow [K]. */
 function hottestAtTap({ heater, task, outcome }: InstantCircumstances): number {
 	const { arrangement, duty, wantedFlow } = task;
 	const outlet = outletPipe(arrangement);
 	if (!outlet || wantedFlow === undefined || outcome.best.serving === "tooLittle") return duty.wanted;
 	const { atTap } = drawnFlow(heater, outlet, duty, wantedFlow, outcome.best.conditions);
-	return Math.max(duty.wanted, atTap ?? duty.boiling); // what boils on the way comes as steam
+	return Math.max(duty.wanted, atTap ?? duty.boiling); // water that boils on the way arrives as steam
 }

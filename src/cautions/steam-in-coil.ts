@@ -1,7 +1,7 @@
 import { type CautionRule, temperature } from "./caution.ts";
 import type { InstantCircumstances } from "./instant.ts";
 
-/** Water that stands in a coil hotter than it boils. */
+/** Water at rest in a coil above its boiling point. */
 export const steamInCoil: CautionRule<InstantCircumstances> = ({ outcome, task }) => {
 	if (!outcome.vessel) return [];
 	const { charge } = outcome.vessel.charge;

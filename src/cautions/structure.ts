@@ -1,7 +1,7 @@
 import type { Dish } from "../dish/dish.ts";
 import type { CautionRule } from "./caution.ts";
 
-/** Wind on a sail, water on a roof. */
+/** Wind load and weight on a structure. */
 export const structure: CautionRule = ({ plant: { dish, tank } }) => [
 	{
 		code: "windAndWeight",
@@ -18,7 +18,7 @@ export const structure: CautionRule = ({ plant: { dish, tank } }) => [
 	},
 ];
 
-/** What the wind finds of a dish [m²]. */
+/** Area of a dish that is exposed to wind [m²]. */
 function sailArea(dish: Dish): number {
 	switch (dish.kind) {
 		case "twoAxis":

@@ -14,16 +14,16 @@ import { scald } from "./scald.ts";
 import { tankFrost } from "./tank-frost.ts";
 import { wetLayers } from "./wet-insulation.ts";
 
-/** A tank that was asked about on its own. */
+/** A tank alone. */
 export interface TankCircumstances {
 	readonly tank: Tank;
 	readonly wall: WallMaterialId;
 	readonly cooling: TankCooling;
-	readonly air: DayAir; // out of doors
-	readonly weatherproof: boolean; // whether a cover, or a roof, keeps rain out of its insulation
+	readonly air: DayAir; // outdoors
+	readonly weatherproof: boolean; // whether a cover or a roof keeps its insulation dry
 }
 
-/** Everything to be careful of about a tank that stands, the most serious first. */
+/** All cautions about a tank at rest, the most serious first. */
 export function tankCautions(seen: TankCircumstances): readonly Caution[] {
 	const { tank, wall, cooling, air, weatherproof } = seen;
 	const { insulation } = tank;

@@ -4,7 +4,7 @@ import { mayFreeze } from "./may-freeze.ts";
 
 const FREEZING = 273.15; // [K] of water, IAPWS R14-08 (273.1525 K by the open library iapws)
 
-/** Ice in a tank, or in its pipes, which freeze long before it. */
+/** Ice in a tank, or in its pipes, which freeze much earlier. */
 export const tankFrost: CautionRule<{ readonly plant: { readonly tank: Tank }; readonly air: DayAir }> = ({
 	plant: { tank },
 	air,
@@ -19,7 +19,7 @@ export const tankFrost: CautionRule<{ readonly plant: { readonly tank: Tank }; r
 			severity: "danger",
 			parameters: { air: temperature(coldest) },
 			message:
-				"The tank stands in air of {air}. Its vent, its relief valve and its pipes freeze long before the tank does, and a blocked vent bursts it: house it, or trace-heat what is thin, as a licensed plumber advises.",
+				"The air around the tank falls to {air}. Vent, relief valve and pipes freeze long before the tank does, and a blocked vent bursts it: house it, or trace-heat its pipes, as a licensed plumber advises.",
 		},
 	];
 };

@@ -2,7 +2,7 @@ import type { Insulation } from "../heat/insulation.ts";
 import { hasTube } from "../receiver/receiver.ts";
 import type { Caution, CautionRule } from "./caution.ts";
 
-/** Insulation that rain gets into. */
+/** Insulation exposed to rain. */
 export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, build }) => {
 	const layers = [
 		...(hasTube(receiver) ? [receiver.insulation] : []),
@@ -14,7 +14,7 @@ export const wetInsulation: CautionRule = ({ plant: { receiver, loop, tank }, bu
 };
 
 /** Rain in layers of insulation.
- *  @param weatherproof  whether a cover keeps it out of all that stand out of doors */
+ *  @param weatherproof  whether a cover keeps outdoor layers dry */
 export function wetLayers(layers: readonly Insulation[], weatherproof: boolean): readonly Caution[] {
 	const wettest = Math.max(0, ...layers.map(({ moisture }) => moisture));
 	if (wettest === 0 && weatherproof) return [];
@@ -24,7 +24,7 @@ export function wetLayers(layers: readonly Insulation[], weatherproof: boolean):
 			severity: "warning",
 			parameters: { moisture: { kind: "ratio", value: wettest } },
 			message:
-				"Insulation here is wet, or has no cover that keeps rain out. Wet insulation loses several times the heat and rots the pipe under it: jacket it with sealed seams, and have a qualified insulation fitter see to it.",
+				"Insulation is wet, or has no cover that keeps rain out. Wet insulation loses several times as much heat and corrodes the pipe under it: jacket it with sealed seams, fitted by a qualified insulation fitter.",
 		},
 	];
 }

@@ -31,7 +31,7 @@ export interface InsulationMaterial extends Provenance {
 /** Usual insulation materials. Each conductivity is a fit through the middle of the band that products of the named standard
  *  declare, written from memory: the standards prescribe how to declare a value, not the value. Moisture factors from
  *  ISO 10456:2007, table 4, from memory; where that table lacks a material, the row names the closest one.
- *  Densities, limits and hazards are common practice, no source, unless the row says otherwise. */
+ *  Densities, limits and hazards are common practice, no source, unless the row states otherwise. */
 export const INSULATION_MATERIALS: Readonly<Record<InsulationId, InsulationMaterial>> = {
 	mineralWool: {
 		name: "rock wool pipe section",

@@ -1,12 +1,12 @@
 import type { DayCase } from "../uncertainty/day-case.ts";
 
-/** Why an improvement is not there to be made. */
+/** Reason why an improvement cannot be made. */
 export type Idle =
-	| "alreadySo" // the plant has it already
-	| "measuredWhole" // dish and receiver were measured together, and their parts are not known
+	| "alreadySo" // the plant already has it
+	| "measuredWhole" // dish and receiver were measured together, and their parts are unknown
 	| "notOnThisReceiver"
-	| "noRoom" // a longer coil or wider opening does not fit
-	| "noSun"; // nothing to choose an opening by
+	| "noRoom" // a longer coil or wider aperture does not fit
+	| "noSun"; // without sun there is no optimum of the aperture
 
-/** A case improved, or why not. */
+/** An improved case, or the reason why it cannot be improved. */
 export type Changed = DayCase | Idle;

@@ -1,11 +1,11 @@
-import type { Bend } from "../numeric/moments.ts";
+import type { Effect } from "../numeric/moments.ts";
 import type { DayAnswer } from "../uncertainty/day-answers.ts";
 import type { GainStudy } from "./gain-range.ts";
 import { orderOfWorth, type Worth } from "./sensitivity.ts";
 
-/** Share of plants in which the one improvement is worth more than the other, both in the same plants.
- *  @param sample  scores of the rows that either was sampled in
- *  @param many    scores to draw from where neither was, since a sum of bends costs nothing */
+/** Share of plants in which one improvement is worth more than the other, compared plant by plant.
+ *  @param sample  scores of the rows in which either was sampled
+ *  @param many    scores used where neither was sampled, because a sum of effects is cheap to evaluate */
 export function shareAhead(
 	one: GainStudy,
 	other: GainStudy,
@@ -20,11 +20,11 @@ export function shareAhead(
 	return ahead.length / plants.length;
 }
 
-/** What an improvement is worth in a plant: as sampled, or by its bends. */
-function worthIn({ gain, bends, rows }: GainStudy, row: number, scores: Float64Array): Worth {
+/** Worth of an improvement in a plant: as sampled, or from the effects of its inputs. */
+function worthIn({ gain, effects, rows }: GainStudy, row: number, scores: Float64Array): Worth {
 	const found = rows[row];
-	if (found !== undefined || bends === undefined) return found ?? gain;
-	const at = (name: DayAnswer) => gain.gains[name] + departure(bends[name], scores);
+	if (found !== undefined || effects === undefined) return found ?? gain;
+	const at = (name: DayAnswer) => gain.gains[name] + departure(effects[name], scores);
 	return {
 		reaches: gain.reaches,
 		gains: {
@@ -36,6 +36,6 @@ function worthIn({ gain, bends, rows }: GainStudy, row: number, scores: Float64A
 	};
 }
 
-function departure(bends: readonly Bend[], scores: Float64Array): number {
-	return bends.reduce((sum, { first, second }, i) => sum + scores[i]! * (first + second * scores[i]!), 0);
+function departure(effects: readonly Effect[], scores: Float64Array): number {
+	return effects.reduce((sum, { first, second }, i) => sum + scores[i]! * (first + second * scores[i]!), 0);
 }

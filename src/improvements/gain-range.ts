@@ -1,4 +1,4 @@
-import { type Bend, logarithmic } from "../numeric/moments.ts";
+import { type Effect, logarithmicEffects } from "../numeric/moments.ts";
 import { type DayAnswer, type DayAnswers, dayValues } from "../uncertainty/day-answers.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
 import { dayInputs } from "../uncertainty/day-inputs.ts";
@@ -6,12 +6,12 @@ import type { DaySpreads } from "../uncertainty/day-spreads.ts";
 import type { Question, Values } from "../uncertainty/question.ts";
 import {
 	type AnswerRange,
-	bendsOf,
-	keepsItsSide,
+	effectsOf,
+	keepsItsSign,
 	orderStatistic,
-	rangeOfBends,
+	rangeOfEffects,
 	type Study,
-	sampled,
+	sampleValues,
 	TAIL,
 	unanswered,
 } from "../uncertainty/range.ts";
@@ -19,41 +19,41 @@ import { type Response, response } from "../uncertainty/response.ts";
 import { columnsOf, scoreCount } from "./gain-inputs.ts";
 import { type Gain, type Worth, worthBetween } from "./sensitivity.ts";
 
-/** The plant as it stands in a sample, to hold gains against. */
+/** Sample of the unchanged plant, the reference of gains. */
 export interface Basis {
-	readonly scores: readonly Float64Array[]; // with those of what improvements renew [rows][scores]
-	readonly rows: readonly Values[]; // the plant as it stands in it
+	readonly scores: readonly Float64Array[]; // with those of replaced inputs [rows][scores]
+	readonly rows: readonly Values[]; // values of the unchanged plant
 }
 
 type NamedRange = AnswerRange & { readonly name: DayAnswer };
 
-/** What was found of one improvement's gains. */
+/** Results for the gains of one improvement. */
 export interface GainStudy {
 	readonly gain: Gain;
 	readonly ranges: readonly NamedRange[];
-	readonly bends: Readonly<Record<DayAnswer, readonly Bend[]>> | undefined; // by score, where it was propagated
+	readonly effects: Readonly<Record<DayAnswer, readonly Effect[]>> | undefined; // by score, where they were propagated
 	readonly rows: readonly Worth[]; // in the sample, where one was needed
-	readonly days: number; // worked out for it
+	readonly days: number; // number of computed days
 }
 
-/** Gains by propagation, or what of them it leaves to a sample. */
+/** Gains by propagation, or those that need a sample. */
 export type PropagatedGains =
 	| { readonly outcome: "answered"; readonly study: GainStudy }
 	| {
 			readonly outcome: "open";
 			readonly gain: Gain;
 			readonly question: Question<DayCase>;
-			readonly ranges: readonly (NamedRange | undefined)[]; // those found already
+			readonly ranges: readonly (NamedRange | undefined)[]; // those already known
 			readonly days: number;
 	  };
 
 const NAMES = ["timeToTarget", "endTemperature", "usableVolume", "toWater"] as const;
 
-/** Between what an improvement's gains lie. Plant and improved plant err alike, so their bends are taken from each other before they
- *  are summed, and a sample (`sampledGains`) holds them against each other draw by draw.
- *  Cost  at most 12 marches by propagation; a sample takes as many as the plant's own, some 28, and stands in for the propagation
- *        wherever the plant itself needed one
- *  @param study  of the plant as it stands */
+/** Ranges of an improvement's gains. Plant and improved plant deviate equally, so their effects are subtracted before they
+ *  are summed, and a sample (`sampledGains`) compares them row by row.
+ *  Cost  at most 12 simulations by propagation; a sample needs as many as that of the plant, about 28, and replaces the propagation
+ *        wherever the plant needed one
+ *  @param study  of the unchanged plant */
 export function propagatedGains(study: Study<DayCase>, gain: Gain, spreads: DaySpreads): PropagatedGains {
 	const question: Question<DayCase> = {
 		...study.question,
@@ -63,36 +63,36 @@ export function propagatedGains(study: Study<DayCase>, gain: Gain, spreads: DayS
 	};
 	if (study.rows.length > 0)
 		return { outcome: "open", gain, question, ranges: NAMES.map(() => undefined), days: 0 };
-	const found = response(question, { channels: study.found.bent });
-	const days = found.marched.length - 1; // the improved day itself is known
-	const bends = bendsOfGains(study, gain, question, found);
-	const ranges = NAMES.map((name) => propagatedGain(study, gain, found, name, bends[name]));
+	const found = response(question, { channels: study.found.downChannels });
+	const days = found.computed.length - 1; // the improved day is known
+	const effects = effectsOfGains(study, gain, question, found);
+	const ranges = NAMES.map((name) => propagatedGain(study, gain, found, name, effects[name]));
 	return ranges.every((range) => range !== undefined)
-		? { outcome: "answered", study: { gain, ranges, bends, rows: [], days } }
+		? { outcome: "answered", study: { gain, ranges, effects, rows: [], days } }
 		: { outcome: "open", gain, question, ranges, days };
 }
 
-function bendsOfGains(
+function effectsOfGains(
 	study: Study<DayCase>,
 	{ id, how }: Gain,
 	{ inputs }: Question<DayCase>,
 	found: Response,
-): Readonly<Record<DayAnswer, readonly Bend[]>> {
+): Readonly<Record<DayAnswer, readonly Effect[]>> {
 	const columns = columnsOf(id, inputs);
-	const of = (name: DayAnswer): readonly Bend[] => {
-		const sign = (name === "timeToTarget") === (how === "made") ? -1 : 1; // less time is a gain, and so is neglect avoided
-		const bends = Array.from({ length: scoreCount(inputs) }, () => ({ first: 0, second: 0 }));
-		const add = (column: number, { first, second }: Bend, by: number) => {
-			bends[column]!.first += by * first;
-			bends[column]!.second += by * second;
+	const of = (name: DayAnswer): readonly Effect[] => {
+		const sign = (name === "timeToTarget") === (how === "made") ? -1 : 1; // less time is a gain, and so is avoided neglect
+		const effects = Array.from({ length: scoreCount(inputs) }, () => ({ first: 0, second: 0 }));
+		const add = (column: number, { first, second }: Effect, by: number) => {
+			effects[column]!.first += by * first;
+			effects[column]!.second += by * second;
 		};
-		bendsOf(study.found, name).forEach((bend, i) => {
-			add(i, bend, -sign);
+		effectsOf(study.found, name).forEach((effect, i) => {
+			add(i, effect, -sign);
 		});
-		bendsOf(found, name).forEach((bend, i) => {
-			add(columns[i]!, bend, sign);
+		effectsOf(found, name).forEach((effect, i) => {
+			add(columns[i]!, effect, sign);
 		});
-		return bends;
+		return effects;
 	};
 	return {
 		timeToTarget: of("timeToTarget"),
@@ -102,40 +102,45 @@ function bendsOfGains(
 	};
 }
 
-/** The range of a gain by propagation; undefined where either plant comes near a sharp bend. */
+/** The range of a gain by propagation; undefined where either plant is close to a point where it is not smooth. */
 function propagatedGain(
 	study: Study<DayCase>,
 	{ gains }: Gain,
 	found: Response,
 	name: DayAnswer,
-	bends: readonly Bend[],
+	effects: readonly Effect[],
 ): NamedRange | undefined {
 	const { margins } = study.question.answers.find((answer) => answer.name === name)!;
-	const smooth = margins.every((margin) => keepsItsSide(study.found, margin) && keepsItsSide(found, margin));
+	const smooth = margins.every((margin) => keepsItsSign(study.found, margin) && keepsItsSign(found, margin));
 	if (!smooth) return undefined;
-	const never = ({ marched }: Response) => marched.every((values) => Number.isNaN(values[name]));
-	const range = never(study.found) || never(found) ? unanswered(name) : multiplied(name, gains[name], bends);
+	const never = ({ computed }: Response) => computed.every((values) => Number.isNaN(values[name]));
+	const range =
+		never(study.found) || never(found) ? unanswered(name) : multiplicativeRange(name, gains[name], effects);
 	return range && { ...range, name };
 }
 
-/** The range of a gain that its inputs move so. Much of a gain goes in proportion to each of them, what insulation saves by the heat it
- *  keeps as by the hours it keeps it, so that their effects multiply as long as none alone brings the gain near nothing. */
-function multiplied(name: DayAnswer, central: number, bends: readonly Bend[]): AnswerRange | undefined {
-	const logs = logarithmic(central, bends);
-	if (logs === undefined) return rangeOfBends(name, central, bends);
-	const range = rangeOfBends(name, 0, logs);
+/** The range of a gain from the effects of its inputs. Most of a gain is proportional to each of them (the saving by insulation depends on
+ *  the heat and on the hours), so that their effects multiply as long as none alone brings the gain close to zero. */
+function multiplicativeRange(
+	name: DayAnswer,
+	central: number,
+	effects: readonly Effect[],
+): AnswerRange | undefined {
+	const logs = logarithmicEffects(central, effects);
+	if (logs === undefined) return rangeOfEffects(name, central, effects);
+	const range = rangeOfEffects(name, 0, logs);
 	if (range === undefined) return undefined;
 	const ends = [central * Math.exp(range.low), central * Math.exp(range.high)];
 	return { ...range, low: Math.min(...ends), central, high: Math.max(...ends) };
 }
 
-/** What propagation left open, by a sample. */
+/** Gains that propagation leaves open, by a sample. */
 export function sampledGains(
 	basis: Basis,
 	{ gain, question, ranges, days }: Extract<PropagatedGains, { outcome: "open" }>,
 ): GainStudy {
 	const columns = columnsOf(gain.id, question.inputs);
-	const withIt = sampled(
+	const withIt = sampleValues(
 		question,
 		basis.scores.map((scores) => columns.map((column) => scores[column]!)),
 	);
@@ -146,7 +151,7 @@ export function sampledGains(
 	return {
 		gain,
 		ranges: NAMES.map((name, i) => ranges[i] ?? sampleRange(gain, rows, name)),
-		bends: undefined,
+		effects: undefined,
 		rows,
 		days: days + withIt.length,
 	};
@@ -159,8 +164,8 @@ const answersIn = (values: Values): DayAnswers => ({
 	toWater: values.toWater!,
 });
 
-/** The range of a gain in a sample. To reach the target where nothing else does saves more time than any number; where neither plant
- *  reaches it there is no time to save, and the row is left out. */
+/** The range of a gain in a sample. Where only the improved plant reaches the target, the saved time is infinite; where neither plant
+ *  reaches it, the row is omitted. */
 function sampleRange({ gains }: Gain, rows: readonly Worth[], name: DayAnswer): NamedRange {
 	const found = rows
 		.map((worth) => (name === "timeToTarget" ? timeSaved(worth) : worth.gains[name]))

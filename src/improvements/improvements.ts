@@ -2,23 +2,23 @@ import type { DayOutcome } from "../plant/outcome.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
 import type { Changed } from "./changed.ts";
 import {
-	dampened,
 	fasterPump,
+	insulatedPump,
+	insulatedReturn,
+	insulatedSupply,
+	insulatedTank,
 	isWet,
-	laggedPump,
-	laggedReturn,
-	laggedSupply,
-	laggedTank,
 	longerCoil,
 	shorterPipes,
+	withMoisture,
 } from "./loop-changes.ts";
 import { largerAperture, newMirror, truerMirror, washedMirror } from "./mirror-changes.ts";
-import { betterAperture, coated, glazed } from "./receiver-changes.ts";
+import { betterAperture, withCoating, withPane } from "./receiver-changes.ts";
 import type { ImprovementId, Steps } from "./steps.ts";
 
 /** The case with one improvement made.
- *  @param outcome  of the day as it stands */
-export function improved(of: DayCase, id: ImprovementId, steps: Steps, outcome: DayOutcome): Changed {
+ *  @param outcome  of the unchanged day */
+export function improvedCase(of: DayCase, id: ImprovementId, steps: Steps, outcome: DayOutcome): Changed {
 	switch (id) {
 		case "aperture":
 			return largerAperture(of, steps.aperture);
@@ -31,19 +31,19 @@ export function improved(of: DayCase, id: ImprovementId, steps: Steps, outcome: 
 		case "receiverAperture":
 			return betterAperture(of, steps.receiverAperture, outcome);
 		case "selectiveCoating":
-			return coated(of, steps.selectiveCoating);
+			return withCoating(of, steps.selectiveCoating);
 		case "glazing":
-			return glazed(of, steps.glazing);
+			return withPane(of, steps.glazing);
 		case "supplyLagging":
-			return laggedSupply(of, steps.supplyLagging);
+			return insulatedSupply(of, steps.supplyLagging);
 		case "returnLagging":
-			return laggedReturn(of, steps.returnLagging);
+			return insulatedReturn(of, steps.returnLagging);
 		case "pumpLagging":
-			return laggedPump(of, steps.pumpLagging);
+			return insulatedPump(of, steps.pumpLagging);
 		case "tankLagging":
-			return laggedTank(of, steps.tankLagging);
+			return insulatedTank(of, steps.tankLagging);
 		case "dryLagging":
-			return isWet(of) ? dampened(of, 0) : "alreadySo";
+			return isWet(of) ? withMoisture(of, 0) : "alreadySo";
 		case "flow":
 			return fasterPump(of, steps.flow);
 		case "coilLength":
@@ -55,8 +55,8 @@ export function improved(of: DayCase, id: ImprovementId, steps: Steps, outcome: 
 	}
 }
 
-/** What the case would come to without care that is taken now, whose worth is what is then not lost; undefined where no such care is.
- *  Dry insulation is the one such thing: it is kept dry. */
-export function neglected(of: DayCase, id: ImprovementId, steps: Steps): DayCase | undefined {
-	return id === "dryLagging" && !isWet(of) ? dampened(of, steps.dryLagging) : undefined;
+/** The case with a present advantage neglected, whose worth is the loss that it avoids; undefined where there is none.
+ *  Dry insulation is the only such advantage. */
+export function neglectedCase(of: DayCase, id: ImprovementId, steps: Steps): DayCase | undefined {
+	return id === "dryLagging" && !isWet(of) ? withMoisture(of, steps.dryLagging) : undefined;
 }

@@ -7,7 +7,7 @@ import { standsOutdoors } from "../tank/tank.ts";
 import type { DayCase } from "../uncertainty/day-case.ts";
 import type { Changed } from "./changed.ts";
 
-const NO_LONGER = 1.001; // a coil within this of the longest that fits is as long as can be
+const NO_LONGER = 1.001; // a coil within this ratio of the longest that fits cannot be extended
 
 function withLoop(of: DayCase, change: Partial<Loop>): DayCase {
 	return { ...of, plant: { ...of.plant, loop: { ...of.plant.loop, ...change } } };
@@ -18,17 +18,17 @@ const thicker = (insulation: Insulation, by: number): Insulation => ({
 	thickness: insulation.thickness + by,
 });
 
-const relagged = (pipe: Pipe, by: number): Pipe => ({ ...pipe, insulation: thicker(pipe.insulation, by) });
+const withThicker = (pipe: Pipe, by: number): Pipe => ({ ...pipe, insulation: thicker(pipe.insulation, by) });
 
-export function laggedSupply(of: DayCase, by: number): Changed {
-	return withLoop(of, { supply: relagged(of.plant.loop.supply, by) });
+export function insulatedSupply(of: DayCase, by: number): Changed {
+	return withLoop(of, { supply: withThicker(of.plant.loop.supply, by) });
 }
 
-export function laggedReturn(of: DayCase, by: number): Changed {
-	return withLoop(of, { return: relagged(of.plant.loop.return, by) });
+export function insulatedReturn(of: DayCase, by: number): Changed {
+	return withLoop(of, { return: withThicker(of.plant.loop.return, by) });
 }
 
-export function laggedPump(of: DayCase, less: number): Changed {
+export function insulatedPump(of: DayCase, less: number): Changed {
 	const { pump } = of.plant.loop;
 	if (pump.casingLossCoefficient === 0 || less === 0) return "alreadySo";
 	return withLoop(of, {
@@ -36,7 +36,7 @@ export function laggedPump(of: DayCase, less: number): Changed {
 	});
 }
 
-export function laggedTank(of: DayCase, by: number): Changed {
+export function insulatedTank(of: DayCase, by: number): Changed {
 	const { tank } = of.plant;
 	return {
 		...of,
@@ -57,7 +57,7 @@ export function shorterPipes(of: DayCase, less: number): Changed {
 	});
 }
 
-/** A longer coil, as far as it can be wound into the tank. */
+/** A longer coil, as far as it fits into the tank. */
 export function longerCoil(of: DayCase, more: number): Changed {
 	const { coil, tank } = of.plant;
 	const wanted = { ...coil, length: coil.length * (1 + more) };
@@ -69,12 +69,12 @@ export function longerCoil(of: DayCase, more: number): Changed {
 		: "noRoom";
 }
 
-/** Whether any insulation out in the weather holds water. */
+/** Whether any outdoor insulation is wet. */
 export function isWet({ plant }: DayCase): boolean {
-	return weathered(plant).some(({ thickness, moisture }) => thickness > 0 && moisture > 0);
+	return outdoorInsulation(plant).some(({ thickness, moisture }) => thickness > 0 && moisture > 0);
 }
 
-function weathered({ loop, receiver, tank }: Plant): readonly Insulation[] {
+function outdoorInsulation({ loop, receiver, tank }: Plant): readonly Insulation[] {
 	return [
 		loop.supply.insulation,
 		loop.return.insulation,
@@ -83,8 +83,8 @@ function weathered({ loop, receiver, tank }: Plant): readonly Insulation[] {
 	];
 }
 
-/** The same plant with so much water in all insulation out in the weather, as far as each material's data reach; 0 is dry. */
-export function dampened(of: DayCase, moisture: number): DayCase {
+/** The same plant with a given moisture of all outdoor insulation, within the range of each material; 0 is dry. */
+export function withMoisture(of: DayCase, moisture: number): DayCase {
 	const { plant } = of;
 	const { loop, receiver, tank } = plant;
 	const damp = (insulation: Insulation): Insulation => ({

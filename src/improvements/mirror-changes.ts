@@ -7,14 +7,14 @@ export function withDish(of: DayCase, dish: Dish): DayCase {
 	return { ...of, plant: { ...of.plant, dish } };
 }
 
-/** More mirror of the same shape: the rim angle stays, so the spot grows; the receiver stays as it is. */
+/** A larger mirror of the same shape: the rim angle does not change, so the spot grows; the receiver does not change. */
 export function largerAperture(of: DayCase, more: number): Changed {
 	const { dish } = of.plant;
-	const stretch = Math.sqrt(1 + more);
-	const focalLength = dish.focalLength * stretch;
+	const scale = Math.sqrt(1 + more);
+	const focalLength = dish.focalLength * scale;
 	switch (dish.kind) {
 		case "twoAxis":
-			return withDish(of, { ...dish, diameter: dish.diameter * stretch, focalLength });
+			return withDish(of, { ...dish, diameter: dish.diameter * scale, focalLength });
 		case "offsetPolar":
 			return withDish(of, { ...dish, mirrorArea: dish.mirrorArea * (1 + more), focalLength });
 		default:

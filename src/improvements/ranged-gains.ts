@@ -5,43 +5,43 @@ import type { DayCase } from "../uncertainty/day-case.ts";
 import type { RangedDay } from "../uncertainty/day-range.ts";
 import type { DaySpreads } from "../uncertainty/day-spreads.ts";
 import type { Values } from "../uncertainty/question.ts";
-import { type AnswerRange, SEED, type Study, sampled, TAIL } from "../uncertainty/range.ts";
+import { type AnswerRange, SEED, type Study, sampleValues, TAIL } from "../uncertainty/range.ts";
 import { renewedBy, scoreCount, withRenewed } from "./gain-inputs.ts";
 import { shareAhead } from "./gain-order.ts";
 import { type GainStudy, propagatedGains, sampledGains } from "./gain-range.ts";
 import type { Gain, Improvement, Worth } from "./sensitivity.ts";
 import type { ImprovementId } from "./steps.ts";
 
-/** Between what the gains of an improvement lie, by what is not known exactly of the plant. */
+/** Ranges of the gains of an improvement from the uncertain inputs of the plant. */
 export type GainRange =
 	| {
 			readonly outcome: "ranged";
 			readonly ranges: readonly (AnswerRange & { readonly name: DayAnswer })[];
-			readonly reaches: Readonly<Record<Worth["reaches"], number>>; // share of plants in which the target is reached so
-			readonly renewed: keyof DaySpreads | undefined; // the input that it renews
-			readonly ahead: Ahead | undefined; // undefined of the last
+			readonly reaches: Readonly<Record<Worth["reaches"], number>>; // share of plants by whether the target is reached
+			readonly renewed: keyof DaySpreads | undefined; // the input that it replaces
+			readonly ahead: Ahead | undefined; // undefined for the last one
 	  }
-	| { readonly outcome: "refused"; readonly error: DomainError }; // some plant within the spreads is beyond the models
+	| { readonly outcome: "refused"; readonly error: DomainError }; // a plant within the spreads is outside the range of the models
 
 /** Whether an improvement is worth more than the next in the list. */
 export interface Ahead {
-	readonly share: number; // of plants in which it is
-	readonly order: "certain" | "uncertain"; // certain where no more plants say otherwise than a range leaves out at one end
+	readonly share: number; // share of plants in which it is
+	readonly order: "certain" | "uncertain"; // certain where the share of other plants is at most one tail of a range
 }
 
-/** The ranges of all gains, and what they took. */
+/** The ranges of all gains, and their computing cost. */
 export interface RangedGains {
 	readonly ranges: ReadonlyMap<ImprovementId, GainRange>;
-	readonly days: number; // worked out for those that were found
+	readonly days: number; // number of computed days
 }
 
-const MANY = 400; // plants that two sums of bends are compared in
+const MANY = 400; // plants in which two sums of effects are compared
 
-/** Ranges of the gains of ranked improvements, plant and improved plant drawn together.
- *  Cost    12 marches an improvement where all is propagated, some 28 where the plant as it stands needed a sample, 40 where only
+/** Ranges of the gains of ranked improvements, with the same scores for plant and improved plant.
+ *  Cost    12 simulations per improvement with propagation alone, about 28 where the unchanged plant needed a sample, 40 where only
  *          the improved one does
- *  Error   against a Latin hypercube of 500: each end within 15 % of the width   tests/unit/improvements/ranged-gains.test.ts
- *  @param found     as `daySensitivity` ranked them     @param rankedBy  the answer that they were ranked by */
+ *  Error   against a Latin hypercube of 500: each limit within 15 % of the width   tests/unit/improvements/ranged-gains.test.ts
+ *  @param found     ranked by `daySensitivity`     @param rankedBy  the answer that ranks them */
 export function rangedGains(
 	{ study }: RangedDay,
 	found: readonly Improvement[],
@@ -65,7 +65,7 @@ export function rangedGains(
 	return { ranges: new Map(ranges), days };
 }
 
-/** Each gain propagated, and those that leave something open sampled; the plant's own sample is worked out once, if any does. */
+/** Each gain by propagation, or by a sample where that is not sufficient; the sample of the plant is computed once, if needed. */
 function gainStudies(
 	study: Study<DayCase>,
 	gains: readonly Gain[],
@@ -86,7 +86,7 @@ function gainStudies(
 }
 
 function ownSample({ question, scores, rows }: Study<DayCase>): readonly Values[] {
-	return rows.length > 0 ? rows : sampled(question, scores);
+	return rows.length > 0 ? rows : sampleValues(question, scores);
 }
 
 function rangeOf(study: GainStudy, share: number | undefined): GainRange {
@@ -107,7 +107,7 @@ function rangeOf(study: GainStudy, share: number | undefined): GainRange {
 	};
 }
 
-/** What the models find, or their refusal. */
+/** A result, or the error of a model. */
 function ifCovered<T>(found: () => T): T | DomainError {
 	try {
 		return found();

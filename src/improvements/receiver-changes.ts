@@ -9,20 +9,20 @@ import type { DayCase, DaySky } from "../uncertainty/day-case.ts";
 import type { Changed } from "./changed.ts";
 import type { Steps } from "./steps.ts";
 
-const AS_GOOD = 0.03; // of the diameter: within it the heat differs by less than a thousandth
+const AS_GOOD = 0.03; // of the diameter: within it the heat changes by less than a thousandth
 
 function withReceiver(of: DayCase, receiver: Receiver): DayCase {
 	return { ...of, plant: { ...of.plant, receiver } };
 }
 
-export function coated(of: DayCase, emittance: number): Changed {
+export function withCoating(of: DayCase, emittance: number): Changed {
 	const { receiver } = of.plant;
 	if (!hasTube(receiver)) return "measuredWhole";
 	return receiver.emittance > emittance ? withReceiver(of, { ...receiver, emittance }) : "alreadySo";
 }
 
-/** A pane before a bare spiral. */
-export function glazed(of: DayCase, { transmittance, gap }: Steps["glazing"]): Changed {
+/** A pane in front of a bare spiral. */
+export function withPane(of: DayCase, { transmittance, gap }: Steps["glazing"]): Changed {
 	const { receiver } = of.plant;
 	switch (receiver.kind) {
 		case "openCoil":
@@ -43,8 +43,8 @@ export function glazed(of: DayCase, { transmittance, gap }: Steps["glazing"]): C
 	}
 }
 
-/** A step towards the aperture that leaves most heat on this day: of a cavity the opening alone, as by a ring before it or a hole
- *  cut wider; of a flat spiral with its tube. */
+/** A step towards the aperture with the greatest net heat on this day: for a cavity the aperture alone, as with a ring in front of it or a hole
+ *  cut wider; for a flat spiral with its tube. */
 export function betterAperture(of: DayCase, step: number, outcome: DayOutcome): Changed {
 	const { receiver, dish } = of.plant;
 	if (!hasTube(receiver)) return "measuredWhole";
@@ -66,7 +66,7 @@ export function betterAperture(of: DayCase, step: number, outcome: DayOutcome): 
 	}
 }
 
-/** The day's mean of what an aperture is chosen for, weighted by the beam. */
+/** Beam-weighted mean of the conditions for which an aperture is chosen. */
 function setting({ plant: { dish, site }, sky, task }: DayCase, { series }: DayOutcome) {
 	const beam = beamWeighted(series, series.beam);
 	return {

@@ -4,40 +4,40 @@ import type { Task } from "../plant/plant.ts";
 import { type DayAnswer, type DayAnswers, dayAnswers } from "../uncertainty/day-answers.ts";
 import { type DayCase, dayOf } from "../uncertainty/day-case.ts";
 import type { Idle } from "./changed.ts";
-import { improved, neglected } from "./improvements.ts";
+import { improvedCase, neglectedCase } from "./improvements.ts";
 import { IMPROVEMENTS, type ImprovementId, type Steps } from "./steps.ts";
 
-/** What an improvement is worth. */
+/** Worth of an improvement. */
 export interface Worth {
-	readonly gains: DayAnswers; // better is positive: seconds saved, kelvins, litres, joules won; NaN where either day lacks the answer
+	readonly gains: DayAnswers; // positive where it improves: saved seconds, gained kelvins, cubic metres and joules; NaN where either day lacks the answer
 	readonly reaches: "both" | "onlyWith" | "onlyWithout" | "neither"; // whether the target is reached
 }
 
-/** An improvement whose day could be worked out: it gains, or loses where a gain is negative. */
+/** An improvement with a computed day; it worsens the plant where a gain is negative. */
 export interface Gain extends Worth {
 	readonly outcome: "gains";
 	readonly id: ImprovementId;
-	readonly how: "made" | "kept"; // kept: the gain is what neglect would cost
+	readonly how: "made" | "kept"; // kept: the gain is the loss avoided by not neglecting it
 	readonly of: DayCase; // with the improvement, or neglected
 	readonly day: DayOutcome; // of that case
 }
 
-/** One improvement and what it is worth. */
+/** One improvement and its worth. */
 export type Improvement =
 	| Gain
 	| { readonly outcome: "idle"; readonly id: ImprovementId; readonly why: Idle }
 	| {
-			readonly outcome: "refused"; // no model answers for the plant with it
+			readonly outcome: "refused"; // outside the range of the models
 			readonly id: ImprovementId;
 			readonly error: DomainError;
-			readonly of: DayCase | undefined; // undefined where it could not even be made
+			readonly of: DayCase | undefined; // undefined where the change itself failed
 	  };
 
-/** What each improvement that a builder can make is worth on a day, the most worth first.
- *  Each is made alone and by one step; small steps add up, large ones overlap. One that the models refuse takes no other with it.
- *  Cost  one march each beside the day as it stands: at most 16
- *  @param base      the day as it stands
- *  @param rankedBy  the answer that ranks them; time falls back on heat where the target is not reached both with and without */
+/** Worth of each possible improvement on a day, in descending order.
+ *  Each is made alone and by one step; small steps are additive, large ones overlap. An error in one does not affect the others.
+ *  Cost  one simulation each in addition to the unchanged day: at most 16
+ *  @param base      the unchanged day
+ *  @param rankedBy  the answer that ranks them; heat replaces time where the target is not reached both with and without */
 export function daySensitivity(
 	stated: DayCase,
 	base: DayOutcome,
@@ -51,10 +51,10 @@ export function daySensitivity(
 function improvement(stated: DayCase, base: DayOutcome, id: ImprovementId, steps: Steps): Improvement {
 	let of: DayCase | undefined;
 	try {
-		of = neglected(stated, id, steps);
+		of = neglectedCase(stated, id, steps);
 		const how = of === undefined ? "made" : "kept";
 		if (of === undefined) {
-			const changed = improved(stated, id, steps, base);
+			const changed = improvedCase(stated, id, steps, base);
 			if (typeof changed === "string") return { outcome: "idle", id, why: changed };
 			of = changed;
 		}
@@ -71,7 +71,7 @@ function worthOf(without: DayOutcome, withIt: DayOutcome, task: Task): Worth {
 	return worthBetween(dayAnswers(without, task), dayAnswers(withIt, task));
 }
 
-/** What the one day's answers are worth over the other's. */
+/** Worth of the difference between two days' answers. */
 export function worthBetween(without: DayAnswers, withIt: DayAnswers): Worth {
 	const [reachedWithout, reachedWith] = [without, withIt].map((day) => !Number.isNaN(day.timeToTarget));
 	const onlyOne = reachedWith ? "onlyWith" : "onlyWithout";
@@ -86,13 +86,13 @@ export function worthBetween(without: DayAnswers, withIt: DayAnswers): Worth {
 	};
 }
 
-/** Negative where a comes before b: what gains by its worth, then idle ones, then those refused. */
+/** Negative where a precedes b: gains by their worth, then idle improvements, then errors. */
 export function worthOrder(a: Improvement, b: Improvement, by: DayAnswer): number {
 	if (a.outcome === "gains" && b.outcome === "gains") return orderOfWorth(a, b, by);
 	return LISTED[a.outcome] - LISTED[b.outcome];
 }
 
-/** Negative where a is worth more than b: what reaches the target first of all, then by the answer asked, then by heat. */
+/** Negative where a is worth more than b: first by reaching the target, then by the given answer, then by heat. */
 export function orderOfWorth(a: Worth, b: Worth, by: DayAnswer): number {
 	const byReach = by === "timeToTarget" ? REACH[b.reaches] - REACH[a.reaches] : 0;
 	const byAnswer = b.gains[by] - a.gains[by];

@@ -1,20 +1,20 @@
-/** How far a builder goes with each improvement, in one step. */
+/** Size of one step of each improvement. */
 export interface Steps {
-	readonly aperture: number; // more area, relative [-]
-	readonly reflectance: number; // that a new mirror has [-]
-	readonly cleaning: number; // cleanliness that regular washing keeps [-]
-	readonly slopeError: number; // less of it, relative [-]
+	readonly aperture: number; // relative increase of area [-]
+	readonly reflectance: number; // of a new mirror [-]
+	readonly cleaning: number; // cleanliness with regular washing [-]
+	readonly slopeError: number; // relative reduction [-]
 	readonly receiverAperture: number; // wider or narrower, relative to its diameter [-]
-	readonly selectiveCoating: number; // emittance that it has [-]
+	readonly selectiveCoating: number; // its emittance [-]
 	readonly glazing: { readonly transmittance: number; readonly gap: number }; // of the pane [-], [m]
-	readonly supplyLagging: number; // thicker by [m]
-	readonly returnLagging: number; // thicker by [m]
-	readonly pumpLagging: number; // less loss of the casing, relative; 0 where it is insulated [-]
-	readonly tankLagging: number; // thicker by [m]
-	readonly dryLagging: number; // water by volume in insulation that got wet [-]
-	readonly flow: number; // more of it, relative [-]
-	readonly coilLength: number; // more of it, relative [-]
-	readonly shorterPipes: number; // less of both, relative [-]
+	readonly supplyLagging: number; // additional thickness [m]
+	readonly returnLagging: number; // additional thickness [m]
+	readonly pumpLagging: number; // relative reduction of the casing loss; 0 where it is insulated [-]
+	readonly tankLagging: number; // additional thickness [m]
+	readonly dryLagging: number; // water by volume in wet insulation [-]
+	readonly flow: number; // relative increase [-]
+	readonly coilLength: number; // relative increase [-]
+	readonly shorterPipes: number; // relative reduction of both [-]
 }
 
 export type ImprovementId = keyof Steps;

@@ -7,24 +7,24 @@ import { bracketedRoot } from "../numeric/root.ts";
 import { type Duty, enthalpyRise } from "./duty.ts";
 import type { OilVessel } from "./oil-vessel.ts";
 
-/** Water that a coil in still oil brings to the wanted temperature. */
+/** Water that a coil in still oil heats to the wanted temperature. */
 export interface CoilFlow {
 	readonly massFlow: number; // [kg/s]
 	readonly power: number; // [W]
-	readonly hottestWall: number; // of the tube that the water touches, where it leaves [K]
+	readonly hottestWall: number; // of the tube on the water side, at the outlet [K]
 }
 
 const NONE = (duty: Duty): CoilFlow => ({ massFlow: 0, power: 0, hottestWall: duty.wanted });
-const TOLERANCE = 1e-4; // [K] of the tube's outside
-const DENSITY_STEP = 1; // [K] of the difference quotient that gives the oil's expansion
+const TOLERANCE = 1e-4; // [K] of the outside of the tube
+const DENSITY_STEP = 1; // [K] difference quotient for the expansion of the oil
 
-/** The flow of water that leaves a coil in oil of one temperature at the wanted temperature.
+/** Flow of water that leaves a coil in oil of uniform temperature at the wanted temperature.
  *  power = massFlow·(h_wanted − h_cold) = UA·ΔT_lm; inside film, wall, gap and outside film in series.
  *  Inside: helical flow at the mean of cold and wanted. Outside: natural convection of the oil around a horizontal tube,
- *  at the film temperature. Solved for the temperature of the tube's outside, from which all else follows.
- *  @param oilTemperature  [K]     @returns  no flow where the oil is no hotter than the water is wanted
- *  Assumes  turns far enough apart to draw fresh oil; one outside temperature for the film, the whole tube's mean
- *  Error    inside as `nusseltHelical`, outside as `nusseltHorizontalCylinder`: ± 20 % of UA together
+ *  at the film temperature. Solved for the temperature of the outside of the tube, from which everything else follows.
+ *  @param oilTemperature  [K]     @returns  no flow where the oil is not hotter than the wanted temperature
+ *  Assumes  turns far enough apart for oil to flow between them; a uniform outside temperature for the film, the mean of the tube
+ *  Error    inside as `nusseltHelical`, outside as `nusseltHorizontalCylinder`: ± 20 % of UA combined
  *  Source   Incropera & DeWitt 6e, ch. 3 and 11 (series resistances) */
 export function coilFlow(vessel: OilVessel, oilTemperature: number, duty: Duty): CoilFlow {
 	if (!(oilTemperature > duty.wanted)) return NONE(duty);
@@ -41,9 +41,9 @@ export function coilFlow(vessel: OilVessel, oilTemperature: number, duty: Duty):
 	return flowOfPower(vessel, oilTemperature, power, duty);
 }
 
-/** The oil's temperature at which the coil brings so much heat to water at the wanted temperature: inverse of `coilFlow` [K].
+/** Oil temperature at which the coil transfers a given power to water at the wanted temperature: inverse of `coilFlow` [K].
  *  @param power    to the water, above 0 [W]
- *  @param hottest  that is looked for [K]     @returns  undefined where hotter oil would be needed */
+ *  @param hottest  upper bound of the search [K]     @returns  undefined where hotter oil would be needed */
 export function oilTemperatureFor(
 	vessel: OilVessel,
 	power: number,
@@ -51,17 +51,17 @@ export function oilTemperatureFor(
 	hottest: number,
 ): number | undefined {
 	const within = power * (waterFilm(vessel, duty)(power) + wallResistance(vessel));
-	const surplus = (oil: number): number => {
-		const outer = oil > duty.wanted ? drivingDifference(oil, duty) - within : 0; // left for the oil's film
+	const excess = (oil: number): number => {
+		const outer = oil > duty.wanted ? drivingDifference(oil, duty) - within : 0; // remaining difference across the oil film
 		return outer > 0 ? outsideConductance(vessel, oil, oil - outer) * outer - power : -power;
 	};
-	return surplus(hottest) < 0 ? undefined : bracketedRoot(surplus, duty.wanted, hottest, TOLERANCE);
+	return excess(hottest) < 0 ? undefined : bracketedRoot(excess, duty.wanted, hottest, TOLERANCE);
 }
 
-/** What the coil does that passes a power from oil of a temperature. */
+/** Flow and wall temperature of a coil that transfers a given power from oil of a given temperature. */
 export function flowOfPower(vessel: OilVessel, oilTemperature: number, power: number, duty: Duty): CoilFlow {
 	const drive = drivingDifference(oilTemperature, duty);
-	const share = drive > 0 ? (power * waterFilm(vessel, duty)(power)) / drive : 0; // of the drop, in the water's film
+	const share = drive > 0 ? (power * waterFilm(vessel, duty)(power)) / drive : 0; // of the difference, across the water film
 	return {
 		massFlow: power / enthalpyRise(duty),
 		power,
@@ -73,7 +73,7 @@ function drivingDifference(oil: number, { cold, wanted }: Duty): number {
 	return logMeanDifference(oil - cold, oil - wanted);
 }
 
-/** Of the tube's wall, and of the gap of a double one [K/W]. */
+/** Resistance of the tube wall, and of the gap of a double wall [K/W]. */
 function wallResistance({ coil }: OilVessel): number {
 	const metal = Math.log(coil.outerDiameter / coil.innerDiameter) / (2 * Math.PI * coil.wallConductivity);
 	return (metal + coil.gapResistance / (Math.PI * coil.outerDiameter)) / coil.length;
@@ -93,7 +93,7 @@ function outsideConductance({ coil, fluid }: OilVessel, oil: number, outside: nu
 	return nusseltHorizontalCylinder(Ra, Pr) * conductivity * Math.PI * length;
 }
 
-/** Resistance of the water's film in the tube [K/W], by the power that it carries away [W]. */
+/** Resistance of the water film in the tube [K/W] as a function of power [W]. */
 function waterFilm({ coil }: OilVessel, duty: Duty): (power: number) => number {
 	const mean = (duty.cold + duty.wanted) / 2;
 	const viscosity = water.viscosity(mean);

@@ -4,18 +4,18 @@ import { receiverLosses } from "../receiver/losses.ts";
 import type { TubeReceiver } from "../receiver/receiver.ts";
 import type { Heater } from "./heater.ts";
 
-/** Sun and air about the heater, steady. */
+/** Constant sun and air around the heater. */
 export interface Conditions extends ReceiverSurroundings {
 	readonly beam: number; // [W/m²]
 }
 
-/** Light that the absorber takes up [W]; none while the sun stands lower than the dish can face. */
+/** Light absorbed [W]; zero while the sun is lower than the dish can track. */
 export function absorbedLight(heater: Heater, conditions: Conditions): number {
 	return conditions.altitude < heater.lowestAltitude ? 0 : heater.absorbingArea * conditions.beam;
 }
 
-/** What is left of the light when the absorber stands at a temperature [W]; negative where it loses more than it takes up.
- *  @param convection  of the heater, over what the correlations say [-] */
+/** Absorbed light minus losses for a wall temperature [W]; negative where the losses are greater.
+ *  @param convection  of the heater relative to its correlations [-] */
 export function gainAtWall(
 	receiver: TubeReceiver,
 	convection: number,
@@ -28,10 +28,10 @@ export function gainAtWall(
 	return absorbed - totalReceiverLoss(losses) - (convection - 1) * losses.convected;
 }
 
-/** Whether a wall can be so hot or cold: a search that strays beyond gives up. */
-export function isWall(temperature: number): boolean {
+/** Whether a wall temperature is possible; a search stops outside these limits. */
+export function isWallTemperature(temperature: number): boolean {
 	return temperature >= COLDEST_WALL && temperature <= HOTTEST_WALL;
 }
 
-const COLDEST_WALL = 100; // [K] no air is as cold
-export const HOTTEST_WALL = 6000; // [K] no absorber outshines the sun: second law
+const COLDEST_WALL = 100; // [K] colder than any air
+export const HOTTEST_WALL = 6000; // [K] about the temperature of the sun, which no absorber exceeds (second law)

@@ -3,32 +3,32 @@ import { bracketedRoot } from "../numeric/root.ts";
 import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { type EfficiencyLineReceiver, hasTube, type TubeReceiver } from "../receiver/receiver.ts";
-import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
+import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWallTemperature } from "./conditions.ts";
 import type { Heater } from "./heater.ts";
 
-/** A fluid on its way into the receiver. */
+/** A fluid at the inlet of the receiver. */
 export interface Stream {
 	readonly fluid: Fluid;
 	readonly inlet: number; // [K]
 	readonly massFlow: number; // [kg/s], above 0
 }
 
-/** What becomes of it. */
+/** Result of heating a stream. */
 export type HeatedStream =
 	| {
 			readonly kind: "heated";
-			readonly power: number; // taken up: massFlow × rise of enthalpy [W]
+			readonly power: number; // massFlow × rise of enthalpy [W]
 			readonly outlet: number; // [K]
-			readonly hottestWall: number | undefined; // of the tube, where the fluid leaves [K]; unknown of an efficiency line
+			readonly hottestWall: number | undefined; // of the tube at the outlet [K]; unknown for an efficiency line
 	  }
-	| { readonly kind: "noGain" }; // the receiver loses as much as it takes up at the inlet's temperature already
+	| { readonly kind: "noGain" }; // the losses equal the absorbed light already at inlet temperature
 
-const TOLERANCE = 1e-4; // [K] of the temperature solved for: a tenth of a milliwatt of loss
-const MARGIN = 1.5; // on the upper bracket: conductivity and heat capacity change by less than this as the fluid warms
+const TOLERANCE = 1e-4; // [K] of the solved temperature: a tenth of a milliwatt of loss
+const MARGIN = 1.5; // on the upper bracket: conductivity and heat capacity change by less than this as the fluid is heated
 
-/** A fluid heated in the receiver, steady: power = massFlow·(h_out − h_in) = light absorbed − losses of the wall.
- *  The wall's mean stands over the fluid's mean (half-way from inlet to outlet) by power/(h·A).
- *  Assumes  the light spread evenly along the tube: where a spot strikes few turns their wall is hotter than said here
+/** A fluid in steady flow through the receiver: power = massFlow·(h_out − h_in) = light absorbed − losses of the wall.
+ *  The mean wall temperature exceeds that of the fluid (mean of inlet and outlet) by power/(h·A).
+ *  Assumes  evenly distributed light along the tube: where a spot strikes few turns, their wall is hotter than this
  *  Error    that of the receiver's losses and film; the heat balance closes to 1e-3 W */
 export function heatedStream(heater: Heater, stream: Stream, conditions: Conditions): HeatedStream {
 	const absorbed = absorbedLight(heater, conditions);
@@ -75,8 +75,11 @@ function byTube(
 		return { power, outlet, conductance, wall: mean + power / conductance };
 	};
 	const wall =
-		secantFixedPoint((guess) => (isWall(guess) ? { next: at(guess).wall } : undefined), inlet, TOLERANCE)
-			?.next ??
+		secantFixedPoint(
+			(guess) => (isWallTemperature(guess) ? { next: at(guess).wall } : undefined),
+			inlet,
+			TOLERANCE,
+		)?.next ??
 		bracketedRoot(
 			(guess) => guess - at(guess).wall,
 			inlet,
@@ -87,7 +90,7 @@ function byTube(
 	return { kind: "heated", power, outlet, hottestWall: outlet + power / conductance };
 }
 
-/** A wall no colder than the receiver's can be [K]: all the light through still fluid. */
+/** Upper bound of the wall temperature [K]: all light transferred to fluid at rest. */
 function highestWall(
 	receiver: TubeReceiver,
 	absorbed: number,

@@ -4,18 +4,19 @@ import { apertureArea, dishOptics } from "../dish/optics.ts";
 import { receiverAbsorptance } from "../receiver/absorption.ts";
 import { hasTube, type Receiver } from "../receiver/receiver.ts";
 
-/** A dish on the sun and what stands in its focus. */
+/** A dish that faces the sun, with a receiver in its focus. */
 export interface Heater {
 	readonly receiver: Receiver;
-	readonly apertureArea: number; // facing the sun [m²]
+	readonly apertureArea: number; // normal to the beam [m²]
 	readonly absorbingArea: number; // light absorbed per W/m² of beam [m²]
-	readonly lowestAltitude: number; // of the sun that the dish can face [rad]
-	readonly convection: number; // heat the receiver gives the air by convection, over what its correlations say; 1 as they have it
+	readonly lowestAltitude: number; // lowest altitude of the sun that the dish can track [rad]
+	readonly convection: number; // convective loss of the receiver relative to its correlations; 1 for the correlations themselves
 }
 
-const AS_CORRELATED = 1; // [-] the correlations taken at their word
+const AS_CORRELATED = 1; // [-] for the correlations themselves
 
-/** @param latitude,declination  [rad]; only an off-axis dish on a polar axis, reshaped by season, asks for them */
+/** The heater of a dish and a receiver.
+ *  @param latitude,declination  [rad]; they matter only for an off-axis dish on a polar axis, which is reshaped by season */
 export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, declination: number): Heater {
 	const area = apertureArea(dish, latitude, declination);
 	const { lowestAltitude } = dish;
@@ -28,9 +29,9 @@ export function heaterOf(dish: Dish, receiver: Receiver, latitude: number, decli
 	return { receiver, apertureArea: area, absorbingArea, lowestAltitude, convection: AS_CORRELATED };
 }
 
-/** The same heater larger or smaller: every length of dish, receiver and tube grows alike, so that rim angle, spill and
- *  concentration stay. The insulation's thickness and the gap behind a cover stay as they are. A measured line's loss grows with the area.
- *  @param factor  on the aperture's area, above 0 [-] */
+/** The same heater at another size: all lengths of dish, receiver and tube are scaled, so that rim angle, spillage and
+ *  concentration do not change. Insulation thickness and the gap behind a cover do not change. The loss of an efficiency line is proportional to area.
+ *  @param factor  ratio of aperture areas, above 0 [-] */
 export function scaledHeater(heater: Heater, factor: number): Heater {
 	return {
 		receiver: scaledReceiver(heater.receiver, factor),
@@ -48,17 +49,17 @@ function scaledReceiver(receiver: Receiver, factor: number): Receiver {
 			lossCoefficient: receiver.lossCoefficient * factor,
 			heldHeatCapacity: receiver.heldHeatCapacity * factor,
 		};
-	const stretch = Math.sqrt(factor);
-	const apertureDiameter = receiver.apertureDiameter * stretch;
+	const scale = Math.sqrt(factor);
+	const apertureDiameter = receiver.apertureDiameter * scale;
 	const tube = {
-		innerDiameter: receiver.tube.innerDiameter * stretch,
-		outerDiameter: receiver.tube.outerDiameter * stretch,
-		length: receiver.tube.length * stretch,
+		innerDiameter: receiver.tube.innerDiameter * scale,
+		outerDiameter: receiver.tube.outerDiameter * scale,
+		length: receiver.tube.length * scale,
 	};
 	switch (receiver.kind) {
 		case "cavity": {
-			const innerDiameter = receiver.innerDiameter * stretch;
-			return { ...receiver, apertureDiameter, innerDiameter, depth: receiver.depth * stretch, tube };
+			const innerDiameter = receiver.innerDiameter * scale;
+			return { ...receiver, apertureDiameter, innerDiameter, depth: receiver.depth * scale, tube };
 		}
 		case "openCoil":
 		case "glazedCoil":

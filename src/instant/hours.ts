@@ -6,24 +6,24 @@ import { type InstantRow, instantRow } from "./row.ts";
 import { flowOf } from "./steady.ts";
 import type { InstantDay, InstantTask } from "./task.ts";
 
-/** A stretch of the day, unix times [s]. */
-export interface Stretch {
+/** A period of the day, unix times [s]. */
+export interface Period {
 	readonly from: number;
 	readonly to: number;
 }
 
-/** A heater through the day. */
+/** Results of a heater over the day. */
 export interface InstantHours {
 	readonly times: readonly number[]; // unix time, of each row [s]
 	readonly rows: readonly InstantRow[];
-	readonly held: readonly Stretch[]; // when what was asked is served, in order
-	readonly window: Stretch; // when it is wanted
-	readonly windowRows: readonly InstantRow[]; // those within it, and one at each end
+	readonly held: readonly Period[]; // periods in which the demand is met, in order
+	readonly window: Period; // period of the demand
+	readonly windowRows: readonly InstantRow[]; // rows within the window, and one at each end
 	readonly heldShare: number; // of the window, 0–1
 }
 
-/** Rows at the instants of the weather, and when they serve what is asked.
- *  Between rows the flow is taken as a straight line, so a stretch's ends are good to a few minutes at rows of a quarter hour.
+/** Rows at the instants of the weather, and the periods in which they meet the demand.
+ *  The flow is linear between rows: with rows of a quarter hour, the ends of a period are accurate to a few minutes.
  *  @param pressure  of the air [Pa] */
 export function instantHours(
 	heater: Heater,
@@ -34,13 +34,13 @@ export function instantHours(
 	const times = Array.from(weather.time);
 	const rowAt = (time: number) => instantRow(heater, task, conditionsAt(weather, time, pressure));
 	const rows = times.map(rowAt);
-	const held = stretchesAbove(
+	const held = positivePeriods(
 		times,
 		rows.map((row) => margin(row, task.wantedFlow)),
 	);
 	const within = rows.filter((_, i) => times[i]! > from && times[i]! < to);
 	const heldInWindow = held.reduce(
-		(sum, stretch) => sum + Math.max(0, Math.min(stretch.to, to) - Math.max(stretch.from, from)),
+		(sum, period) => sum + Math.max(0, Math.min(period.to, to) - Math.max(period.from, from)),
 		0,
 	);
 	return {
@@ -59,22 +59,22 @@ function conditionsAt(weather: Weather, time: number, pressure: number): Conditi
 		beam: at(weather.beam),
 		ambient: at(weather.ambient),
 		wind: at(weather.wind),
-		altitude: Math.max(0, at(weather.sunAltitude)), // below the horizon there is no beam, and the dish looks level
+		altitude: Math.max(0, at(weather.sunAltitude)), // below the horizon there is no beam, and the dish is level
 		pressure,
 	};
 }
 
-const HAIR = 1e-12; // [kg/s] puts a row that just serves, or just does not, on its side of the line
+const SMALLEST = 1e-12; // [kg/s] keeps the sign of a row that only just meets, or misses, the demand
 
-/** Flow above what is wanted [kg/s]: positive where the row serves. */
+/** Flow above the demand [kg/s]: positive where the row meets it. */
 function margin(row: InstantRow, wantedFlow: number | undefined): number {
 	const over = flowOf(row.steady) - (wantedFlow ?? 0);
-	return row.serving === "serves" ? Math.max(over, HAIR) : -Math.max(Math.abs(over), HAIR);
+	return row.serving === "serves" ? Math.max(over, SMALLEST) : -Math.max(Math.abs(over), SMALLEST);
 }
 
-/** Stretches over which a broken line stands above zero. */
-function stretchesAbove(xs: readonly number[], ys: readonly number[]): Stretch[] {
-	const stretches: Stretch[] = [];
+/** Periods in which a piecewise linear function is positive. */
+function positivePeriods(xs: readonly number[], ys: readonly number[]): Period[] {
+	const periods: Period[] = [];
 	let from: number | undefined = ys[0]! > 0 ? xs[0]! : undefined;
 	for (let i = 1; i < xs.length; i++) {
 		const [before, after] = [ys[i - 1]!, ys[i]!];
@@ -82,10 +82,10 @@ function stretchesAbove(xs: readonly number[], ys: readonly number[]): Stretch[]
 		const crossing = xs[i - 1]! + ((xs[i]! - xs[i - 1]!) * before) / (before - after);
 		if (from === undefined) from = crossing;
 		else {
-			stretches.push({ from, to: crossing });
+			periods.push({ from, to: crossing });
 			from = undefined;
 		}
 	}
-	if (from !== undefined) stretches.push({ from, to: xs.at(-1)! });
-	return stretches;
+	if (from !== undefined) periods.push({ from, to: xs.at(-1)! });
+	return periods;
 }

@@ -8,16 +8,16 @@ import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
 
 const TOLERANCE = 1e-4; // [K] of the outlet
-const FIRST_RISE = 0.01; // [K] the bracket's lower end: a flow no tube would pass
+const FIRST_RISE = 0.01; // [K] lower end of the bracket: an impossibly large flow
 
-const USUAL_SUPERHEAT = 10; // [K] of the wall over the water, where the search starts
+const USUAL_SUPERHEAT = 10; // [K] of the wall above the water, initial guess
 
-/** Flow at which the water in the receiver begins to boil on the tube's hottest wall, where it leaves [kg/s]: any less boils.
- *  There the wall stands at the boiling point of the line's pressure, above the water by power/(h·A).
- *  An efficiency line has no wall: its water counts as boiling when it leaves at the boiling point.
- *  @returns  0 where not even still water boils
- *  Assumes  the light spread evenly along the tube. Bubbles need a few kelvin more than that: on the safe side
- *  Error    that of the receiver's film, ± 15 % (`nusseltHelical`) */
+/** Flow at which the water begins to boil at the hottest wall of the tube, at its outlet [kg/s]: any smaller flow boils.
+ *  There the wall is at the boiling point at line pressure and exceeds the water temperature by power/(h·A).
+ *  An efficiency line has no wall temperature: its water boils when it leaves at the boiling point.
+ *  @returns  0 where not even water at rest boils
+ *  Assumes  evenly distributed light along the tube. Bubbles need a few kelvins more: a conservative assumption
+ *  Error    that of the film in the receiver, ± 15 % (`nusseltHelical`) */
 export function leastFlow(heater: Heater, duty: Duty, conditions: Conditions): number {
 	const absorbed = absorbedLight(heater, conditions);
 	if (!(absorbed > 0 && duty.cold < duty.boiling)) return 0;
@@ -33,7 +33,7 @@ function byLine(
 	{ ambient }: Conditions,
 ): number {
 	const power = absorbed - receiver.lossCoefficient * (boiling - ambient);
-	return Math.max(0, power) / (water.enthalpy(boiling) - water.enthalpy(cold)); // it loses more than it takes up: it never boils
+	return Math.max(0, power) / (water.enthalpy(boiling) - water.enthalpy(cold)); // where the losses exceed the absorbed light it never boils
 }
 
 function byTube(
@@ -58,11 +58,11 @@ function byTube(
 	};
 	if (!(at(boiling).power > 0)) return 0;
 	const first = Math.min(cold + FIRST_RISE, (cold + boiling) / 2);
-	const quick = secantFixedPoint(
+	const converged = secantFixedPoint(
 		(outlet) => (outlet > first && outlet < boiling ? { next: at(outlet).outlet } : undefined),
 		Math.max(boiling - USUAL_SUPERHEAT, (first + boiling) / 2),
 		TOLERANCE,
 	);
-	const outlet = quick?.next ?? bracketedRoot((guess) => at(guess).missing, first, boiling, TOLERANCE);
+	const outlet = converged?.next ?? bracketedRoot((guess) => at(guess).missing, first, boiling, TOLERANCE);
 	return at(outlet).massFlow;
 }

@@ -14,7 +14,7 @@ import type { InstantRow } from "./row.ts";
 import { flowOf, flows } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
 
-/** The correlations an instant heater's answer rests on, each with a flag where a row took it outside its published range.
+/** Methods behind the results of an instant heater, each with a flag where a row is outside its published range.
  *  @param rows  one or more */
 export function instantMethods(
 	heater: Heater,
@@ -29,7 +29,7 @@ export function instantMethods(
 					{
 						name: "Film inside the receiver's tube",
 						...HELICAL_FILM,
-						outsideRange: rows.some((row) => filmStrayed(heater, task, row)),
+						outsideRange: rows.some((row) => filmOutsideRange(heater, task, row)),
 					},
 				]
 			: []),
@@ -58,13 +58,13 @@ function arrangementMethods(task: InstantTask, rows: readonly InstantRow[]): rea
 	}
 }
 
-/** The receiver under one sun; at the wanted temperature where nothing flows. */
+/** The receiver under one sun; at the wanted temperature without flow. */
 function stateOf({ steady, conditions }: InstantRow, { duty }: InstantTask): ReceiverConditions {
 	const wall = flows(steady) ? (steady.oil ? steady.oil.film : steady.hottestWall) : undefined;
 	return { ...conditions, wallTemperature: wall ?? duty.wanted };
 }
 
-function filmStrayed(
+function filmOutsideRange(
 	{ receiver }: Heater,
 	{ arrangement, duty }: InstantTask,
 	{ steady }: InstantRow,

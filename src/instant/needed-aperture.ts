@@ -10,21 +10,21 @@ import { type OilVessel, vesselModel } from "./oil-vessel.ts";
 import { leavingAlong, pipeConductance } from "./outlet-pipe.ts";
 import { receiverFlow } from "./receiver-flow.ts";
 import type { Arrangement } from "./task.ts";
-import { collected } from "./vessel-flow.ts";
+import { collectedHeat } from "./vessel-flow.ts";
 
-/** The aperture that a wanted flow takes. */
+/** Aperture that a wanted flow needs. */
 export type NeededAperture =
 	| { readonly kind: "found"; readonly area: number /* [m²] */ }
-	| { readonly kind: "beyondBound" } // no dish up to the bound gives it
-	| { readonly kind: "coilTooSmall" }; // no dish does: the coil can't pass it with the oil at its limit
+	| { readonly kind: "beyondBound" } // no dish up to the bound is sufficient
+	| { readonly kind: "coilTooSmall" }; // no dish is sufficient: the coil cannot transfer the heat with the oil at its limit
 
 const TOLERANCE = 1e-5; // [-] of the area
-const FAR_BEYOND = 4; // [-] times the bound, where a search that strays gives up
+const FAR_BEYOND = 4; // [-] times the bound, where the iteration stops
 
-/** Aperture of the smallest heater of these proportions (`scaledHeater`) that gives a flow steadily.
- *  The flow sets how hot it must leave the receiver for its pipe. Behind a vessel it sets the oil's temperature, and the dish
- *  must keep the oil there.
- *  @param heater   sets proportions and quality     @param wantedFlow  [kg/s]
+/** Aperture of the smallest heater of these proportions (`scaledHeater`) that sustains a flow.
+ *  The flow determines the outlet temperature of the receiver that the pipe requires. With a vessel it determines the oil temperature, which
+ *  the dish must sustain.
+ *  @param heater   determines proportions and properties     @param wantedFlow  [kg/s]
  *  @param largest  area of the bound [m²] */
 export function neededAperture(
 	arrangement: Arrangement,
@@ -45,7 +45,7 @@ export function neededAperture(
 	}
 }
 
-/** The same for water behind a vessel. */
+/** The same for water heated in a vessel. */
 function forVessel(
 	vessel: OilVessel,
 	heater: Heater,
@@ -58,12 +58,12 @@ function forVessel(
 	const oil = oilTemperatureFor(vessel, wanted, duty, vessel.limit);
 	if (oil === undefined) return { kind: "coilTooSmall" };
 	const model = vesselModel(vessel, conditions.ambient, conditions.wind, conditions.pressure);
-	const kept = wanted + model.loss(oil);
-	return smallest(heater, kept, largest, (size) => collected(size, model, oil, conditions).power);
+	const required = wanted + model.loss(oil);
+	return smallest(heater, required, largest, (size) => collectedHeat(size, model, oil, conditions).power);
 }
 
-/** The same for water that comes straight from the receiver through a pipe. A flow whose capacity rate is below the pipe's
- *  conductance creeps, and asks for the more heat the less it is: the dish for that rate gives it as well. */
+/** The same for water that flows directly from the receiver through a pipe. A flow with a capacity rate below the conductance
+ *  of the pipe needs more heat the smaller it is; the dish for a capacity rate equal to the conductance sustains it too. */
 function forTap(
 	outlet: Pipe,
 	heater: Heater,
@@ -73,24 +73,24 @@ function forTap(
 	conditions: Conditions,
 ): NeededAperture {
 	const heatCapacity = enthalpyRise(duty) / (duty.wanted - duty.cold);
-	const creeping = pipeConductance(outlet, 0, duty.wanted, conditions) / heatCapacity;
-	const flow = Math.max(wantedFlow, creeping);
+	const smallestFlow = pipeConductance(outlet, 0, duty.wanted, conditions) / heatCapacity;
+	const flow = Math.max(wantedFlow, smallestFlow);
 	const leaving = leavingAlong(outlet, flow, duty, conditions);
 	if (leaving >= duty.boiling) return { kind: "beyondBound" };
-	if (leaving <= duty.cold) return { kind: "found", area: 0 }; // the air about the pipe does it alone
+	if (leaving <= duty.cold) return { kind: "found", area: 0 }; // the air around the pipe is warm enough
 	const hotter = { ...duty, wanted: leaving };
 	const powerAt = (size: Heater) => receiverFlow(size, hotter, conditions)?.power ?? 0;
 	return smallest(heater, flow * enthalpyRise(hotter), largest, powerAt);
 }
 
-/** Area at which a power that grows all but in proportion to it reaches what is wanted. */
+/** Smallest area with the wanted power, which is nearly proportional to area. */
 function smallest(
 	heater: Heater,
 	wanted: number,
 	largest: number,
 	powerAt: (heater: Heater) => number,
 ): NeededAperture {
-	if (!(wanted > 0)) return { kind: "found", area: 0 }; // warm air does it alone
+	if (!(wanted > 0)) return { kind: "found", area: 0 }; // the air is warm enough
 	const bound = largest / heater.apertureArea;
 	const power = (factor: number) => ifCovered(() => powerAt(scaledHeater(heater, factor)));
 	const found = (factor: number): NeededAperture =>
@@ -106,7 +106,7 @@ function smallest(
 	return found(bracketedRoot((size) => (size === 0 ? 0 : power(size)) - wanted, 0, bound, TOLERANCE * bound));
 }
 
-/** Not a number where a size on the way lies outside what a model covers: the search turns back, the caller's own heater is sound. */
+/** NaN where a trial size is outside the range of a model: the search turns back; the caller's own heater is within it. */
 function ifCovered(power: () => number): number {
 	try {
 		return power();

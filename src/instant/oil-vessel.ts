@@ -5,7 +5,7 @@ import { shellGeometry } from "../tank/geometry.ts";
 import { shellLossCoefficient } from "../tank/shell.ts";
 import type { Tank } from "../tank/tank.ts";
 
-/** A small insulated vessel of oil, well mixed, that the dish heats and the water's coil cools. */
+/** A small insulated vessel of oil, well mixed, heated by the dish and cooled by the water in its coil. */
 export interface OilVessel {
 	readonly fluid: Fluid;
 	readonly fill: number; // of oil, cold [m³]
@@ -18,30 +18,31 @@ export interface OilVessel {
 	readonly fittingsFactor: number; // multiplies the shell's loss, ≥ 1
 	readonly coil: Coil; // in which the water flows
 	readonly circulation: number; // of oil between vessel and receiver [m³/s]
-	readonly charge: number; // oil's temperature when it counts as charged [K]
-	readonly limit: number; // of the oil in bulk; the dish turns away [K]
+	readonly charge: number; // oil temperature at which it is charged [K]
+	readonly limit: number; // of the bulk oil; the dish turns away [K]
 }
 
-/** The vessel's own figures, worked out once for an air temperature. */
+/** Constants of a vessel for one air temperature. */
 export interface VesselModel {
 	readonly vessel: OilVessel;
 	readonly loss: (temperature: number) => number; // to the air [W]
 	readonly heatCapacity: (temperature: number) => number; // of oil, shell and coil [J/K]
 }
 
-const FIRST_SKIN = 0.08; // [-] of the oil's excess over the air, where the passes start: 8 cm of insulation
-const PASSES = 3; // each leaves a tenth of the error
-const COLD_FILL = 293.15; // [K] the oil is measured out at 20 °C
+const FIRST_SURFACE = 0.08; // [-] of the excess of the oil above the air, initial guess: 8 cm of insulation
+const PASSES = 3; // each reduces the error to a tenth
+const COLD_FILL = 293.15; // [K] 20 °C, at which the vessel is filled
 
-/** @param ambient [K]     @param wind [m/s]     @param pressure  of the air [Pa]
- *  The loss coefficient is found at two temperatures, a third of the way up and at the limit, and taken as a straight line
- *  through them: within 1 % of the converged loss (tests/unit/instant/vessel.test.ts) */
+/** Heat loss and heat capacity of a vessel as functions of its temperature.
+ *  @param ambient [K]     @param wind [m/s]     @param pressure  of the air [Pa]
+ *  The loss coefficient is computed at two temperatures, a third of the way up and at the limit, and is linear
+ *  between them: within 1 % of the converged loss (tests/unit/instant/vessel.test.ts) */
 export function vesselModel(vessel: OilVessel, ambient: number, wind: number, pressure: number): VesselModel {
 	const shell = shellOf(vessel);
 	const hot = vessel.limit;
 	const warm = ambient + (hot - ambient) / 3;
 	const coefficientAt = (temperature: number) => {
-		let surface = ambient + FIRST_SKIN * (temperature - ambient);
+		let surface = ambient + FIRST_SURFACE * (temperature - ambient);
 		let coefficient = 0;
 		for (let pass = 0; pass < PASSES; pass++) {
 			const found = shellLossCoefficient(shell, temperature, ambient, wind, pressure, surface);
@@ -63,7 +64,7 @@ export function vesselModel(vessel: OilVessel, ambient: number, wind: number, pr
 	};
 }
 
-/** The vessel's shell in the terms of a tank, whose loss formulas do for oil as well. */
+/** The shell of the vessel as a tank, whose loss formulas apply to oil too. */
 function shellOf(vessel: OilVessel): Tank {
 	const { fill, height, diameter, wallThickness, wallConductivity, wallHeatCapacity } = vessel;
 	const { insulation, fittingsFactor } = vessel;

@@ -15,9 +15,9 @@ import { type InstantTask, outletPipe, vesselBetween } from "./task.ts";
 import { type Findings, type InstantReason, reasons, servedShare, type Verdict, verdict } from "./verdict.ts";
 import { type ChargedDraw, chargedDraw, type VesselCharge, vesselCharge } from "./vessel-charge.ts";
 
-/** One of the steady suns asked about. */
+/** Result under one of the requested constant suns. */
 export interface LevelRow extends InstantRow {
-	readonly drawn: DrawnFlow | undefined; // what becomes of the wanted flow, straight through the focus
+	readonly drawn: DrawnFlow | undefined; // the wanted flow directly through the focus
 	readonly needed: NeededAperture | undefined; // for the wanted flow under this sun
 }
 
@@ -27,29 +27,29 @@ export interface VesselOutcome {
 	readonly draw: ChargedDraw | undefined; // of the wanted flow
 }
 
-/** Whether an instant heater does what is asked of it, and what it does. */
+/** Whether an instant heater meets the demand, and what it delivers. */
 export interface InstantOutcome {
 	readonly verdict: Verdict;
-	readonly wantedPower: number | undefined; // that the wanted flow takes [W]
-	readonly servedShare: number; // of the window's time, or of the levels' number, 0–1
+	readonly wantedPower: number | undefined; // of the wanted flow [W]
+	readonly servedShare: number; // share of the window's duration, or of the number of levels, 0–1
 	readonly reasons: readonly InstantReason[];
 	readonly levels: readonly LevelRow[];
 	readonly hours: InstantHours | undefined;
-	readonly best: InstantRow; // under the sun that gives most, within the window if there is one
-	readonly weakest: InstantRow; // and that gives least
-	readonly needed: NeededAperture | undefined; // for the wanted flow throughout: under the weakest sun
+	readonly best: InstantRow; // under the sun with the greatest flow, within the window if there is one
+	readonly weakest: InstantRow; // under the sun with the smallest flow
+	readonly needed: NeededAperture | undefined; // for the wanted flow at all times: under the weakest sun
 	readonly uses: readonly ServedUse[]; // under the best sun
-	readonly outlet: OutletOutcome | undefined; // of water straight through the focus
+	readonly outlet: OutletOutcome | undefined; // for water directly through the focus
 	readonly vessel: VesselOutcome | undefined;
 	readonly stagnation: number; // of the receiver without flow, under the reference sun [K]
 	readonly methods: readonly Method[];
 }
 
-const STAGNATION_SKY = { ambient: 298.15, wind: 0 }; // [K], [m/s] as for a day's plant
+const STAGNATION_SKY = { ambient: 298.15, wind: 0 }; // [K], [m/s] as for a plant's day
 const STAGNATION_BEAM = 1000; // [W/m²]
 
-/** An instant heater held against what is asked of it: under steady suns, and through the hours of a day.
- *  Each row is steady: the minute or so in which heater and pipe warm up is left out, and told of the pipe apart. */
+/** Comparison of an instant heater with its demand: under constant suns, and over the hours of a day.
+ *  Each row is a steady state: the minute or so in which heater and pipe warm up is neglected; that of the pipe is reported separately. */
 export function instantOutcome(heater: Heater, task: InstantTask): InstantOutcome {
 	const levels = task.levels.map((conditions) => levelRow(heater, task, conditions));
 	const { pressure } = task.levels[0]!;
@@ -79,7 +79,7 @@ export function instantOutcome(heater: Heater, task: InstantTask): InstantOutcom
 	};
 }
 
-/** By flow, and where none flows by beam. */
+/** Order by flow, and without flow by beam. */
 function byYield(a: InstantRow, b: InstantRow): number {
 	return flowOf(a.steady) - flowOf(b.steady) || a.conditions.beam - b.conditions.beam;
 }

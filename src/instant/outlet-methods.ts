@@ -7,7 +7,7 @@ import type { InstantRow } from "./row.ts";
 import { flowOf, flows } from "./steady.ts";
 import type { InstantTask } from "./task.ts";
 
-/** What the pipe to the tap rests on, each correlation with a flag where a row took it outside its published range. */
+/** Methods behind the pipe to the tap, each with a flag where a row is outside its published range. */
 export function outletMethods(
 	pipe: Pipe,
 	{ duty }: InstantTask,

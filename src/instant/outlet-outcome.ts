@@ -6,25 +6,25 @@ import type { Conditions } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import { heatedStream } from "./heated-stream.ts";
 import type { Heater } from "./heater.ts";
-import { massUntilHot, pipeSkin } from "./outlet-pipe.ts";
+import { massUntilHot, pipeSurfaceTemperature } from "./outlet-pipe.ts";
 import type { InstantRow } from "./row.ts";
 import { flowOf, flows } from "./steady.ts";
 import { type InstantTask, outletPipe } from "./task.ts";
 
-/** A flow drawn through the focus, whatever temperature comes of it. */
+/** A flow through the focus at the temperature that results. */
 export interface DrawnFlow {
-	readonly leaving: number | undefined; // the receiver [K]; undefined where it is steam, as the next
-	readonly atTap: number | undefined; // behind the pipe [K]
+	readonly leaving: number | undefined; // at the outlet of the receiver [K]; undefined for steam, like the next
+	readonly atTap: number | undefined; // at the end of the pipe [K]
 }
 
 /** The pipe from receiver to tap under the best sun. */
 export interface OutletOutcome {
 	readonly content: number; // [m³]
-	readonly untilHot: number; // water that runs before hot water comes [kg]
-	readonly skin: number; // its outside while water runs [K]
+	readonly untilHot: number; // water that runs before hot water arrives [kg]
+	readonly skin: number; // surface temperature while water runs [K]
 }
 
-/** What a flow drawn through the focus leaves at, and comes to the tap at. */
+/** Temperatures of a flow through the focus at the outlet of the receiver and at the tap. */
 export function drawnFlow(
 	heater: Heater,
 	outlet: Pipe,
@@ -33,7 +33,7 @@ export function drawnFlow(
 	conditions: Conditions,
 ): DrawnFlow {
 	const stream = heatedStream(heater, { fluid: water, inlet: cold, massFlow }, conditions);
-	const leaving = stream.kind === "heated" ? stream.outlet : cold; // no gain: it leaves as it came
+	const leaving = stream.kind === "heated" ? stream.outlet : cold; // without gain it leaves at feed temperature
 	if (!(leaving < boiling)) return { leaving: undefined, atTap: undefined };
 	if (outlet.length === 0) return { leaving, atTap: leaving };
 	const { ambient, wind, pressure } = conditions;
@@ -42,7 +42,7 @@ export function drawnFlow(
 	return { leaving, atTap: run.outletTemperature };
 }
 
-/** Where no water flows, the skin is as hot as water as hot as wanted makes it. */
+/** Result of the pipe to the tap; without flow, its surface temperature is that for water at the wanted temperature. */
 export function outletOutcome(
 	{ arrangement, duty }: InstantTask,
 	{ steady, conditions }: InstantRow,
@@ -53,6 +53,7 @@ export function outletOutcome(
 	return {
 		content: boreVolume(pipe),
 		untilHot: massUntilHot(pipe, duty),
-		skin: pipe.length === 0 ? conditions.ambient : pipeSkin(pipe, flowOf(steady), mean, conditions),
+		skin:
+			pipe.length === 0 ? conditions.ambient : pipeSurfaceTemperature(pipe, flowOf(steady), mean, conditions),
 	};
 }

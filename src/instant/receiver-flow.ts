@@ -3,25 +3,25 @@ import { bracketedRoot } from "../numeric/root.ts";
 import { secantFixedPoint } from "../numeric/secant-fixed-point.ts";
 import { receiverFilmConductance } from "../receiver/film.ts";
 import { hasTube, type TubeReceiver } from "../receiver/receiver.ts";
-import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWall } from "./conditions.ts";
+import { absorbedLight, type Conditions, gainAtWall, HOTTEST_WALL, isWallTemperature } from "./conditions.ts";
 import type { Duty } from "./duty.ts";
 import type { Heater } from "./heater.ts";
 
-/** Water that the receiver heats steadily. */
+/** Steady flow of water through the receiver. */
 export interface ReceiverFlow {
 	readonly massFlow: number; // [kg/s]
-	readonly power: number; // that it takes up [W]
-	readonly leaving: number; // temperature at which it leaves [K]
-	readonly hottestWall: number | undefined; // that it touches [K]; unknown of an efficiency line
+	readonly power: number; // to the water [W]
+	readonly leaving: number; // outlet temperature [K]
+	readonly hottestWall: number | undefined; // on the water side [K]; unknown for an efficiency line
 }
 
 const TOLERANCE = 1e-4; // [K] of the wall's temperature: a tenth of a milliwatt of loss
 const LINE_TOLERANCE = 1e-7; // [-] of the power
 
-/** The flow of water that leaves the receiver at the wanted temperature, steady; undefined where none does.
- *  massFlow·(h_wanted − h_cold) = light absorbed − losses of the wall; the wall's mean stands over the mean of cold and
+/** Steady flow of water that leaves the receiver at the wanted temperature; undefined where there is none.
+ *  massFlow·(h_wanted − h_cold) = light absorbed − losses of the wall; the mean wall temperature exceeds the mean of cold and
  *  wanted by power/(h·A), h by that same flow.
- *  Assumes  the light spread evenly along the tube
+ *  Assumes  evenly distributed light along the tube
  *  Error    that of the receiver's losses */
 export function receiverFlow(heater: Heater, duty: Duty, conditions: Conditions): ReceiverFlow | undefined {
 	const asWanted = () => duty.wanted;
@@ -37,13 +37,13 @@ export function receiverFlow(heater: Heater, duty: Duty, conditions: Conditions)
 		HOTTEST_WALL,
 		Math.max(mean, conditions.ambient) + absorbed / receiverFilmConductance(receiver, water, mean, 0),
 	);
-	const excess = (guess: number) => guess - stateAt(guess)!.wall; // as wanted it can always leave
+	const excess = (guess: number) => guess - stateAt(guess)!.wall; // the wanted temperature is always possible
 	return stateAt(bracketedRoot(excess, mean, highest, TOLERANCE));
 }
 
-/** The same, leaving at a temperature that hangs on the power, for as much as a quick search finds.
- *  @param leavingAt  by the power that the water takes up [W], which grows with the flow; NaN where there is none [K]
- *  @returns  undefined where nothing flows, and where the search does not converge */
+/** The same with an outlet temperature that depends on the power, where a fast iteration converges.
+ *  @param leavingAt  as a function of the power to the water [W], which increases with the flow; NaN where there is none [K]
+ *  @returns  undefined without flow, and where the iteration does not converge */
 export function convergedFlow(
 	heater: Heater,
 	duty: Duty,
@@ -68,7 +68,7 @@ export function convergedFlow(
 	const stateAt = states(receiver, convection, absorbed, duty, conditions, leavingAt);
 	const found = secantFixedPoint(
 		(guess) => {
-			const state = isWall(guess) ? stateAt(guess) : undefined;
+			const state = isWallTemperature(guess) ? stateAt(guess) : undefined;
 			return state && { next: state.wall, state };
 		},
 		(duty.cold + duty.wanted) / 2,
@@ -77,12 +77,12 @@ export function convergedFlow(
 	return found && found.state.power > 0 ? found.state : undefined;
 }
 
-/** The receiver's flow with its wall at some temperature, and the wall that this flow would leave. */
+/** Flow through the receiver for a guessed wall temperature, and the wall temperature that results from this flow. */
 interface WallState extends ReceiverFlow {
 	readonly wall: number; // mean [K]
 }
 
-/** What goes with a guess at the wall's mean temperature; undefined where the water can leave at no temperature. */
+/** State for a guess of the mean wall temperature; undefined where no outlet temperature is possible. */
 function states(
 	receiver: TubeReceiver,
 	convection: number,
@@ -97,7 +97,7 @@ function states(
 		if (!(leaving > cold)) return undefined;
 		const mean = (cold + leaving) / 2;
 		const flow = flowing(cold, leaving, power);
-		const passed = Math.max(0, flow.massFlow) / water.density(mean); // beyond the root the bracket's wall may lose more than it takes up
+		const passed = Math.max(0, flow.massFlow) / water.density(mean); // beyond the root, the losses can exceed the absorbed light
 		const over = power / receiverFilmConductance(receiver, water, mean, passed);
 		return { ...flow, hottestWall: leaving + over, wall: mean + over };
 	};

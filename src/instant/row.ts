@@ -4,19 +4,19 @@ import { leastFlow } from "./least-flow.ts";
 import { boilsOnWall, flowOf, powerOf, type Steady } from "./steady.ts";
 import { type InstantTask, outletPipe, steadyFlow } from "./task.ts";
 
-/** What becomes of what was asked under one sun. */
+/** Whether the demand is met under one sun. */
 export type Serving = "serves" | "tooLittle" | "boils";
 
-/** A heater under one sun. */
+/** Result of a heater under one sun. */
 export interface InstantRow {
 	readonly conditions: Conditions;
 	readonly steady: Steady;
-	readonly efficiency: number; // heat to the water over beam on the aperture; 0 in the dark
-	readonly leastFlow: number; // any less boils in the receiver [kg/s]; 0 where none does, and behind a vessel
+	readonly efficiency: number; // heat to the water over beam on the aperture; 0 without beam
+	readonly leastFlow: number; // smallest flow without boiling in the receiver [kg/s]; 0 where none boils, and with a vessel
 	readonly serving: Serving;
 }
 
-const CLOSE = 1e-3; // [-] of the wanted flow that may be wanting: no tap is set finer
+const CLOSE = 1e-3; // [-] tolerance of the wanted flow, finer than any tap
 
 export function instantRow(heater: Heater, task: InstantTask, conditions: Conditions): InstantRow {
 	const { arrangement, duty } = task;

@@ -9,7 +9,7 @@ import { type InstantTask, steadyFlow, vesselBetween } from "./task.ts";
 import { USES, type Use } from "./uses.ts";
 import { type ChargedDraw, chargedDraw } from "./vessel-charge.ts";
 
-/** What a use asks for, and what this heater has for it. */
+/** Demand of a use, and what this heater delivers for it. */
 export interface ServedUse {
 	readonly use: Use;
 	readonly modestFlow: number; // [kg/s]
@@ -21,8 +21,8 @@ export interface ServedUse {
 	readonly fromCharge: ChargedDraw | undefined; // the modest end, from a charged vessel
 }
 
-/** Shower, basin and sink side by side under one sun. Flows are litres at the cold feed.
- *  @param charge  temperature of the charged vessel [K]; not looked at without one */
+/** Basin, sink and shower under one sun. Flows are volumes at feed temperature.
+ *  @param charge  temperature of the charged vessel [K]; ignored without a vessel */
 export function servedUses(
 	heater: Heater,
 	task: InstantTask,

@@ -8,39 +8,39 @@ import { type OilVessel, vesselModel } from "./oil-vessel.ts";
 import type { Steady } from "./steady.ts";
 import { vesselFlow } from "./vessel-flow.ts";
 
-/** How the sun's heat meets the water: in the focus itself, or in a small vessel of oil that the focus heats and that stands at
- *  the tap, without a pipe between. */
+/** Where the water is heated: in the focus, or in a small vessel of oil that is heated by the receiver and placed at
+ *  the tap, without a pipe. */
 export type Arrangement =
 	| {
 			readonly kind: "direct";
-			readonly outlet: Pipe /* from receiver to tap; length 0 where it is drawn at the focus */;
+			readonly outlet: Pipe /* from receiver to tap; length 0 for a tap at the focus */;
 	  }
 	| Between;
 
 interface Between {
 	readonly kind: "vessel";
 	readonly vessel: OilVessel;
-	readonly start: number; // temperature of oil and vessel when the sun comes on [K]
+	readonly start: number; // temperature of oil and vessel at the start [K]
 }
 
-/** The sun of a day, and when water is wanted of it. */
+/** The sun of a day, and the period in which water is wanted. */
 export interface InstantDay {
 	readonly weather: Weather;
 	readonly from: number; // unix time [s]
 	readonly to: number; // unix time [s]
 }
 
-/** What is asked of an instant heater. */
+/** Demand on an instant heater. */
 export interface InstantTask {
 	readonly duty: Duty;
-	readonly wantedFlow: number | undefined; // [kg/s]; undefined where any flow will do
+	readonly wantedFlow: number | undefined; // [kg/s]; undefined where any flow is acceptable
 	readonly arrangement: Arrangement;
-	readonly levels: readonly Conditions[]; // steady suns to answer for, one or more
+	readonly levels: readonly Conditions[]; // constant suns, one or more
 	readonly day: InstantDay | undefined;
 	readonly largestAperture: number; // bound of the search for a larger dish [m²]
 }
 
-/** What a heater gives steadily in either arrangement; none where the water would boil before it is as hot as wanted. */
+/** Steady state of a heater in either arrangement; without flow where the wanted temperature is at or above boiling. */
 export function steadyFlow(
 	arrangement: Arrangement,
 	heater: Heater,
@@ -60,7 +60,7 @@ export function steadyFlow(
 	}
 }
 
-/** The vessel between; undefined where the water goes straight through the focus. */
+/** The vessel between receiver and water; undefined where the water flows directly through the focus. */
 export function vesselBetween(arrangement: Arrangement): Between | undefined {
 	switch (arrangement.kind) {
 		case "vessel":
@@ -72,7 +72,7 @@ export function vesselBetween(arrangement: Arrangement): Between | undefined {
 	}
 }
 
-/** The pipe from the receiver to the tap; undefined behind a vessel, which stands at the tap. */
+/** The pipe from the receiver to the tap; undefined with a vessel, which is at the tap. */
 export function outletPipe(arrangement: Arrangement): Pipe | undefined {
 	switch (arrangement.kind) {
 		case "direct":

@@ -8,21 +8,21 @@ import type { ChargedDraw, VesselCharge } from "./vessel-charge.ts";
 
 export type Verdict = "feasible" | "feasibleForPart" | "infeasible";
 
-/** Why an instant heater falls short: a closed list. */
+/** Reason why an instant heater does not meet the demand. */
 export type InstantReason =
-	| "limitedByBoiling" // wanted as hot as water boils at the line's pressure
+	| "limitedByBoiling" // the wanted temperature is at or above boiling at line pressure
 	| "noSun"
 	| "sunBelowDish"
-	| "tooLittleHeat" // even under the best sun asked about
-	| "lostInPipe" // at the focus the water would be hot enough, at the tap it is not
-	| "weakSunForPart" // under the best sun it would do
+	| "tooLittleHeat" // even under the best sun
+	| "lostInPipe" // the water is hot enough at the focus but not at the tap
+	| "weakSunForPart" // it meets the demand under the best sun
 	| "boilsInReceiver"
 	| "limitedByOilLimit"
 	| "noDishWithinBound"
 	| "chargeNotReached"
 	| "coilTooSmall";
 
-/** The verdict's grounds. */
+/** Results on which the verdict depends. */
 export interface Findings {
 	readonly levels: readonly InstantRow[];
 	readonly hours: InstantHours | undefined;
@@ -32,9 +32,9 @@ export interface Findings {
 	readonly draw: ChargedDraw | undefined;
 }
 
-const THROUGHOUT = 0.995; // [-] of the window or more: within a minute or so of four hours
+const THROUGHOUT = 0.995; // [-] least share of the window that counts as complete: a minute or so of four hours is neglected
 
-/** Share of what was asked about that is served, 0–1: of the window's time, or of the levels' number. */
+/** Share of the demand that is met, 0–1: of the window's duration, or of the number of levels. */
 export function servedShare({ levels, hours }: Findings): number {
 	if (hours) return hours.heldShare;
 	return levels.filter(({ serving }) => serving === "serves").length / levels.length;
@@ -45,7 +45,7 @@ export function verdict(findings: Findings): Verdict {
 	return share >= THROUGHOUT ? "feasible" : share > 0 ? "feasibleForPart" : "infeasible";
 }
 
-/** Everything that stands in the way, the most binding first; of a feasible heater only what concerns its vessel. */
+/** All obstacles, the most restrictive first; for a feasible heater only those of its vessel. */
 export function reasons(heater: Heater, task: InstantTask, findings: Findings): readonly InstantReason[] {
 	const { best, hours, levels, needed, charge, draw } = findings;
 	const { duty } = task;
@@ -59,7 +59,7 @@ export function reasons(heater: Heater, task: InstantTask, findings: Findings): 
 		else if (best.serving === "tooLittle") found.push("tooLittleHeat");
 		else if (rows.some(({ serving }) => serving === "tooLittle")) found.push("weakSunForPart");
 		if (rows.some(({ serving }) => serving === "boils")) found.push("boilsInReceiver");
-		const short = needed && whyNoDish(needed);
+		const short = needed && reasonAgainstDish(needed);
 		if (short) found.push(short);
 	}
 	if (charge && !charge.reachesCharge) found.push("chargeNotReached");
@@ -67,7 +67,7 @@ export function reasons(heater: Heater, task: InstantTask, findings: Findings): 
 	return found;
 }
 
-function whyNoDish(needed: NeededAperture): InstantReason | undefined {
+function reasonAgainstDish(needed: NeededAperture): InstantReason | undefined {
 	switch (needed.kind) {
 		case "found":
 			return undefined;
@@ -80,7 +80,7 @@ function whyNoDish(needed: NeededAperture): InstantReason | undefined {
 	}
 }
 
-/** Whether the coil passes the flow at first. */
+/** Whether the coil can transfer the heat of the flow at the start. */
 function isPassed(draw: ChargedDraw): boolean {
 	switch (draw.kind) {
 		case "sustained":

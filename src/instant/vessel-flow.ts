@@ -8,14 +8,14 @@ import type { Heater } from "./heater.ts";
 import type { OilVessel, VesselModel } from "./oil-vessel.ts";
 import type { Steady } from "./steady.ts";
 
-/** What the dish puts into the vessel's oil. */
+/** Heat from the dish to the oil of a vessel. */
 export interface Collected {
-	readonly power: number; // [W]; 0 where the receiver would only cool the oil, and its pump rests
-	readonly film: number | undefined; // hottest, in the receiver [K]; undefined at rest and of an efficiency line
+	readonly power: number; // [W]; 0 where the receiver would cool the oil and the pump is off
+	readonly film: number | undefined; // highest, in the receiver [K]; undefined without flow and for an efficiency line
 }
 
-/** Heat that oil of a temperature takes up in the receiver, steady. */
-export function collected(
+/** Steady heat gain of oil at a given temperature in the receiver. */
+export function collectedHeat(
 	heater: Heater,
 	{ vessel }: VesselModel,
 	oilTemperature: number,
@@ -32,14 +32,14 @@ export function collected(
 const TOLERANCE = 1e-5; // [-] of the power
 const OIL_TOLERANCE = 1e-3; // [K] of the oil: 1e-5 of the flow
 
-/** Water through the coil of an oil vessel: the flow at the wanted temperature that the sun keeps up.
- *  The oil settles where collected = shell loss + heat to the water. Hotter oil passes more heat but collects less; where it
- *  would settle above its limit it is held there, and light is turned away.
- *  @returns  none where the vessel cannot be kept hotter than the water is wanted */
+/** Water through the coil of an oil vessel: the flow at the wanted temperature that the sun sustains.
+ *  In steady state collected = shell loss + heat to the water. Hotter oil transfers more heat but collects less; where the
+ *  steady temperature would exceed the limit, the oil stays at the limit and the dish turns away.
+ *  @returns  none where the vessel cannot be kept hotter than the wanted temperature */
 export function vesselFlow(heater: Heater, model: VesselModel, duty: Duty, conditions: Conditions): Steady {
 	const { vessel } = model;
 	const balanceAt = (oil: number) => {
-		const { power, film } = collected(heater, model, oil, conditions);
+		const { power, film } = collectedHeat(heater, model, oil, conditions);
 		return { oil, film, net: power - model.loss(oil) };
 	};
 	const { net } = balanceAt(duty.wanted);
@@ -47,7 +47,7 @@ export function vesselFlow(heater: Heater, model: VesselModel, duty: Duty, condi
 	const converged = secantFixedPoint(
 		(guess) => {
 			const oil = guess > 0 ? oilTemperatureFor(vessel, guess, duty, vessel.limit) : undefined;
-			if (oil === undefined) return undefined; // beyond the limit, or nothing left
+			if (oil === undefined) return undefined; // above the limit, or without power
 			const balance = balanceAt(oil);
 			return { next: balance.net, balance };
 		},

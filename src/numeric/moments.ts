@@ -1,7 +1,7 @@
 import { normalScore } from "./normal-score.ts";
 
 /** Effect of the score z of one input on an answer: first·z + second·z². */
-export interface Bend {
+export interface Effect {
 	readonly first: number;
 	readonly second: number;
 }
@@ -12,18 +12,18 @@ export interface Spread {
 	readonly deviation: number;
 	readonly skewness: number;
 	readonly excess: number; // excess kurtosis
-	readonly bent: number; // share of the variance from second-order effects
+	readonly nonlinear: number; // share of the variance from second-order effects
 }
 
 /** Mean, variance, skewness and kurtosis by the cumulants of first·z + second·z², which are exact and additive.
  *  Neglected: interaction of two inputs. */
-export function spreadOf(central: number, bends: readonly Bend[]): Spread {
+export function spreadOf(central: number, effects: readonly Effect[]): Spread {
 	let mean = central;
 	let straight = 0;
 	let curved = 0;
 	let third = 0;
 	let fourth = 0;
-	for (const { first, second } of bends) {
+	for (const { first, second } of effects) {
 		const a = first * first;
 		const b = second * second;
 		mean += second;
@@ -34,21 +34,24 @@ export function spreadOf(central: number, bends: readonly Bend[]): Spread {
 	}
 	const variance = straight + curved;
 	const deviation = Math.sqrt(variance);
-	if (variance === 0) return { mean, deviation, skewness: 0, excess: 0, bent: 0 };
+	if (variance === 0) return { mean, deviation, skewness: 0, excess: 0, nonlinear: 0 };
 	return {
 		mean,
 		deviation,
 		skewness: third / (variance * deviation),
 		excess: fourth / (variance * variance),
-		bent: curved / variance,
+		nonlinear: curved / variance,
 	};
 }
 
 /** The same effects on the logarithm of an answer over its central value, where multiplying effects become additive. Undefined where
  *  one input alone brings the answer close to zero or beyond. */
-export function logarithmic(central: number, bends: readonly Bend[]): readonly Bend[] | undefined {
-	const made: Bend[] = [];
-	for (const { first, second } of bends) {
+export function logarithmicEffects(
+	central: number,
+	effects: readonly Effect[],
+): readonly Effect[] | undefined {
+	const made: Effect[] = [];
+	for (const { first, second } of effects) {
 		const up = 1 + (second + first) / central;
 		const down = 1 + (second - first) / central;
 		if (!(Math.min(up, down) > LEAST_LEFT)) return undefined;

@@ -18,7 +18,7 @@ export function proportionedReceiver(receiver: TubeReceiver, apertureDiameter: n
 			return {
 				...receiver,
 				apertureDiameter,
-				tube: wound(receiver.tube, (Math.PI / 4) * apertureDiameter * apertureDiameter),
+				tube: tubeOver(receiver.tube, (Math.PI / 4) * apertureDiameter * apertureDiameter),
 			};
 		default:
 			return receiver satisfies never;
@@ -41,11 +41,11 @@ export function receiverOfWidth(receiver: TubeReceiver, width: number): TubeRece
 /** The cavity with a given inner diameter [m], as deep as wide, its wall and back covered by touching turns. */
 function withWidth(cavity: CavityReceiver, innerDiameter: number): CavityReceiver {
 	const depth = DEPTH_OVER_WIDTH * innerDiameter;
-	const tube = wound(cavity.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4));
+	const tube = tubeOver(cavity.tube, Math.PI * innerDiameter * (depth + innerDiameter / 4));
 	return { ...cavity, innerDiameter, depth, tube };
 }
 
 /** The tube with the length that covers an area with touching turns. */
-function wound(tube: AbsorberTube, area: number): AbsorberTube {
+function tubeOver(tube: AbsorberTube, area: number): AbsorberTube {
 	return { ...tube, length: area / tube.outerDiameter };
 }

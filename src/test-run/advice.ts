@@ -1,21 +1,21 @@
 import type { Cause } from "./as-built-plant.ts";
-import { type BetterRun, betterRead, goingOn, hottestOf } from "./better-runs.ts";
+import { type BetterRun, betterReadings, extendedRuns, hottestOf } from "./better-runs.ts";
 import type { Rows } from "./extended-run.ts";
 import type { Factor } from "./factor.ts";
 import type { Factors } from "./factors.ts";
 import { leastErrors, type Noise } from "./lump-information.ts";
 import type { TestRunReport } from "./report.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
-import { drawnFrom } from "./sudden-falls.ts";
+import { suddenFalls } from "./sudden-falls.ts";
 
-/** A factor that a run tells too widely, and how widely a better run would. */
+/** A factor with a wide interval, and its expected interval in a better run. */
 export interface Expected {
 	readonly of: keyof typeof DRIVERS;
 	readonly now: number; // half-width of the 95 % interval, in the factor's unit
 	readonly better: number;
 }
 
-/** One way to a run that tells more, and how much more. */
+/** A change of the run that gives narrower intervals, and how much narrower. */
 export interface Advice {
 	readonly change: BetterRun;
 	readonly expected: readonly Expected[];
@@ -29,14 +29,14 @@ const DRIVERS = {
 	losses: "lossRunning",
 } as const satisfies Partial<Record<keyof Factors | Cause, string>>;
 
-const NARROW = 0.1; // half-width over value up to which nothing need be advised; our choice
-const WORTH = 0.8; // of the half-width that an advice leaves at most; our choice
+const NARROW = 0.1; // half-width over value up to which no advice is needed; our choice
+const WORTH = 0.8; // greatest remaining share of the half-width for advice; our choice
 
-/** How the factors that a run tells to no better than a tenth would narrow in a better run: each half-width is that of the
- *  run times the ratio of the lump's Cramér–Rao bounds, the run's own noise and straying going on as they are.
- *  @param mostRows  that a run may have
- *  Assumes the whole plant's optics and losses narrow as the lump's do
- *  Error   15 % of the half-width against runs of the whole plant's simulation, tests/unit/test-run/advice.test.ts */
+/** Expected narrowing, in better runs, of factors with half-widths above a tenth: each half-width is that of the
+ *  run times the ratio of the lump's Cramér–Rao bounds, with the noise and drift of the run unchanged.
+ *  @param mostRows  allowed in a run
+ *  Assumes optics and losses of the complete plant narrow like those of the lump
+ *  Error   15 % of the half-width against simulated runs of the complete plant, tests/unit/test-run/advice.test.ts */
 export function runAdvice(
 	run: TestRun,
 	{ factors, gap }: Pick<TestRunReport, "factors" | "gap">,
@@ -46,9 +46,9 @@ export function runAdvice(
 	const { lump } = factors;
 	if (!lump || isImpossible(factors.effectiveAperture) || isImpossible(factors.loss)) return [];
 	const wide = wideFactors(factors, gap);
-	if (wide.length === 0 || drawnFrom(run, factors.noise).length > 0) return []; // a run that was broken into is to be cut, not drawn out
+	if (wide.length === 0 || suddenFalls(run, factors.noise).length > 0) return []; // an interrupted run should be divided, not extended
 	const now = { time: run.time, drivers: lump.drivers, end: waterTemperature(run, run.time.length - 1) };
-	return [...goingOn(run, lump, hottestOf(run, elevation)), ...betterRead(run, lump, now, mostRows)]
+	return [...extendedRuns(run, lump, hottestOf(run, elevation)), ...betterReadings(run, lump, now, mostRows)]
 		.map(({ change, rows, share }) => ({
 			change,
 			expected: wide.flatMap((factor) => expectedOf(factor, now, rows, share)),
@@ -79,7 +79,7 @@ function wideFactors({ lump, ...factors }: Factors, gap: TestRunReport["gap"]): 
 
 const isImpossible = (factor: Factor) => factor.outcome === "undetermined" && factor.reason === "unphysical";
 
-/** Half of a factor's interval where it is wide, and the factor not impossible. */
+/** Half-width of a factor's interval where it is wide and the factor is physically possible. */
 function wideHalf(factor: Factor): number | undefined {
 	if (isImpossible(factor)) return undefined;
 	const interval = factor.outcome === "determined" ? factor : factor.interval;

@@ -2,16 +2,16 @@ import { AS_CORRELATED, type ModelFactors } from "../plant/factors.ts";
 import type { Plant } from "../plant/plant.ts";
 import { hasTube, type Receiver } from "../receiver/receiver.ts";
 
-/** What may set a built plant apart from its drawing. */
+/** A possible cause of a difference between a built plant and its drawing. */
 export type Cause = "optics" | "losses" | "tankLoss";
 
-/** How many times the drawing's each is. */
+/** Ratio of the built plant to its drawing for each cause. */
 export type Departures = Readonly<Record<Cause, number>>;
 
 export const AS_DRAWN: Departures = { optics: 1, losses: 1, tankLoss: 1 };
 
-/** A plant with its light and its losses multiplied: what reaches the absorber, what receiver and loop lose in every way, what the
- *  tank's shell loses. The multiplied cleanliness and emittance are means to that end and may pass 1. */
+/** A plant with multiplied light and losses: light to the absorber, all losses of receiver and loop, and the loss of the
+ *  tank's shell. The multiplied cleanliness and emittance serve this purpose only and can exceed 1. */
 export function asBuiltPlant(
 	plant: Plant,
 	{ optics, losses, tankLoss }: Departures,

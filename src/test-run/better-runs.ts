@@ -5,35 +5,35 @@ import { storeHeatCapacity } from "./heat-content.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
 import { runningSpans } from "./running.ts";
 
-/** What would make a run tell more. */
+/** A change that makes a run more informative. */
 export type BetterRun =
 	| { readonly kind: "longerRun" | "hotterTank"; readonly added: number; readonly end: number } // [s], water at the end [K]
 	| { readonly kind: "closerRows"; readonly spacing: number } // [s]
 	| { readonly kind: "finerThermometer"; readonly noise: number }; // of a reading, standard deviation [K]
 
-/** Such a run: its rows, and what is left of the noise of a reading. */
+/** A changed run: its rows, and the remaining share of the reading noise. */
 export interface Better {
 	readonly change: BetterRun;
 	readonly rows: Rows;
-	readonly share: number; // of the reading's noise that is left
+	readonly share: number; // remaining share of the reading noise
 }
 
 // All of these are our choice.
 const LONGER = 10_800; // [s]
-const LONGEST = 28_800; // [s] that the sun can be hoped to go on
+const LONGEST = 28_800; // [s] longest extension in sun
 const SHORTEST = 1800; // [s]
 const BELOW_BOILING = 10; // [K]
 const HOTTEST = 363.15; // [K]
 const CLOSE = 10; // [s]
 const FINE = 0.01; // [K]
 
-/** How hot a run should get [K]. */
+/** Highest water temperature of an extended run [K]. */
 export function hottestOf({ tank }: TestRun, elevation: number): number {
 	return Math.min(HOTTEST, boilingPoint(standardPressure(elevation) + tank.reliefPressure) - BELOW_BOILING);
 }
 
-/** The run that goes on for three hours, and the one that goes on until the water is hot, where the sun was still heating it. */
-export function goingOn(run: TestRun, lump: Lump, hottest: number): readonly Better[] {
+/** The run extended by three hours, and until the water is hot, where the sun was still heating it at the end. */
+export function extendedRuns(run: TestRun, lump: Lump, hottest: number): readonly Better[] {
 	if (runningSpans(run).at(-1) !== true) return [];
 	const found: Better[] = [];
 	const add = (kind: "longerRun" | "hotterTank", rows: Rows) =>
@@ -47,8 +47,8 @@ export function goingOn(run: TestRun, lump: Lump, hottest: number): readonly Bet
 	return found;
 }
 
-/** The same run read more often, and read by a finer thermometer. */
-export function betterRead(run: TestRun, { fit }: Lump, now: Rows, mostRows: number): readonly Better[] {
+/** The same run with more frequent readings, and with a finer thermometer. */
+export function betterReadings(run: TestRun, { fit }: Lump, now: Rows, mostRows: number): readonly Better[] {
 	const found: Better[] = [];
 	const last = run.time.length - 1;
 	const duration = run.time[last]! - run.time[0]!;

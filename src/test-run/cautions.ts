@@ -15,7 +15,7 @@ import { type Column, type TestRun, waterTemperature } from "./run.ts";
 type Fits = { readonly factors: Factors; readonly gap: Gap | undefined };
 type Known = { readonly plant: Plant; readonly build: Build; readonly sky: RunSky };
 
-/** What to be careful of: first in reading the run, then in running the plant. */
+/** Cautions: first about the readings of the run, then about the operation of the plant. */
 export function runCautions(
 	run: TestRun,
 	fits: Fits,
@@ -40,7 +40,7 @@ function readingCautions(run: TestRun, factors: Factors, { efficiency }: Deliver
 			severity: "warning",
 			parameters: {},
 			message:
-				"The water took up more heat than the beam on the aperture can bring, or lost heat to a sun that warms it. Check the litres, the aperture, the beam sensor and its unit, and whether the thermometer reads the whole tank.",
+				"The water gained more heat than the beam on the aperture contains, or lost heat while the sun heated it. Check the volume, the aperture, the beam sensor and its unit, and whether the thermometer represents the complete tank.",
 		});
 	if (isUnphysical(factors.loss) || isUnphysical(factors.tankLoss))
 		cautions.push({
@@ -48,7 +48,7 @@ function readingCautions(run: TestRun, factors: Factors, { efficiency }: Deliver
 			severity: "warning",
 			parameters: {},
 			message:
-				"The fit has the plant gain heat from colder air. Check the air thermometer's shade, the beam sensor's aim and whether something else warmed or cooled the tank.",
+				"According to the fit, the plant gains heat from colder air. Check the shade of the air thermometer, the aim of the beam sensor and whether something else heated or cooled the tank.",
 		});
 	if (run.thermometers.length === 1)
 		cautions.push({
@@ -56,16 +56,16 @@ function readingCautions(run: TestRun, factors: Factors, { efficiency }: Deliver
 			severity: "info",
 			parameters: {},
 			message:
-				"One thermometer speaks for the whole tank. A tank that was not stirred keeps layers: a reading at the top shows more heat than it holds, one at the bottom less.",
+				"One thermometer represents the complete tank. A tank that was not stirred is stratified: a reading at the top overstates its heat, one at the bottom understates it.",
 		});
 	return cautions;
 }
 
-// Of likelihood gained: white noise alone gains as much in one run of twenty, chi-square of one degree at the edge of its range
+// Gain of log-likelihood that white noise alone reaches in one run of twenty: chi-square of one degree at the boundary of its range
 // (Self & Liang, J. Am. Stat. Assoc. 82 (1987) 605–610, from memory)
 const SURE = 2.71 / 2;
 
-/** An error that stays from row to row, about the fit of the whole plant where there is one, else about that of one lump. */
+/** An error that persists from row to row, about the fit of the complete plant where there is one, else about that of one lump. */
 function strayingRun(run: TestRun, { factors, gap }: Fits): Caution[] {
 	const lump = factors.lump?.fit;
 	const { evidence, straying } = gap?.noise ?? {
@@ -81,7 +81,7 @@ function strayingRun(run: TestRun, { factors, gap }: Fits): Caution[] {
 			severity: "info",
 			parameters: { strays: { kind: "difference", value } },
 			message:
-				"What the fit leaves of the readings does not only scatter from row to row: it strays by some {strays} over the run. The half-widths are wider for it, and hold the truth in some nine cases of ten rather than in 95 %. A thermometer or beam sensor that drifts, water drawn or stirred, a shadow, or a plant unlike the one fitted does that.",
+				"The residuals of the fit do not only scatter from row to row: they drift by about {strays} over the run. The half-widths include that, but contain the true value in about nine cases of ten rather than in 95 %. Possible causes are a drifting thermometer or beam sensor, water drawn or stirred, a shadow, or a plant that differs from the model.",
 		},
 	];
 }
@@ -96,7 +96,7 @@ function hazards(
 	if (known && prediction) {
 		const { plant, build, sky } = known;
 		const { task, outcome } = prediction;
-		const air = { coldest: Math.min(...Array.from<number>(sky.ambient)), source: "stated" } as const; // read beside the run
+		const air = { coldest: Math.min(...Array.from<number>(sky.ambient)), source: "stated" } as const; // measured during the run
 		return cautionsOf({ plant, build, task, air, outcome });
 	}
 	const last = run.time.length - 1;

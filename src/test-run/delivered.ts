@@ -1,18 +1,18 @@
-import { meanOver } from "./accumulate.ts";
 import { heatContents, storeHeatCapacity } from "./heat-content.ts";
+import { meanOver } from "./integrals.ts";
 import { NORMAL_95 } from "./intervals.ts";
 import { readingUncertainty, type TestRun, waterTemperature } from "./run.ts";
 import type { Estimate } from "./trajectory-fit.ts";
 
-/** What a run put into the tank, from its first row to its last. */
+/** Heat delivered to the tank, from the first row to the last. */
 export interface Delivered {
 	readonly duration: number; // [s]
 	readonly start: number; // water temperature [K]
 	readonly end: number; // [K]
-	readonly heatCapacity: number; // of water and wall, midway [J/K]
-	readonly heat: number; // kept by water and wall [J]
-	readonly power: Estimate; // mean [W]; its interval is from the thermometers' resolution
-	readonly efficiency: Estimate | undefined; // heat over beam on the aperture; undefined where either is unknown or nil
+	readonly heatCapacity: number; // of water and wall at the mean temperature [J/K]
+	readonly heat: number; // stored in water and wall [J]
+	readonly power: Estimate; // mean [W]; its interval follows from the resolution of the thermometers
+	readonly efficiency: Estimate | undefined; // heat over beam on the aperture; undefined where either is unknown or zero
 }
 
 export function delivered(run: TestRun): Delivered {

@@ -1,28 +1,28 @@
-import { meanOver } from "./accumulate.ts";
 import { storeHeatCapacity } from "./heat-content.ts";
+import { meanOver } from "./integrals.ts";
 import type { Driver } from "./reduced-model.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
 import type { Fitted } from "./trajectory-fit.ts";
 
-/** A run's lump: the drivers of its heat content and what they were found to weigh. */
+/** The lump of a run: the drivers of its heat content and their fitted factors. */
 export interface Lump {
 	readonly drivers: readonly Driver[];
 	readonly fit: Fitted;
 }
 
-/** Rows and drivers that a run has, or would have. */
+/** Rows and drivers of a real or extended run. */
 export interface Rows {
 	readonly time: ArrayLike<number>; // [N] [s]
 	readonly drivers: readonly Driver[];
 	readonly end: number; // water temperature at the last row [K]
 }
 
-const LAST = 3600; // [s] whose mean beam goes on
+const LAST = 3600; // [s] period at the end whose mean beam continues
 
-/** The rows of a run that goes on in the sun and the air of its end, as its own lump would warm, until it is hot or the time is up.
- *  A loss that noise brought below zero counts as none: what the water gains hangs little on it.
- *  @param hottest  water temperature at which it ends [K]
- *  @param longest  that it goes on [s] */
+/** The rows of a run continued with the sun and air of its end, heated like its lump, until it is hot or the time ends.
+ *  A loss that is negative because of noise counts as zero: it hardly affects the heat to the water.
+ *  @param hottest  water temperature at the end [K]
+ *  @param longest  longest extension [s] */
 export function extendedRun(run: TestRun, { drivers, fit }: Lump, hottest: number, longest: number): Rows {
 	const last = run.time.length - 1;
 	const beam = endBeam(run);

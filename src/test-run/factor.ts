@@ -1,6 +1,6 @@
 import type { Estimate } from "./trajectory-fit.ts";
 
-/** What a run would need for a factor to be told from the others. */
+/** What a run needs to distinguish a factor from the others. */
 export type Need =
 	| "beam"
 	| "ambient"
@@ -9,34 +9,34 @@ export type Need =
 	| "rowsAtRest" // at night, or with the pump off
 	| "rowsRunning"
 	| "moreRows"
-	| "longerRun"; // or one in which sun and water change more
+	| "longerRun"; // or a run in which sun and water change more
 
-/** A factor with its 95 % interval, or why the run can't tell it. */
+/** A factor with its 95 % interval, or the reason why the run does not determine it. */
 export type Factor =
 	| { readonly outcome: "determined"; readonly value: number; readonly low: number; readonly high: number }
 	| {
 			readonly outcome: "undetermined";
 			readonly reason: "notMeasured" | "tooFewRows" | "collinear" | "intervalTooWide" | "unphysical";
 			readonly needs: readonly Need[];
-			readonly interval: { readonly low: number; readonly high: number } | undefined; // that the run leaves open
+			readonly interval: { readonly low: number; readonly high: number } | undefined; // values compatible with the run
 	  };
 
-const WIDEST = 0.5; // half-width of a 95 % interval over its value beyond which a factor is undetermined; our choice
+const WIDEST = 0.5; // half-width of the 95 % interval over value above which a factor is undetermined; our choice
 
-/** A factor that the run lacks something for. */
-export function unknown(
+/** A factor for which the run lacks data. */
+export function undeterminedFactor(
 	reason: "notMeasured" | "tooFewRows" | "collinear",
 	needs: readonly Need[],
 ): Factor & { outcome: "undetermined" } {
 	return { outcome: "undetermined", reason, needs, interval: undefined };
 }
 
-/** The rule: a factor is determined when the half-width of its 95 % interval is at most half its value, and the interval
- *  reaches into what is physically possible. Else it is undetermined, and the interval says what the run leaves open.
- *  @param possible     lowest and highest value that physics allows
- *  @param correlation  of its error with that of the factor it is most easily taken for, 0–1
- *  @param needs        what would tell more */
-export function judged(
+/** Rule: a factor is determined when the half-width of its 95 % interval is at most half its value, and the interval
+ *  includes physically possible values. Else it is undetermined, and the interval contains the values compatible with the run.
+ *  @param possible     lowest and highest physically possible value
+ *  @param correlation  greatest correlation of its error with that of another factor, 0–1
+ *  @param needs        what would narrow the interval */
+export function factorOf(
 	{ value, halfWidth }: Estimate,
 	possible: readonly [low: number, high: number],
 	correlation: number,
@@ -46,8 +46,8 @@ export function judged(
 	if (interval.high < possible[0] || interval.low > possible[1])
 		return { outcome: "undetermined", reason: "unphysical", needs: [], interval };
 	if (halfWidth <= WIDEST * Math.abs(value)) return { outcome: "determined", value, ...interval };
-	const reason = correlation > ENTANGLED ? "collinear" : "intervalTooWide";
+	const reason = correlation > COLLINEAR ? "collinear" : "intervalTooWide";
 	return { outcome: "undetermined", reason, needs, interval };
 }
 
-const ENTANGLED = 0.95; // correlation beyond which a wide interval is laid to the factors' likeness; our choice
+const COLLINEAR = 0.95; // correlation above which a wide interval is attributed to collinear factors; our choice

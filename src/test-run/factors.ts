@@ -1,27 +1,27 @@
 import type { Lump } from "./extended-run.ts";
-import { type Factor, judged, type Need, unknown } from "./factor.ts";
+import { type Factor, factorOf, type Need, undeterminedFactor } from "./factor.ts";
 import { heatContents, heatNoise, storeHeatCapacity } from "./heat-content.ts";
 import { type Driver, oilDrivers, sunDrivers } from "./reduced-model.ts";
 import { type Column, type TestRun, waterTemperature } from "./run.ts";
 import { runningSpans } from "./running.ts";
-import { combination, likeness, type TrajectoryFit, trajectoryFit } from "./trajectory-fit.ts";
+import { combination, greatestCorrelation, type TrajectoryFit, trajectoryFit } from "./trajectory-fit.ts";
 
-/** What a run says of the plant by itself, without any prediction. */
+/** Factors of the plant from a run alone, without a prediction. */
 export interface Factors {
-	readonly effectiveAperture: Factor; // dish that would lose no light and give the same [m²]
-	readonly opticalFactor: Factor; // that over the dish's aperture
-	readonly loss: Factor; // of receiver, loop and tank while running, per kelvin of water over air [W/K]
+	readonly effectiveAperture: Factor; // aperture of a lossless dish with the same result [m²]
+	readonly opticalFactor: Factor; // effective aperture over the aperture of the dish
+	readonly loss: Factor; // of receiver, loop and tank while running, per kelvin of water above air [W/K]
 	readonly tankLoss: Factor; // at rest [W/K]
 	readonly collectorLoss: Factor; // of receiver and loop: the difference of the two [W/K]
 	readonly capacityRate: Factor; // of the oil [W/K]
-	readonly loopLoss: Factor; // of pipes and pump, per kelvin of oil over air [W/K]
+	readonly loopLoss: Factor; // of pipes and pump, per kelvin of oil above air [W/K]
 	readonly noise: number; // of a reading about the fit, standard deviation; NaN without a fit [K]
-	readonly lump: Lump | undefined; // that the sun drives; undefined without beam, air or a fit
+	readonly lump: Lump | undefined; // driven by the sun; undefined without beam, air or a fit
 }
 
 const ANY: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
 
-/** Every factor of the reduced model, each with its 95 % interval or the reason why the run can't tell it. */
+/** All factors of the reduced model, each with its 95 % interval or the reason why the run does not determine it. */
 export function runFactors(run: TestRun): Factors {
 	const running = runningSpans(run);
 	const sun = sunFit(run, running);
@@ -33,7 +33,7 @@ export function runFactors(run: TestRun): Factors {
 		effectiveAperture: optical,
 		opticalFactor:
 			aperture === undefined
-				? unknown("notMeasured", ["aperture", ...needsOf(optical)])
+				? undeterminedFactor("notMeasured", ["aperture", ...needsOf(optical)])
 				: reads({ aperture: 1 / aperture }, [0, 1]),
 		loss: reads({ lossRunning: 1 }, ANY),
 		tankLoss: reads({ lossAtRest: 1 }, ANY),
@@ -41,7 +41,7 @@ export function runFactors(run: TestRun): Factors {
 		capacityRate: reader(oil, running)({ capacityRate: 1 }, ANY),
 		loopLoss: running.includes(false)
 			? reader(oil, running)({ loopLoss: 1 }, ANY)
-			: unknown("notMeasured", [...(oil.drivers.length > 0 ? [] : oil.needs), "rowsAtRest"]),
+			: undeterminedFactor("notMeasured", [...(oil.drivers.length > 0 ? [] : oil.needs), "rowsAtRest"]),
 		lump:
 			run.beam && run.ambient && sun.fit?.outcome === "fitted" && running.includes(true)
 				? { drivers: sun.drivers, fit: sun.fit }
@@ -53,7 +53,7 @@ export function runFactors(run: TestRun): Factors {
 interface NamedFit {
 	readonly drivers: readonly Driver[];
 	readonly fit: TrajectoryFit | undefined;
-	readonly needs: readonly Need[]; // columns without which there is no fit
+	readonly needs: readonly Need[]; // missing columns that prevent a fit
 }
 
 function sunFit(run: TestRun, running: readonly boolean[]): NamedFit {
@@ -62,24 +62,27 @@ function sunFit(run: TestRun, running: readonly boolean[]): NamedFit {
 	if (beam === undefined) missing.push("beam");
 	if (ambient === undefined) missing.push("ambient");
 	if (beam !== undefined && ambient !== undefined)
-		return fitted(run, sunDrivers(run, { beam, ambient }, running));
+		return namedFit(run, sunDrivers(run, { beam, ambient }, running));
 	const rest = ambient === undefined ? undefined : longestRest(run, running);
 	if (rest === undefined) return { drivers: [], fit: undefined, needs: missing };
 	const still = rest.time.length > 1 ? new Array<boolean>(rest.time.length - 1).fill(false) : [];
 	const dark = new Float64Array(rest.time.length);
-	return { ...fitted(rest, sunDrivers(rest, { beam: dark, ambient: rest.ambient! }, still)), needs: missing };
+	return {
+		...namedFit(rest, sunDrivers(rest, { beam: dark, ambient: rest.ambient! }, still)),
+		needs: missing,
+	};
 }
 
 function oilFit(run: TestRun, running: readonly boolean[]): NamedFit {
 	const { oilIn, oilOut, ambient } = run;
 	if (oilIn !== undefined && oilOut !== undefined && ambient !== undefined)
-		return fitted(run, oilDrivers(run, { oilIn, oilOut, ambient }, running));
+		return namedFit(run, oilDrivers(run, { oilIn, oilOut, ambient }, running));
 	const needs: Need[] = oilIn === undefined || oilOut === undefined ? ["oilInAndOut"] : [];
 	if (ambient === undefined) needs.push("ambient");
 	return { drivers: [], fit: undefined, needs };
 }
 
-function fitted(run: TestRun, drivers: readonly Driver[]): NamedFit {
+function namedFit(run: TestRun, drivers: readonly Driver[]): NamedFit {
 	const columns = drivers.map(({ column }) => column);
 	return { drivers, fit: trajectoryFit(run.time, heatContents(run), columns, heatNoise(run)), needs: [] };
 }
@@ -92,22 +95,22 @@ function noiseOf(run: TestRun, fit: TrajectoryFit | undefined): number {
 
 type Weights = Partial<Record<Driver["name"], number>>;
 
-/** Reads weighted sums of the factors off a fit. */
+/** Weighted sums of the factors of a fit. */
 function reader({ drivers, fit, needs }: NamedFit, running: readonly boolean[]) {
 	return (weights: Weights, possible: readonly [number, number]): Factor => {
 		const names = Object.keys(weights) as Driver["name"][];
 		const absent = names.filter((name) => !drivers.some((driver) => driver.name === name));
 		if (fit === undefined || absent.length > 0)
-			return unknown("notMeasured", [
+			return undeterminedFactor("notMeasured", [
 				...needs.filter((need) => need !== "beam" || names.some((name) => name !== "lossAtRest")),
 				...new Set(names.flatMap((name) => rowsFor(name, running))),
 			]);
 		const more: Need[] = ["longerRun", ...(running.includes(false) ? [] : (["rowsAtRest"] as const))];
 		switch (fit.outcome) {
 			case "tooFewRows":
-				return unknown("tooFewRows", ["moreRows"]);
+				return undeterminedFactor("tooFewRows", ["moreRows"]);
 			case "collinear":
-				return unknown("collinear", more);
+				return undeterminedFactor("collinear", more);
 			case "fitted":
 				break;
 			default:
@@ -115,11 +118,11 @@ function reader({ drivers, fit, needs }: NamedFit, running: readonly boolean[]) 
 		}
 		const vector = drivers.map(({ name }) => weights[name] ?? 0);
 		const first = drivers.findIndex(({ name }) => name === names[0]);
-		return judged(combination(fit, vector), possible, likeness(fit.covariance, first), more);
+		return factorOf(combination(fit, vector), possible, greatestCorrelation(fit.covariance, first), more);
 	};
 }
 
-/** Rows that a driver acts in, where the run has none. */
+/** Rows that a driver needs, where the run has none. */
 function rowsFor(name: Driver["name"], running: readonly boolean[]): readonly Need[] {
 	if (name === "lossAtRest") return running.includes(false) ? [] : ["rowsAtRest"];
 	const drivenBySun = name === "aperture" || name === "lossRunning";
@@ -128,7 +131,7 @@ function rowsFor(name: Driver["name"], running: readonly boolean[]): readonly Ne
 
 const needsOf = (factor: Factor) => (factor.outcome === "undetermined" ? factor.needs : []);
 
-/** The longest unbroken stretch of rows at rest, as a run of its own. */
+/** The longest uninterrupted sequence of rows at rest, as a separate run. */
 function longestRest(run: TestRun, running: readonly boolean[]): TestRun | undefined {
 	let best = { from: 0, to: 0, length: 0 };
 	for (let from = 0, row = 0; row <= running.length; row++) {

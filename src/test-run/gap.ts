@@ -1,7 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
 import { AS_DRAWN, type Cause } from "./as-built-plant.ts";
 import { delivered } from "./delivered.ts";
-import { type Factor, judged, type Need, unknown } from "./factor.ts";
+import { type Factor, factorOf, type Need, undeterminedFactor } from "./factor.ts";
 import { type FitNoise, type GapFit, gapFit, predictedHeat } from "./gap-fit.ts";
 import { heatContents } from "./heat-content.ts";
 import { NORMAL_95 } from "./intervals.ts";
@@ -10,29 +10,29 @@ import { type TestRun, waterTemperature } from "./run.ts";
 import { runningSpans } from "./running.ts";
 import type { Estimate } from "./trajectory-fit.ts";
 
-/** How far one cause carries a run away from its prediction. */
+/** Effect of one cause on the difference between a run and its prediction. */
 export interface Share {
 	readonly cause: Cause;
 	readonly ratio: Factor; // of the plant as built to the plant as drawn
-	readonly power: Estimate | undefined; // that it adds to the mean power, alone [W]; undefined without a fit
-	readonly differs: boolean; // whether the interval of the ratio leaves out 1
+	readonly power: Estimate | undefined; // its effect alone on the mean power [W]; undefined without a fit
+	readonly differs: boolean; // whether the interval of the ratio excludes 1
 }
 
-/** Measured against predicted, and what the difference is due to. */
+/** Difference between measurement and prediction, and its causes. */
 export interface Gap {
-	readonly power: Estimate; // mean power measured less predicted [W]
-	readonly temperature: number; // at the end, measured less predicted [K]
+	readonly power: Estimate; // measured minus predicted mean power [W]
+	readonly temperature: number; // at the end, measured minus predicted [K]
 	readonly verdict: "none" | "explained" | "undetermined";
-	readonly causes: readonly Cause[]; // those that differ, the weightiest first
+	readonly causes: readonly Cause[]; // those that differ, the greatest effect first
 	readonly shares: readonly Share[];
-	readonly unexplained: number; // mean power that the causes, each alone, leave over: their interplay and what none of them is [W]
+	readonly unexplained: number; // mean power that the causes, each alone, do not explain: interaction and other causes [W]
 	readonly noise: FitNoise | undefined; // about the fit of the causes; undefined without one
 }
 
-/** Which factors explain how a run differs from its prediction.
- *  The rule: a cause explains when the 95 % interval of its ratio leaves out 1. Where none does, the gap is none if it lies within
- *  the noise of its two readings, else undetermined.
- *  @param predicted  the run's rows as the plant drawn should have had them
+/** Causes of the difference between a run and its prediction.
+ *  Rule: a cause explains the difference when the 95 % interval of its ratio excludes 1. Otherwise there is no gap if the difference is within
+ *  the noise of its two readings; else the gap is undetermined.
+ *  @param predicted  predicted rows of the plant as drawn
  *  Check   plants with known changes, tests/unit/test-run/gap.test.ts */
 export function explainedGap(plant: Plant, run: TestRun, predicted: TestRun, sky: RunSky): Gap {
 	const running = runningSpans(run);
@@ -51,7 +51,7 @@ export function explainedGap(plant: Plant, run: TestRun, predicted: TestRun, sky
 	return withVerdict(run, predicted, shares, fit.outcome === "fitted" ? fit.noise : undefined);
 }
 
-/** @param kept  heat in the water at the end as the plant drawn should have it [J] */
+/** @param kept  predicted heat in the water at the end for the plant as drawn [J] */
 function shareOf(
 	plant: Plant,
 	run: TestRun,
@@ -72,7 +72,7 @@ function shareOf(
 	const gained = predictedHeat(plant, alone, run, sky).at(-1)! - kept;
 	return {
 		cause,
-		ratio: judged(ratio, [0, Number.POSITIVE_INFINITY], fit.correlations[cause]!, needs),
+		ratio: factorOf(ratio, [0, Number.POSITIVE_INFINITY], fit.correlations[cause]!, needs),
 		power: {
 			value: gained / duration,
 			halfWidth: Math.abs(fit.slopes[cause]! * ratio.halfWidth) / duration,
@@ -84,9 +84,9 @@ function shareOf(
 function withoutFit(outcome: "tooFewRows" | "collinear" | "outOfBounds", needs: readonly Need[]): Factor {
 	switch (outcome) {
 		case "tooFewRows":
-			return unknown("tooFewRows", ["moreRows"]);
+			return undeterminedFactor("tooFewRows", ["moreRows"]);
 		case "collinear":
-			return unknown("collinear", needs);
+			return undeterminedFactor("collinear", needs);
 		case "outOfBounds":
 			return { outcome: "undetermined", reason: "unphysical", needs: [], interval: undefined };
 		default:

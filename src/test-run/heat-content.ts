@@ -3,8 +3,8 @@ import { water } from "../fluids/water.ts";
 import { tankModel } from "../tank/model.ts";
 import { readingUncertainty, type TestRun, waterTemperature } from "./run.ts";
 
-/** Heat that the tank holds above 273.15 K, row by row [N] [J]: water by its enthalpy, wall by its heat capacity.
- *  Assumes each thermometer speaks for an equal share of water and wall, and that nothing was drawn or vented. */
+/** Heat content of the tank relative to 273.15 K, row by row [N] [J]: water by its enthalpy, wall by its heat capacity.
+ *  Assumes each thermometer represents an equal share of water and wall, and that nothing was drawn or vented. */
 export function heatContents(run: TestRun): Float64Array {
 	const { waterMass, wallCapacity } = storeOf(run);
 	const share = 1 / run.thermometers.length;
@@ -33,7 +33,7 @@ export function storeOf({ tank }: TestRun): { readonly waterMass: number; readon
 	};
 }
 
-/** Least noise of the heat content, from the thermometers' resolution [J]. */
+/** Lower bound of the noise of the heat content, from the resolution of the thermometers [J]. */
 export function heatNoise(run: TestRun): number {
 	return storeHeatCapacity(run, waterTemperature(run, 0)) * readingUncertainty(run);
 }

@@ -1,25 +1,25 @@
-import { meanOver } from "./accumulate.ts";
 import { heatContents, storeHeatCapacity } from "./heat-content.ts";
+import { meanOver } from "./integrals.ts";
 import { readingUncertainty, type TestRun, waterTemperature } from "./run.ts";
 
-/** One stretch of about ten minutes, from one row to another. */
+/** One interval of about ten minutes between two rows. */
 export interface Interval {
 	readonly from: number; // row
 	readonly to: number; // row
 	readonly length: number; // [s]
 	readonly water: number; // mean temperature [K]
-	readonly power: number; // into water and wall, of what was lost again nothing counted [W]
-	readonly uncertainty: number; // half-width of the power's 95 % interval, from the thermometers' resolution [W]
+	readonly power: number; // stored in water and wall, without heat that was lost again [W]
+	readonly uncertainty: number; // half-width of the power's 95 % interval, from the resolution of the thermometers [W]
 	readonly beam: number; // mean [W/m²]; NaN unless measured
 	readonly ambient: number; // mean [K]; NaN unless measured
 }
 
 export const INTERVAL = 600; // [s] ASAE S580
-const SLACK = 1; // [s] a logger's jitter
+const SLACK = 1; // [s] jitter of a data logger
 
 export const NORMAL_95 = 1.96; // standard normal at 0.975
 
-/** The run cut into intervals of ten minutes, or the least number of rows beyond; what is left at the end is left out. */
+/** The run divided into intervals of ten minutes, or slightly more for whole rows; an incomplete interval at the end is omitted. */
 export function runIntervals(run: TestRun): readonly Interval[] {
 	const heat = heatContents(run);
 	const intervals: Interval[] = [];

@@ -1,26 +1,26 @@
 import { leastSquares } from "../numeric/least-squares.ts";
 import type { Driver } from "./reduced-model.ts";
 import type { Column } from "./run.ts";
-import { whitened, whitening } from "./whitened.ts";
+import { innovationsOf, whitening } from "./whitening.ts";
 
-/** What stands in the way of a fit. */
+/** Errors of the readings of a run. */
 export interface Noise {
-	readonly reading: number; // standard deviation of the heat content as read [J]
-	readonly straying: number; // by which it strays from the model in a second, standard deviation [J]
+	readonly reading: number; // standard deviation of a measured heat content [J]
+	readonly straying: number; // standard deviation of its drift from the model in a second [J]
 }
 
-/** Standard errors that no unbiased estimate of the lump's factors can beat: the Cramér–Rao bound for a free level, known
+/** Lower bounds of the standard errors of unbiased estimates of the lump's factors: the Cramér–Rao bound for a free level, known
  *  drivers, and Gaussian noise of known size.
- *  @returns  by driver, in its factor's unit; undefined where drivers are proportional
+ *  @returns  by driver, in the unit of its factor; undefined where drivers are proportional
  *  Source  Kay, Fundamentals of Statistical Signal Processing I (1993), ch. 3–4 (from memory)
- *  Check   the spread of seeded trials of the whole plant's simulation, tests/unit/test-run/advice.test.ts */
+ *  Check   the spread of seeded simulations of the complete plant, tests/unit/test-run/advice.test.ts */
 export function leastErrors(
 	time: Column,
 	drivers: readonly Driver[],
 	{ reading, straying }: Noise,
 ): Readonly<Partial<Record<Driver["name"], number>>> | undefined {
 	const weights = whitening(time, (straying / reading) ** 2);
-	const columns = drivers.map(({ column }) => whitened(column, weights));
+	const columns = drivers.map(({ column }) => innovationsOf(column, weights));
 	const information = columns[0] && leastSquares(columns, columns[0]);
 	if (!information) return undefined;
 	return Object.fromEntries(

@@ -3,7 +3,7 @@ import { measuredSkyMethods } from "../sky/methods.ts";
 import type { PredictedRun } from "./predicted-run.ts";
 import type { StandardLine } from "./standardised-power.ts";
 
-/** What the answers about a run rest on. */
+/** Methods behind the answers about a run. */
 export function testRunMethods(
 	standard: StandardLine,
 	prediction: PredictedRun | undefined,
@@ -17,13 +17,13 @@ export function testRunMethods(
 			outsideRange: false,
 		},
 		{
-			name: "Power standardised to 700 W/m² and its regression on the water's excess over the air",
+			name: "Power standardised to 700 W/m² and its regression on the excess of the water above the air",
 			source: "ASAE S580",
 			confirmed: false, // its bounds on beam, air, water, points and r²
 			outsideRange: line !== undefined && !line.asInStandard,
 		},
 		{
-			name: "Optical factor and losses of one lump, by generalised least squares on its integrated balance",
+			name: "Optical factor and losses of one lump, by generalised least squares on its integrated heat balance",
 			source:
 				"Mullick, Kandpal & Kumar, Solar Energy 46 (1991) 139–143; restricted likelihood: Patterson & Thompson, Biometrika 58 (1971) 545–554",
 			confirmed: false,

@@ -16,19 +16,19 @@ export interface RunSky {
 	readonly wind: Column; // [N] [m/s]
 }
 
-/** What a plant should have done in a run. */
+/** Predicted result of a plant in a run. */
 export interface PredictedRun {
-	readonly run: TestRun; // the same rows, the water's temperature as predicted
+	readonly run: TestRun; // the same rows with the predicted water temperature
 	readonly outcome: DayOutcome;
 	readonly task: Task;
 	readonly weather: Weather;
 }
 
-const STEP = 60; // [s] of the march, at which the day's own error is below 0.5 % of the time to a target
+const STEP = 60; // [s] of the simulation, with an error below 0.5 % of the time to a target
 
-/** A plant's day marched under the run's own sky, from the run's first water temperature.
- *  Assumes the loop starts at the air's temperature with the pump at rest, and the dish turned away where the pump was off;
- *  only beam counts, which is all that a dish uses. */
+/** Simulation of a plant under the sky of a run, from the first water temperature of the run.
+ *  Assumes the loop starts at air temperature with the pump off, and the dish is turned away where the pump was off;
+ *  only beam is considered, because a dish uses no diffuse light. */
 export function predictedRun(plant: Plant, departures: Departures, run: TestRun, sky: RunSky): PredictedRun {
 	const { time } = run;
 	const task: Task = {
@@ -36,7 +36,7 @@ export function predictedRun(plant: Plant, departures: Departures, run: TestRun,
 		end: time[time.length - 1]!,
 		step: STEP,
 		seriesStep: STEP,
-		target: { temperature: Number.POSITIVE_INFINITY, at: "mean" }, // none: the march goes on to the last row
+		target: { temperature: Number.POSITIVE_INFINITY, at: "mean" }, // none: the simulation continues to the last row
 		draws: [],
 		mains: ICE_POINT, // nothing is drawn
 	};
@@ -45,7 +45,7 @@ export function predictedRun(plant: Plant, departures: Departures, run: TestRun,
 	const weather = measuredWeather(plant.site, rows, marchTimes(task));
 	const departed = asBuiltPlant(plant, departures);
 	const outcome = factoredDay(departed.plant, departed.factors, weather, task);
-	const { time: marched, tankMean } = outcome.series;
-	const mean = Float64Array.from(time, (instant) => linearInterpolation(marched, tankMean, instant));
+	const { time: instants, tankMean } = outcome.series;
+	const mean = Float64Array.from(time, (instant) => linearInterpolation(instants, tankMean, instant));
 	return { run: { ...run, thermometers: [mean] }, outcome, task, weather };
 }

@@ -15,14 +15,14 @@ import { rowFaults } from "./row-faults.ts";
 import type { TestRun } from "./run.ts";
 import { type StandardLine, standardLine } from "./standardised-power.ts";
 
-/** A plant to hold a run against, and the sky it ran under. */
+/** A plant to compare with a run, and the sky of the run. */
 export interface Drawing {
-	readonly plant: Plant; // its tank that of the run
+	readonly plant: Plant; // its tank is that of the run
 	readonly build: Build;
 	readonly sky: RunSky;
 }
 
-/** All that a measured run says. */
+/** Results of a measured run. */
 export interface TestRunReport {
 	readonly delivered: Delivered;
 	readonly intervals: readonly Interval[];
@@ -34,12 +34,12 @@ export interface TestRunReport {
 	readonly methods: readonly Method[];
 }
 
-/** What a measured run gave, what its plant is made of, and how it differs from its drawing.
- *  @param drawing    to compare with, or undefined
- *  @param elevation  at which its water boils [m]
+/** Delivered heat of a measured run, factors of its plant, and its difference from the drawing.
+ *  @param drawing    plant to compare with, or undefined
+ *  @param elevation  elevation of the plant [m]
  *  Errors  contradictory: a bad row, see `rowFaults` */
 export function testRunReport(run: TestRun, drawing: Drawing | undefined, elevation: number): TestRunReport {
-	requireSound(run, elevation);
+	requireConsistent(run, elevation);
 	const gained = delivered(run);
 	const intervals = runIntervals(run);
 	const standard = standardLine(run, intervals);
@@ -58,21 +58,26 @@ export function testRunReport(run: TestRun, drawing: Drawing | undefined, elevat
 	};
 }
 
-function requireSound(run: TestRun, elevation: number): void {
+function requireConsistent(run: TestRun, elevation: number): void {
 	if (!(run.time.length >= 2))
-		throw new DomainError("contradictory", "run.rows", "a run has at least two rows", {
+		throw new DomainError("contradictory", "run.rows", "a run needs at least two rows", {
 			rows: run.time.length,
 		});
 	const rows = run.time.length;
 	for (const column of [...run.thermometers, run.beam, run.ambient, run.wind, run.oilIn, run.oilOut])
 		if (column && !(column.length === rows && Array.from(column).every(Number.isFinite)))
-			throw new DomainError("contradictory", "run.rows", "each column of a run has one number for each row", {
+			throw new DomainError("contradictory", "run.rows", "each column of a run needs one number per row", {
 				rows,
 			});
 	const [fault] = rowFaults(run, boilingPoint(standardPressure(elevation) + run.tank.reliefPressure));
 	if (fault)
-		throw new DomainError("contradictory", "run.rows", `row ${fault.row} of the run is bad: ${fault.kind}`, {
-			row: fault.row,
-			kind: fault.kind,
-		});
+		throw new DomainError(
+			"contradictory",
+			"run.rows",
+			`row ${fault.row} of the run is invalid: ${fault.kind}`,
+			{
+				row: fault.row,
+				kind: fault.kind,
+			},
+		);
 }

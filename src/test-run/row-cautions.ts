@@ -1,17 +1,17 @@
 import type { Caution } from "../cautions/caution.ts";
+import { observedStep } from "./observed-step.ts";
 import type { TestRun } from "./run.ts";
 import { runningSpans } from "./running.ts";
-import { seenStep } from "./seen-step.ts";
-import { drawnFrom } from "./sudden-falls.ts";
+import { suddenFalls } from "./sudden-falls.ts";
 
-/** What to know of the rows themselves before anything is read off them.
+/** Cautions about the rows of a run.
  *  @param noise  of a reading about the fit [K]; NaN without one */
 export function rowCautions(run: TestRun, noise: number): readonly Caution[] {
 	return [...drawnWater(run, noise), ...sparseBeam(run), ...coarseReadings(run)];
 }
 
 function drawnWater(run: TestRun, noise: number): Caution[] {
-	const falls = drawnFrom(run, noise);
+	const falls = suddenFalls(run, noise);
 	const [worst] = falls;
 	if (worst === undefined) return [];
 	const rows = falls.toSorted((a, b) => a.from - b.from).map(({ from, to }) => `${from} to ${to}`);
@@ -21,12 +21,12 @@ function drawnWater(run: TestRun, noise: number): Caution[] {
 			severity: "warning",
 			parameters: { rows: rows.join(", "), fall: { kind: "difference", value: worst.fall } },
 			message:
-				"In rows {rows} the water grew colder by up to {fall}, faster than a tank loses heat: water was drawn or let in, or a layered tank was stirred. Nothing here counts that, so power and efficiency come out too low and the factors loose. Send the rows before and after as runs of their own.",
+				"In rows {rows} the water temperature fell by up to {fall}, faster than a tank loses heat: water was drawn or added, or a stratified tank was stirred. The evaluation neglects that, so power and efficiency are too low and the factors imprecise. Send the rows before and after as separate runs.",
 		},
 	];
 }
 
-const SPARSE = 900; // [s] between readings of the sun; ASAE S580 asks for means of ten minutes at most
+const SPARSE = 900; // [s] between readings of the sun; ASAE S580 requires means of at most ten minutes
 
 function sparseBeam(run: TestRun): Caution[] {
 	const { beam, time } = run;
@@ -42,13 +42,13 @@ function sparseBeam(run: TestRun): Caution[] {
 			severity: "warning",
 			parameters: { apart: { kind: "duration", value: widest } },
 			message:
-				"The beam was read up to {apart} apart, and a straight line stands for it between: no cloud and no noon is seen there. Efficiency and all that rests on the beam can be off by far more than their half-widths say.",
+				"The beam was read up to {apart} apart, with linear interpolation between readings, which misses clouds and noon. Efficiency and all results from the beam can be wrong by far more than their half-widths.",
 		},
 	];
 }
 
 function coarseReadings(run: TestRun): Caution[] {
-	const step = seenStep(run);
+	const step = observedStep(run);
 	if (step === undefined) return [];
 	return [
 		{
@@ -59,7 +59,7 @@ function coarseReadings(run: TestRun): Caution[] {
 				given: { kind: "difference", value: run.resolution },
 			},
 			message:
-				"All readings of the tank are whole steps of {step}, but its thermometer is taken to show {given}: the half-widths that rest on the thermometer alone are too narrow. Send its step.",
+				"All readings of the tank are multiples of {step}, but the resolution of its thermometer is {given}: half-widths from the resolution alone are too narrow. Send the real resolution.",
 		},
 	];
 }

@@ -1,26 +1,26 @@
 import { ICE_POINT } from "../constants.ts";
 import type { Column, TestRun } from "./run.ts";
 
-/** The columns that are judged. */
+/** The checked columns. */
 type Rows = Pick<TestRun, "time" | "thermometers" | "beam" | "pumpOn">;
 
-/** A row that no plant can have produced, or that leaves out too much. */
+/** A row that is physically impossible, or that follows too long a gap. */
 export interface RowFault {
 	readonly kind: "backwards" | "gap" | "ice" | "boils" | "spike";
-	readonly thermometer: number | undefined; // which, top first; of the times undefined
+	readonly thermometer: number | undefined; // index, top first; undefined for a fault of the times
 	readonly row: number;
-	readonly value: number; // the reading [K], or the time since the row before [s]
-	readonly limit: number; // that it passes, in the same unit
+	readonly value: number; // the reading [K], or the time since the previous row [s]
+	readonly limit: number; // limit that it exceeds, in the same unit
 }
 
-const SHORT = 600; // [s] a span that is no gap however dense the other rows are
+const SHORT = 600; // [s] a span that is never a gap
 const GAP = 5; // over the median span
 const DARK = 5; // [W/m²] a pyrheliometer's zero error; common practice, no source
-const AMISS = 2; // [K] that thermometer and weather put the boil out by; common practice, no source
-const SPIKE = 10; // [K] out of both neighbours on the same side, within ten minutes of each: a loose plug, not water
+const AMISS = 2; // [K] tolerance of the boiling point for thermometer and weather; common practice, no source
+const SPIKE = 10; // [K] difference from both neighbours on the same side, within ten minutes of each: a loose contact, not water
 
-/** Every bad row: time that does not rise, a gap in a run in the sun, ice, steam, and a reading that jumps and comes back.
- *  A gap is more than ten minutes and more than five times the usual span; with the pump off or the sun down it is none.
+/** All faulty rows: times that do not increase, a gap during a run in the sun, ice, steam, and a reading that jumps and returns.
+ *  A gap is more than ten minutes and more than five times the usual span; with the pump off or without sun it is not a gap.
  *  @param boilingPoint  of the tank's water [K] */
 export function rowFaults(run: Rows, boilingPoint: number): readonly RowFault[] {
 	return [

@@ -2,7 +2,7 @@ import type { Tank } from "../tank/tank.ts";
 
 export type Column = ArrayLike<number>;
 
-/** A measured run of a plant, row by row. Nothing was drawn from the tank in it. */
+/** A measured run of a plant in rows, without draws from the tank. */
 export interface TestRun {
 	readonly time: Column; // unix times, strictly increasing [N] [s]
 	readonly thermometers: readonly Column[]; // in equal shares of the tank's water, top first [M][N] [K]
@@ -11,8 +11,8 @@ export interface TestRun {
 	readonly wind: Column | undefined; // [N] [m/s]
 	readonly oilIn: Column | undefined; // entering the receiver [N] [K]
 	readonly oilOut: Column | undefined; // leaving the receiver [N] [K]
-	readonly pumpOn: readonly boolean[] | undefined; // from the row to the next [N]
-	readonly tank: Tank; // filled; its start temperatures are the first row's
+	readonly pumpOn: readonly boolean[] | undefined; // from each row to the next [N]
+	readonly tank: Tank; // filled; its start temperatures are those of the first row
 	readonly aperture: number | undefined; // of the dish, normal to the beam [m²]
 	readonly resolution: number; // smallest step of a thermometer [K]
 }
@@ -24,7 +24,7 @@ export function waterTemperature(run: TestRun, row: number): number {
 	return sum / run.thermometers.length;
 }
 
-/** Standard uncertainty of that mean from the thermometers' resolution alone [K]: each reading lies anywhere within half a step.
+/** Standard uncertainty of that mean from the resolution of the thermometers alone [K]: each reading is uniformly distributed within half a step.
  *  u = r/√12 ÷ √M
  *  Source  JCGM 100:2008 (GUM), 4.3.7 */
 export function readingUncertainty(run: TestRun): number {

@@ -1,10 +1,10 @@
 import type { TestRun } from "./run.ts";
 
 const DARK = 5; // [W/m²] a pyrheliometer's zero error; common practice, no source
-const NIGHT = 1800; // [s] without beam for which a loop is taken to rest; a shorter dark spell is a cloud; common practice, no source
+const NIGHT = 1800; // [s] without beam after which the loop counts as resting; a shorter dark period is a cloud; common practice, no source
 
-/** Whether the dish was heating the tank over each span between rows [N − 1]: as the pump's column says,
- *  else wherever no half hour passed without beam; with neither column, throughout. */
+/** Whether the dish was heating the tank over each span between rows [N − 1]: according to the pump column,
+ *  else wherever there is no half hour without beam; true without either column. */
 export function runningSpans(run: TestRun): boolean[] {
 	const spans = Math.max(0, run.time.length - 1);
 	if (run.pumpOn !== undefined) return run.pumpOn.slice(0, spans);

@@ -5,11 +5,11 @@ import { readingUncertainty, type TestRun, waterTemperature } from "./run.ts";
 
 const HEAT_CAPACITY = 4186; // [J/kgK] of water, ASAE S580
 const STANDARD_BEAM = 700; // [W/m²] ASAE S580
-const SINGLE_FIGURE = 50; // [K] of water over air, ASAE S580
-const LEAST_BEAM = 450; // [W/m²] below which an interval is not counted, ASAE S580 (value from memory)
+const SINGLE_FIGURE = 50; // [K] of water above air, ASAE S580
+const LEAST_BEAM = 450; // [W/m²] least beam of a counted interval, ASAE S580 (value from memory)
 
-/** Power that an interval's rise in temperature comes to, of the water alone: P = M·4186·ΔT/Δt [W].
- *  Source  ASAE S580 (equations seen in a copy of the X580 draft)
+/** Power from the temperature rise of an interval, of the water alone: P = M·4186·ΔT/Δt [W].
+ *  Source  ASAE S580 (equations from a copy of the X580 draft)
  *  Check   7 kg, 8 K in 600 s → 390.7 W   tests/reference/test-run.reference.ts */
 export function intervalPower(waterMass: number, rise: number, length: number): number {
 	return (waterMass * HEAT_CAPACITY * rise) / length;
@@ -21,21 +21,21 @@ export function standardisedPower(power: number, irradiance: number): number {
 	return (power * STANDARD_BEAM) / irradiance;
 }
 
-/** Standardised power against the water's excess over the air, a straight line, or why there is none. */
+/** Standardised power as a linear function of the excess of water above air, or the reason why there is none. */
 export type StandardLine =
 	| { readonly outcome: "undetermined"; readonly reason: "notMeasured" | "tooFewIntervals" | "noSpread" }
 	| {
 			readonly outcome: "determined" | "intervalTooWide";
-			readonly intercept: number; // at no excess [W]
+			readonly intercept: number; // at zero excess [W]
 			readonly slope: number; // [W/K]
 			readonly determination: number; // r², 0–1
 			readonly singleFigure: number; // at an excess of 50 K [W]
-			readonly fromResolution: number; // half-width of its 95 % interval, by the thermometers' resolution alone [W]
-			readonly fromScatter: number; // the same by the scatter of the points about the line [W]
+			readonly fromResolution: number; // half-width of its 95 % interval from the resolution of the thermometers alone [W]
+			readonly fromScatter: number; // the same from the scatter of the points about the line [W]
 			readonly counted: number; // intervals
-			readonly leftOut: number; // intervals of too little beam
-			readonly within: boolean; // whether 50 K lies among the points
-			readonly asInStandard: boolean; // whether lengths and number of intervals, beam, air, water and r² are as S580 asks
+			readonly leftOut: number; // intervals with too little beam
+			readonly within: boolean; // whether 50 K is within the range of the points
+			readonly asInStandard: boolean; // whether lengths and number of intervals, beam, air, water and r² conform to S580
 	  };
 
 interface Point {
@@ -44,13 +44,13 @@ interface Point {
 	readonly power: number; // standardised [W]
 }
 
-const LEAST_POINTS = 5; // for a line with degrees of freedom to spare
+const LEAST_POINTS = 5; // for a line with degrees of freedom
 const LEAST_SPREAD = 1; // [K] between the first and last excess
-const WIDEST = 0.5; // half-width over value; the rule of every factor
+const WIDEST = 0.5; // half-width over value, as for every factor
 
-/** Regression of standardised power on the excess of water over air, and its single figure at 50 K.
+/** Regression of standardised power on the excess of water above air, and its value at 50 K.
  *  @param intervals  of the run, about ten minutes each
- *  Source  ASAE S580; least squares with its interval, Draper & Smith, Applied Regression Analysis, ch. 1 (from memory) */
+ *  Source  ASAE S580; least squares with interval: Draper & Smith, Applied Regression Analysis, ch. 1 (from memory) */
 export function standardLine(run: TestRun, intervals: readonly Interval[]): StandardLine {
 	if (run.beam === undefined || run.ambient === undefined)
 		return { outcome: "undetermined", reason: "notMeasured" };
@@ -104,19 +104,19 @@ function regression(points: readonly Point[]): Line {
 	const sxx = n * mean(({ excess }) => (excess - x) ** 2);
 	const syy = n * mean(({ power }) => (power - y) ** 2);
 	const slope = (n * mean((point) => (point.excess - x) * point.power)) / sxx;
-	const rest = Math.max(0, syy - slope * slope * sxx);
-	const away = SINGLE_FIGURE - x;
+	const residual = Math.max(0, syy - slope * slope * sxx);
+	const distance = SINGLE_FIGURE - x;
 	return {
 		intercept: y - slope * x,
 		slope,
-		determination: syy > 0 ? 1 - rest / syy : 0,
-		singleFigure: y + slope * away,
-		standardError: Math.sqrt((rest / (n - 2)) * (1 / n + (away * away) / sxx)),
-		weights: points.map(({ excess }) => 1 / n + (away * (excess - x)) / sxx),
+		determination: syy > 0 ? 1 - residual / syy : 0,
+		singleFigure: y + slope * distance,
+		standardError: Math.sqrt((residual / (n - 2)) * (1 / n + (distance * distance) / sxx)),
+		weights: points.map(({ excess }) => 1 / n + (distance * (excess - x)) / sxx),
 	};
 }
 
-/** Root of the sum of squares of the single figure's slopes on each row's reading [W/K]; neighbours share a reading. */
+/** Root of the sum of squares of the derivatives of the single figure with respect to each reading [W/K]; neighbours share a reading. */
 function sensitivity(run: TestRun, points: readonly Point[], { weights }: Line): number {
 	const slopes = new Map<number, number>();
 	const add = (row: number, slope: number) => slopes.set(row, (slopes.get(row) ?? 0) + slope);

@@ -2,7 +2,7 @@ import { ICE_POINT } from "../constants.ts";
 import { storeHeatCapacity } from "./heat-content.ts";
 import { type TestRun, waterTemperature } from "./run.ts";
 
-/** Water that grew colder faster than a plant loses heat. */
+/** A fall of the water temperature that is faster than a plant loses heat. */
 export interface SuddenFall {
 	readonly from: number; // row
 	readonly to: number; // row
@@ -10,14 +10,14 @@ export interface SuddenFall {
 }
 
 // All of these are our choice.
-const WINDOW = 600; // [s] a draw at a tap is over
-const LEAST = 1; // [K] beside what the readings err
-const LEAKIEST = 60; // [W/K] that a tank and its idle loop lose together at most
-const READINGS = 6; // standard deviations of a reading that two of them differ by in no run
+const WINDOW = 600; // [s] longest draw at a tap
+const LEAST = 1; // [K] in addition to the error of the readings
+const LEAKIEST = 60; // [W/K] greatest loss of a tank and its idle loop
+const READINGS = 6; // standard deviations of a reading, a difference of two readings that no run reaches by chance
 
-/** Where water must have been drawn, let in or stirred, the steepest first. No two share a row.
- *  @param noise  of a reading, standard deviation [K]; NaN where no fit tells it */
-export function drawnFrom(run: TestRun, noise: number): readonly SuddenFall[] {
+/** Rows between which water must have been drawn, added or stirred, the steepest fall first. No two share a row.
+ *  @param noise  of a reading, standard deviation [K]; NaN without a fit */
+export function suddenFalls(run: TestRun, noise: number): readonly SuddenFall[] {
 	const margin = LEAST + 2 * run.resolution + (Number.isNaN(noise) ? 0 : READINGS * noise);
 	const found: (SuddenFall & { readonly beyond: number })[] = [];
 	for (let from = 0; from < run.time.length - 1; from++) {

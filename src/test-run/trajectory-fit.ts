@@ -2,20 +2,20 @@ import { type LeastSquares, leastSquares } from "../numeric/least-squares.ts";
 import { boundedMaximum } from "../numeric/minimize.ts";
 import { studentQuantile } from "../numeric/student.ts";
 import type { Column } from "./run.ts";
-import { whitened, whitening } from "./whitened.ts";
+import { innovationsOf, whitening } from "./whitening.ts";
 
-/** Values of the factors that drive a trajectory. */
+/** Fitted factors of a trajectory. */
 export interface Fitted {
 	readonly outcome: "fitted";
 	readonly values: Float64Array; // one per regressor [K]
 	readonly covariance: readonly Float64Array[]; // [K][K]
-	readonly freedom: number; // degrees left to tell noise from signal
+	readonly freedom: number; // degrees of freedom
 	readonly noise: number; // standard deviation of a reading, in the trajectory's unit
-	readonly disturbance: number; // by which the trajectory strays from the model in a second, standard deviation
-	readonly evidence: number; // of that straying: restricted log-likelihood that it gains; 0 without
+	readonly disturbance: number; // standard deviation of the drift of the trajectory from the model in a second
+	readonly evidence: number; // for that drift: gain of restricted log-likelihood; 0 without drift
 }
 
-/** What a trajectory says of the factors that drive it, or why it says nothing. */
+/** Factors of a trajectory, or the reason why they are not determined. */
 export type TrajectoryFit = Fitted | { readonly outcome: "tooFewRows" | "collinear" };
 
 /** An estimate with the half-width of its 95 % interval. */
@@ -25,17 +25,17 @@ export interface Estimate {
 }
 
 const LEAST_FREEDOM = 3;
-const WEAKEST = Math.log(1e-6); // of the straying over a row against the reading's variance: less is none
-const STRONGEST = Math.log(1e4); // more leaves nothing but differences from row to row
+const WEAKEST = Math.log(1e-6); // of the variance of the drift over a row relative to that of a reading; less counts as none
+const STRONGEST = Math.log(1e4); // more reduces the fit to differences from row to row
 const CLOSE = 0.1;
 
 /** Factors of a trajectory that is level + Σ valueₖ · regressorₖ + error, by generalised least squares.
- *  The error has two parts: each reading's own noise, and a straying that stays in the trajectory (sun, wind and oil that the
- *  columns miss, and the model's own fault), a random walk. Their ratio is the one of greatest restricted likelihood.
+ *  The error has two parts: independent noise of each reading, and a drift that persists in the trajectory (sun, wind and oil that the
+ *  columns miss, and model errors), a random walk. Their ratio has the greatest restricted likelihood.
  *  @param time        [N] [s]     @param observed  trajectory [N]     @param regressors  [K][N], each in its own unit
- *  @param leastNoise  standard deviation that a reading has at least, from its resolution
- *  Error   of 200 runs with made-up noise 90–99 % hold the true value in the stated 95 %, tests/unit/test-run/trials.test.ts;
- *          where the error strays too, some 90 %: a walk that is small beside the noise is often taken for none
+ *  @param leastNoise  lower bound of the standard deviation of a reading, from its resolution
+ *  Error   of 200 runs with simulated noise 90–99 % include the true value in the stated 95 % interval, tests/unit/test-run/trials.test.ts;
+ *          with drift about 90 %: a drift that is small compared with the noise is often not detected
  *  Source  Patterson & Thompson, Biometrika 58 (1971) 545–554 (restricted likelihood, from memory) */
 export function trajectoryFit(
 	time: Column,
@@ -46,19 +46,19 @@ export function trajectoryFit(
 	const freedom = time.length - 1 - regressors.length;
 	if (freedom < LEAST_FREEDOM) return { outcome: "tooFewRows" };
 	const solve = (ratio: number) => solution(time, observed, regressors, ratio);
-	const still = solve(0);
-	if (!still) return { outcome: "collinear" };
+	const withoutDrift = solve(0);
+	if (!withoutDrift) return { outcome: "collinear" };
 	const spacing = (time[time.length - 1]! - time[0]!) / (time.length - 1);
 	const likelihood = (logRatio: number) =>
 		solve(Math.exp(logRatio) / spacing)?.likelihood ?? Number.NEGATIVE_INFINITY;
 	const logRatio = boundedMaximum(likelihood, WEAKEST, STRONGEST, CLOSE);
-	const evidence = Math.max(0, likelihood(logRatio) - still.likelihood);
+	const evidence = Math.max(0, likelihood(logRatio) - withoutDrift.likelihood);
 	const straying = evidence > 0 ? Math.exp(logRatio) / spacing : 0;
 	const fit = fitAboveNoise(solve, straying, freedom, leastNoise);
 	return fit.outcome === "fitted" ? { ...fit, evidence } : fit;
 }
 
-/** The fit at the ratio found, or at the one that leaves the readings no less noise than their resolution gives them. */
+/** The fit at the given ratio, or at one with which the noise of the readings is not below that of their resolution. */
 function fitAboveNoise(
 	solve: (ratio: number) => Solution | undefined,
 	ratio: number,
@@ -92,15 +92,15 @@ function solution(
 	ratio: number,
 ): Solution | undefined {
 	const weights = whitening(time, ratio);
-	const columns = regressors.map((column) => whitened(column, weights));
-	const fit = leastSquares(columns, whitened(observed, weights));
+	const columns = regressors.map((column) => innovationsOf(column, weights));
+	const fit = leastSquares(columns, innovationsOf(observed, weights));
 	if (!fit) return undefined;
 	const freedom = time.length - 1 - regressors.length;
 	const spread = freedom * Math.log(fit.residualSum + Number.MIN_VALUE);
 	return { ...fit, likelihood: -(spread + weights.logDeterminant + fit.logDeterminant) / 2 };
 }
 
-/** A weighted sum of a fit's values. */
+/** A weighted sum of fitted values. */
 export function combination(fit: Fitted, weights: readonly number[]): Estimate {
 	let value = 0;
 	let variance = 0;
@@ -111,8 +111,8 @@ export function combination(fit: Fitted, weights: readonly number[]): Estimate {
 	return { value, halfWidth: studentQuantile(fit.freedom) * Math.sqrt(Math.max(0, variance)) };
 }
 
-/** Greatest correlation of one factor's error with another's. */
-export function likeness(covariance: readonly Float64Array[], k: number): number {
+/** Greatest correlation of the error of one factor with that of another. */
+export function greatestCorrelation(covariance: readonly Float64Array[], k: number): number {
 	let most = 0;
 	for (let j = 0; j < covariance.length; j++)
 		if (j !== k)

@@ -2,9 +2,9 @@ import type { DayOutcome, DaySeries } from "../plant/outcome.ts";
 import type { Plant, Task } from "../plant/plant.ts";
 import type { Answer, Values } from "./question.ts";
 
-/** What is asked of a day. */
+/** Answers of a day for which ranges are computed. */
 export interface DayAnswers {
-	readonly timeToTarget: number; // [s]; NaN where it is not reached
+	readonly timeToTarget: number; // [s]; NaN where the target is not reached
 	readonly endTemperature: number; // mean of the tank [K]
 	readonly usableVolume: number; // at 40 °C [m³]
 	readonly toWater: number; // [J]
@@ -21,7 +21,7 @@ export function dayAnswers(outcome: DayOutcome, task: Task): DayAnswers {
 	};
 }
 
-/** The answers, each with the margins that keep it smooth.
+/** The answers, each with the margins within which it is smooth.
  *  @param layers  of the tank */
 export function answersOfDay(layers: number): readonly (Answer & { readonly name: DayAnswer })[] {
 	const limits = ["boiling", "limit"];
@@ -33,25 +33,25 @@ export function answersOfDay(layers: number): readonly (Answer & { readonly name
 	];
 }
 
-const USABLE = 313.15; // [K] as usable litres are counted
-const NEAR = 1; // [K] below a limit the controller already counts as at it
-const HAIR = 1e-3; // [K] by which a target counts as reached, or as missed, where the series' rows don't show it
+const USABLE = 313.15; // [K] reference of usable litres
+const NEAR = 1; // [K] below a limit at which the controller may act
+const SMALLEST = 1e-3; // [K] margin of a reached or missed target where the rows of the series do not show it
 
-/** The column in which a target is watched; the outlet has none of its own, and the top is the nearest. */
-const WATCHED = { mean: "tankMean", top: "tankTop", outlet: "tankTop" } as const satisfies Record<
+/** The column of a target's temperature; the outlet has no column, and the top is the closest. */
+const TARGET_COLUMN = { mean: "tankMean", top: "tankTop", outlet: "tankTop" } as const satisfies Record<
 	Task["target"]["at"],
 	keyof DaySeries
 >;
 
 const layer = (i: number) => `layer${i}`;
 
-/** Answers and margins of a day. A margin's two sides may differ in unit: on one the distance that is left [K], on the other how
- *  long or how much [s or J]; it is only ever propagated on one of them. */
+/** Answers and margins of a day. The two sides of a margin can differ in unit: on one side the remaining difference [K], on the other
+ *  a time or an amount [s or J]; it is only propagated on one side. */
 export function dayValues(plant: Plant, task: Task, outcome: DayOutcome): Values {
 	const { highLimit, oilLimit } = plant.loop.control;
 	const { series, boilingPoint } = outcome;
-	const watched = hottest(series[WATCHED[task.target.at]]);
-	const above = watched - task.target.temperature;
+	const highest = hottest(series[TARGET_COLUMN[task.target.at]]);
+	const above = highest - task.target.temperature;
 	const top = hottest(series.tankTop);
 	const before = outcome.reached
 		? hottest(series.tankTop.filter((_, row) => series.time[row]! <= outcome.targetTime))
@@ -59,7 +59,7 @@ export function dayValues(plant: Plant, task: Task, outcome: DayOutcome): Values
 	const oil = outcome.maximumOil - oilLimit;
 	return {
 		...dayAnswers(outcome, task),
-		target: outcome.reached ? Math.max(HAIR, above) : Math.min(-HAIR, above),
+		target: outcome.reached ? Math.max(SMALLEST, above) : Math.min(-SMALLEST, above),
 		timeLeft: outcome.reached ? task.end - outcome.targetTime : -1,
 		limitBefore: Math.max(before - Math.min(boilingPoint, highLimit), oil) + NEAR,
 		boiling: outcome.boils ? outcome.balance.vented : top - boilingPoint,

@@ -8,12 +8,12 @@ import { type MeasuredSky, measuredWeather } from "../sky/measured-weather.ts";
 import type { Site } from "../sky/site.ts";
 import type { Weather } from "../sky/weather.ts";
 
-/** A sky by what it is made from, so that it can be varied. */
+/** Source data of a sky, which can be varied. */
 export type DaySky =
 	| { readonly kind: "clear"; readonly sky: ClearSky }
 	| { readonly kind: "measured"; readonly sky: MeasuredSky };
 
-/** Everything a day's answer follows from. */
+/** All inputs of a day. */
 export interface DayCase {
 	readonly plant: Plant;
 	readonly factors: ModelFactors;
@@ -21,7 +21,7 @@ export interface DayCase {
 	readonly task: Task;
 }
 
-/** Weather that a sky brings at these instants. */
+/** Weather of a sky at given instants. */
 export function weatherUnder(sky: DaySky, site: Site, times: Float64Array): Weather {
 	switch (sky.kind) {
 		case "clear":
@@ -33,7 +33,7 @@ export function weatherUnder(sky: DaySky, site: Site, times: Float64Array): Weat
 	}
 }
 
-/** The day of a case: one march. */
+/** The day of a case: one simulation. */
 export function dayOf({ plant, factors, sky, task }: DayCase): DayOutcome {
 	return factoredDay(plant, factors, weatherUnder(sky, plant.site, marchTimes(task)), task);
 }

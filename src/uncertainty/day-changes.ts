@@ -7,18 +7,18 @@ import type { DayCase } from "./day-case.ts";
 import type { DaySpreads } from "./day-spreads.ts";
 import { betweenLimits, byFactor } from "./spread.ts";
 
-/** A case with one input off by a score of its standard deviation. */
+/** A case with one input changed by a multiple (score) of its standard deviation. */
 export type Change = (stated: DayCase, deviation: number, score: number) => DayCase;
 
 type Limits = readonly [low: number, high: number];
 
 const SHARE: Limits = [0, 1];
-const TURBIDITY: Limits = [1, 12]; // what `clearSky` answers for
-const IRRADIANCE: Limits = [0, 2000]; // [W/m²] what `measuredWeather` takes
-const WIND: Limits = [0, 100]; // [m/s] what `receiverLosses` answers for
-const USABLE = 313.15; // [K] usable litres are counted at it, so mains are colder
+const TURBIDITY: Limits = [1, 12]; // range of `clearSky`
+const IRRADIANCE: Limits = [0, 2000]; // [W/m²] range of `measuredWeather`
+const WIND: Limits = [0, 100]; // [m/s] range of `receiverLosses`
+const USABLE = 313.15; // [K] reference of usable litres; mains are colder
 
-/** What a departure of each input makes of a case. */
+/** Effect of a change of each input on a case. */
 export const CHANGES: Readonly<Record<keyof DaySpreads, Change>> = {
 	turbidity: (of, deviation, score) =>
 		withSky(of, {
@@ -117,7 +117,7 @@ function withDish(
 	return { ...of, plant: { ...of.plant, dish: { ...of.plant.dish, ...change } } };
 }
 
-/** What becomes of either kind of sky. */
+/** Change of either kind of sky. */
 interface SkyChange {
 	readonly clear: (sky: ClearSky) => ClearSky;
 	readonly measured: (sky: MeasuredSky) => MeasuredSky;

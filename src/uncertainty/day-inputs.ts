@@ -25,7 +25,7 @@ const EVERYWHERE = [
 ] as const;
 const OPTICAL: readonly (keyof DaySpreads)[] = [...MIRROR, "opticalEfficiency"];
 
-/** What the day follows in a straight line rather than its logarithm: heat is lost in proportion to it. */
+/** Inputs to which the day responds linearly rather than logarithmically: heat losses are proportional to them. */
 const LOSSES: Readonly<Partial<Record<keyof DaySpreads, (of: DayCase) => number>>> = {
 	receiverConvection: ({ factors }) => factors.receiverConvection,
 	laggingLoss: ({ factors }) => factors.laggingLoss,
@@ -33,8 +33,8 @@ const LOSSES: Readonly<Partial<Record<keyof DaySpreads, (of: DayCase) => number>
 	lossCoefficient: ({ plant: { receiver } }) => (hasTube(receiver) ? 0 : receiver.lossCoefficient),
 };
 
-/** The inputs of a case that have a spread. What only moves how much light is absorbed acts through that alone, so that one march
- *  tells for all of it: with both a sky and ten inputs at most eleven marches are needed beside the two that tell the bend. */
+/** The inputs of a case that have a spread. Inputs that only change the absorbed light act through that quantity, so that one simulation
+ *  covers all of them: a sky and ten inputs need at most eleven simulations in addition to the two for second-order effects. */
 export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonly DayInput[] {
 	const names: readonly (keyof DaySpreads)[] = [
 		beamInput(sky.kind),
@@ -50,7 +50,7 @@ export function dayInputs({ plant, sky }: DayCase, spreads: DaySpreads): readonl
 		}));
 }
 
-/** What is not known of the beam. */
+/** The uncertain input of the beam. */
 export function beamInput(sky: DaySky["kind"]): "turbidity" | "measuredBeam" {
 	switch (sky) {
 		case "clear":
@@ -62,7 +62,7 @@ export function beamInput(sky: DaySky["kind"]): "turbidity" | "measuredBeam" {
 	}
 }
 
-/** Logarithm of the share of the beam that the absorber takes up: what mirror, spill and surface do to it adds up. */
+/** Logarithm of the share of the beam that is absorbed, in which the effects of mirror, spillage and surface are additive. */
 function absorbedLight({ plant: { dish, receiver, site }, task }: DayCase): number {
 	if (!hasTube(receiver)) return Math.log(receiver.opticalEfficiency);
 	const sun = declination((task.start + task.end) / 2);

@@ -4,18 +4,18 @@ import { type DayCase, dayOf } from "./day-case.ts";
 import { dayInputs } from "./day-inputs.ts";
 import type { DaySpreads } from "./day-spreads.ts";
 import type { Values } from "./question.ts";
-import { type RangeReport, reportOf, type Study, studied } from "./range.ts";
+import { type RangeReport, reportOf, type Study, studyOf } from "./range.ts";
 
-/** Between what a day's answers lie. */
+/** Ranges of a day's answers. */
 export interface RangedDay {
 	readonly range: RangeReport;
-	readonly study: Study<DayCase>; // what the range was found from
+	readonly study: Study<DayCase>; // data of the range
 }
 
-/** The ranges of a day's answers by what is not known exactly; `answerRanges` says what it costs.
- *  @param outcome  of the day as stated */
+/** The ranges of a day's answers from its uncertain inputs; cost: see `answerRanges`.
+ *  @param outcome  of the day as requested */
 export function rangedDay(stated: DayCase, outcome: DayOutcome, spreads: DaySpreads): RangedDay {
-	const study = studied<DayCase>({
+	const study = studyOf<DayCase>({
 		stated,
 		central: dayValues(stated.plant, stated.task, outcome),
 		inputs: dayInputs(stated, spreads),
@@ -25,7 +25,7 @@ export function rangedDay(stated: DayCase, outcome: DayOutcome, spreads: DaySpre
 	return { range: reportOf(study), study };
 }
 
-/** Answers and margins of a case: one march. */
+/** Answers and margins of a case: one simulation. */
 export function valuesOfCase(of: DayCase): Values {
 	return dayValues(of.plant, of.task, dayOf(of));
 }

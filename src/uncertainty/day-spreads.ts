@@ -1,4 +1,4 @@
-/** Standard deviation of everything about a day that is not known exactly; 0 for what is. Relative ones are of the logarithm. */
+/** Standard deviations of the uncertain inputs of a day; 0 for an exactly known input. Relative ones are those of the logarithm. */
 export interface DaySpreads {
 	readonly turbidity: number; // Linke, of a clear sky [-]
 	readonly measuredBeam: number; // of measured irradiance, relative [-]
@@ -15,5 +15,5 @@ export interface DaySpreads {
 	readonly pumpFlow: number; // relative [-]
 	readonly ambient: number; // of the air, all day [K]
 	readonly wind: number; // relative [-]
-	readonly coldWater: number; // of the mains, and of the tank filled from it [K]
+	readonly coldWater: number; // of the mains, and of the water in the tank at the start [K]
 }

@@ -8,19 +8,19 @@ import { type Arrangement, steadyFlow, vesselBetween } from "../instant/task.ts"
 import type { Receiver } from "../receiver/receiver.ts";
 import type { Values } from "./question.ts";
 
-/** What the beam of one sun rests on: stated outright, or found under a sky of so much haze, or read from an instrument. */
+/** Source of the beam of one sun: stated, computed for a clear sky of given turbidity, or measured. */
 export type BeamSource =
 	| { readonly kind: "stated" }
 	| { readonly kind: "clear"; readonly turbidity: number; readonly elevation: number }
 	| { readonly kind: "measured" };
 
-/** Everything that what an instant heater gives under one sun follows from. */
+/** All inputs of an instant heater under one sun. */
 export interface InstantCase {
 	readonly dish: Dish;
 	readonly receiver: Receiver;
 	readonly latitude: number; // [rad]
 	readonly declination: number; // [rad]
-	readonly convection: number; // of the receiver, over what its correlations say [-]
+	readonly convection: number; // of the receiver relative to its correlations [-]
 	readonly arrangement: Arrangement;
 	readonly duty: Duty;
 	readonly wantedFlow: number | undefined; // [kg/s]
@@ -33,9 +33,9 @@ export function caseHeater({ dish, receiver, latitude, declination, convection }
 	return { ...heaterOf(dish, receiver, latitude, declination), convection };
 }
 
-/** The answers under one sun: flow [kg/s] and power [W], 0 where none flows, and the aperture that the wanted flow takes [m²], NaN
- *  where no dish up to the bound gives it. Margins: flow, oil below its limit, aperture below the bound; NaN beyond, where how far
- *  is not known and only a sample helps. */
+/** The answers under one sun: flow [kg/s] and power [W], 0 without flow, and the aperture that the wanted flow needs [m²], NaN
+ *  where no dish up to the bound is sufficient. Margins: flow, oil below its limit, aperture below the bound; NaN beyond, where the
+ *  distance is unknown and a sample is needed. */
 export function instantValues(of: InstantCase): Values {
 	const { arrangement, duty, conditions, wantedFlow } = of;
 	const heater = caseHeater(of);

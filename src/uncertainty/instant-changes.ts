@@ -6,9 +6,9 @@ import type { DaySpreads } from "./day-spreads.ts";
 import type { InstantCase } from "./instant-case.ts";
 import { betweenLimits, byFactor } from "./spread.ts";
 
-/** Standard deviations of what an instant heater rests on, as for a day. */
+/** Standard deviations of the uncertain inputs of an instant heater, as for a day. */
 export type InstantSpreads = Omit<DaySpreads, "coilFilm"> & {
-	readonly coilTransfer: number; // of the coil in hot oil, both films, relative [-]
+	readonly coilTransfer: number; // heat transfer of the coil in hot oil, both films, relative [-]
 };
 
 type Change = (stated: InstantCase, deviation: number, score: number) => InstantCase;
@@ -19,7 +19,7 @@ const TURBIDITY: Limits = [1, 12];
 const IRRADIANCE: Limits = [0, 2000]; // [W/m²]
 const WIND: Limits = [0, 100]; // [m/s]
 
-/** What a departure of each input makes of a case. */
+/** Effect of a change of each input on a case. */
 export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 	turbidity: (of, deviation, score) => {
 		const { beam, conditions } = of;
@@ -27,7 +27,7 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 			case "clear": {
 				if (conditions.beam === 0) return of;
 				const off = betweenLimits(beam.turbidity, TURBIDITY, deviation, score);
-				return lit(
+				return withBeam(
 					of,
 					(conditions.beam * beamUnder(of, beam.elevation, off)) /
 						beamUnder(of, beam.elevation, beam.turbidity),
@@ -41,13 +41,13 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 		}
 	},
 	measuredBeam: (of, deviation, score) =>
-		lit(of, betweenLimits(of.conditions.beam, IRRADIANCE, deviation * of.conditions.beam, score)),
+		withBeam(of, betweenLimits(of.conditions.beam, IRRADIANCE, deviation * of.conditions.beam, score)),
 	reflectance: (of, deviation, score) =>
-		mirrored(of, "reflectance", betweenLimits(of.dish.reflectance, SHARE, deviation, score)),
+		withDish(of, "reflectance", betweenLimits(of.dish.reflectance, SHARE, deviation, score)),
 	cleanliness: (of, deviation, score) =>
-		mirrored(of, "cleanliness", betweenLimits(of.dish.cleanliness, SHARE, deviation, score)),
+		withDish(of, "cleanliness", betweenLimits(of.dish.cleanliness, SHARE, deviation, score)),
 	slopeError: (of, deviation, score) =>
-		mirrored(of, "slopeError", byFactor(of.dish.slopeError, deviation, score)),
+		withDish(of, "slopeError", byFactor(of.dish.slopeError, deviation, score)),
 	absorptance: (of, deviation, score) => {
 		const { receiver } = of;
 		if (!hasTube(receiver)) return of;
@@ -78,7 +78,7 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 		const { arrangement } = of;
 		switch (arrangement.kind) {
 			case "direct": {
-				const length = byFactor(arrangement.outlet.length, deviation, score); // what it loses goes with its length
+				const length = byFactor(arrangement.outlet.length, deviation, score); // its loss is proportional to its length
 				return { ...of, arrangement: { ...arrangement, outlet: { ...arrangement.outlet, length } } };
 			}
 			case "vessel":
@@ -90,7 +90,7 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 	coilTransfer: (of, deviation, score) =>
 		withVessel(of, (vessel) => ({
 			...vessel,
-			coil: { ...vessel.coil, length: byFactor(vessel.coil.length, deviation, score) }, // what it passes goes with its length
+			coil: { ...vessel.coil, length: byFactor(vessel.coil.length, deviation, score) }, // its heat transfer is proportional to its length
 		})),
 	tankLoss: (of, deviation, score) =>
 		withVessel(of, (vessel) => ({
@@ -113,17 +113,17 @@ export const INSTANT_CHANGES: Readonly<Record<keyof InstantSpreads, Change>> = {
 	},
 };
 
-/** Beam of a clear sky at the case's sun, over what reaches the top of the air [-]. */
+/** Beam of a clear sky at the sun of the case, relative to the extraterrestrial [-]. */
 function beamUnder({ conditions }: InstantCase, elevation: number, turbidity: number): number {
 	const airMass = absoluteAirMass(conditions.altitude, conditions.pressure);
 	return clearSky(turbidity, elevation, conditions.altitude, airMass, 1).beam;
 }
 
-function lit(of: InstantCase, beam: number): InstantCase {
+function withBeam(of: InstantCase, beam: number): InstantCase {
 	return { ...of, conditions: { ...of.conditions, beam } };
 }
 
-function mirrored(
+function withDish(
 	of: InstantCase,
 	name: "reflectance" | "cleanliness" | "slopeError",
 	value: number,

@@ -14,7 +14,7 @@ export interface InstantInput extends UncertainInput<InstantCase> {
 const MIRROR = ["reflectance", "cleanliness", "slopeError", "absorptance"] as const;
 const OPTICAL: readonly (keyof InstantSpreads)[] = [...MIRROR, "opticalEfficiency"];
 
-/** The inputs of a case that have a spread; a beam that was stated has none. */
+/** The inputs of a case that have a spread; a stated beam has none. */
 export function instantInputs(of: InstantCase, spreads: InstantSpreads): readonly InstantInput[] {
 	const names: readonly (keyof InstantSpreads)[] = [
 		...beamInputs(of),
@@ -58,7 +58,7 @@ function beamInputs({ beam }: InstantCase): readonly ("turbidity" | "measuredBea
 	}
 }
 
-/** Logarithm of the share of the beam that the absorber takes up. */
+/** Logarithm of the share of the beam that is absorbed. */
 function absorbedShare({ dish, receiver, latitude, declination }: InstantCase): number {
 	if (!hasTube(receiver)) return Math.log(receiver.opticalEfficiency);
 	const { shares } = dishOptics(dish, receiver.apertureDiameter, latitude, declination);

@@ -4,8 +4,8 @@ import { instantInputs } from "./instant-inputs.ts";
 import type { Answer } from "./question.ts";
 import { answerRanges, type RangeReport } from "./range.ts";
 
-/** Between what flow and power of an instant heater lie under one sun, and the aperture of a wanted flow.
- *  Cost  at most 40 steady states and as many searches for an aperture: less than the hours of one day */
+/** Ranges of flow and power of an instant heater under one sun, and of the aperture for a wanted flow.
+ *  Cost  at most 40 steady states and as many searches for an aperture: less than the rows of one day */
 export function rangedInstant(stated: InstantCase, spreads: InstantSpreads): RangeReport {
 	const steady = ["flowing", "belowLimit"];
 	const needed: readonly Answer[] =

@@ -15,7 +15,7 @@ const SAMPLE: Method = {
 	outsideRange: false,
 };
 
-/** How ranges were found. */
+/** Methods behind the ranges. */
 export function rangeMethods({ ranges }: Pick<RangeReport, "ranges">): readonly Method[] {
 	const used = (method: RangeReport["ranges"][number]["method"]) =>
 		ranges.some((range) => range.method === method);

@@ -1,26 +1,26 @@
-import type { Bend } from "../numeric/moments.ts";
+import type { Effect } from "../numeric/moments.ts";
 import type { Question, UncertainInput, Values } from "./question.ts";
 
-/** How the values of a case answer to each of its inputs alone. */
+/** Response of the values of a case to each input alone. */
 export interface Response {
 	readonly central: Values;
-	readonly bends: readonly (readonly Bend[])[]; // [input][name of a value], in the order of `names`
+	readonly effects: readonly (readonly Effect[])[]; // [input][name of a value], in the order of `names`
 	readonly names: readonly string[];
-	readonly marched: readonly Values[]; // all that was worked out, the central case first
-	readonly bent: readonly string[]; // channels tried down as well, each by the name of its first input
+	readonly computed: readonly Values[]; // all computed values, the central case first
+	readonly downChannels: readonly string[]; // channels also evaluated one standard deviation down, by the name of their first input
 }
 
-/** Which channels are tried down as well: the strongest, as long as so many cases last, or these. */
+/** Channels to evaluate also one standard deviation down: the strongest ones up to a number of cases, or given ones. */
 export type Down = { readonly most: number } | { readonly channels: readonly string[] };
 
-/** Inputs that reach the values through one quantity, and what was found of it. */
+/** Inputs that act on the values through one quantity. */
 interface Channel<Case> {
 	readonly members: readonly { readonly index: number; readonly shift: (score: number) => number }[];
 	readonly strongest: UncertainInput<Case>;
-	readonly shift: (score: number) => number; // of the quantity by the strongest of them
+	readonly shift: (score: number) => number; // of the quantity by the strongest input
 }
 
-/** Works out the values one channel at a time: each once a standard deviation up, and some once down as well, which gives their bend. */
+/** Evaluates one channel at a time: each a standard deviation up, and some also down, for second-order effects. */
 export function response<Case>(question: Question<Case>, down: Down): Response {
 	const { stated, central, values } = question;
 	const names = Object.keys(central);
@@ -32,18 +32,20 @@ export function response<Case>(question: Question<Case>, down: Down): Response {
 			? channels.flatMap((_, c) => (down.channels.includes(named[c]!) ? [c] : []))
 			: strongestFirst(question, central, ups).slice(0, Math.max(0, down.most - 1 - channels.length));
 	const downs = new Map(chosen.map((c) => [c, values(channels[c]!.strongest.at(stated, -1))] as const));
-	const bends: (readonly Bend[])[] = question.inputs.map(() => names.map(() => ({ first: 0, second: 0 })));
+	const effects: (readonly Effect[])[] = question.inputs.map(() =>
+		names.map(() => ({ first: 0, second: 0 })),
+	);
 	channels.forEach((channel, c) => {
 		for (const { index, shift } of channel.members)
-			bends[index] = names.map((name) =>
-				bendOf(channel.shift, shift, central[name]!, ups[c]![name]!, downs.get(c)?.[name]),
+			effects[index] = names.map((name) =>
+				effectOf(channel.shift, shift, central[name]!, ups[c]![name]!, downs.get(c)?.[name]),
 			);
 	});
-	const marched = [central, ...ups, ...downs.values()];
-	return { central, bends, names, marched, bent: chosen.map((c) => named[c]!) };
+	const computed = [central, ...ups, ...downs.values()];
+	return { central, effects, names, computed, downChannels: chosen.map((c) => named[c]!) };
 }
 
-/** Inputs gathered by the quantity they act through; one that moves nothing is left out. */
+/** Inputs grouped by the quantity through which they act; a group without effect is omitted. */
 function channelsOf<Case>({ stated, inputs }: Question<Case>): readonly Channel<Case>[] {
 	const groups = new Map<unknown, number[]>();
 	inputs.forEach((input, index) => {
@@ -59,14 +61,14 @@ function channelsOf<Case>({ stated, inputs }: Question<Case>): readonly Channel<
 	});
 }
 
-/** How far a score moves the quantity an input acts through; the score itself where it acts alone. */
+/** Change of the quantity through which an input acts, as a function of the score; the score itself where it acts alone. */
 function shiftBy<Case>(stated: Case, { at, through }: UncertainInput<Case>): (score: number) => number {
 	if (through === undefined) return (score) => score;
 	const from = through(stated);
 	return (score) => through(at(stated, score)) - from;
 }
 
-/** Channels by the greatest share of any answer's variance that they hold. */
+/** Channels ordered by their greatest share in the variance of any answer. */
 function strongestFirst<Case>(
 	{ answers }: Question<Case>,
 	central: Values,
@@ -82,18 +84,18 @@ function strongestFirst<Case>(
 	return ups.map((_, c) => c).sort((a, b) => strength[b]! - strength[a]!);
 }
 
-/** What a member's score does to a value, from what the channel's strongest input did to it by one score up and perhaps one down. */
-function bendOf(
+/** Effect of a member's score on a value, from the effect of the channel's strongest input one score up and, if known, one down. */
+function effectOf(
 	strongest: (score: number) => number,
 	member: (score: number) => number,
 	central: number,
 	up: number,
 	down: number | undefined,
-): Bend {
+): Effect {
 	const x = strongest(1);
 	const y = strongest(-1);
 	const rise = (up - central) / x;
-	const curve = down === undefined ? 0 : ((down - central) / y - rise) / (y - x); // the line through both, divided differences
+	const curve = down === undefined ? 0 : ((down - central) / y - rise) / (y - x); // divided differences
 	const change = (shift: number): number => shift * (rise + curve * (shift - x));
 	const above = change(member(1));
 	const below = change(member(-1));

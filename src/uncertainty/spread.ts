@@ -1,14 +1,14 @@
-const MOST_LOGIT = 0.7; // [-] a value this uncertain fills a third of the room between its limits; wider, and the mean would leave the value given
+const MOST_LOGIT = 0.7; // [-] such a value covers a third of the interval between its limits; with a wider spread the mean would differ from the given value
 
-/** A value that errs by a factor: value·e^(deviation·score); its median is the value given.
- *  @param deviation  standard deviation of the logarithm [-], for small ones the relative standard deviation */
+/** A log-normal value: value·e^(deviation·score); its median is the given value.
+ *  @param deviation  standard deviation of the logarithm [-], for small values the relative standard deviation */
 export function byFactor(value: number, deviation: number, score: number): number {
 	return value * Math.exp(deviation * score);
 }
 
-/** A value that errs between limits it cannot pass: logit-normal, its median the value given and its slope there the deviation.
- *  At a limit, or beyond it, there is nothing to err by.
- *  @param deviation  standard deviation [of the value], far from the limits */
+/** A logit-normal value between two limits: its median is the given value and its slope there the deviation.
+ *  A value at a limit or beyond has no spread.
+ *  @param deviation  standard deviation [of the value], valid far from the limits */
 export function betweenLimits(
 	value: number,
 	[low, high]: readonly [low: number, high: number],

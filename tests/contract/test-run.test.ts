@@ -181,7 +181,7 @@ describe("200", () => {
 		expect(told?.severity).toBe("info");
 		expect(told!.parameters.straysK).toBeGreaterThan(0.5);
 		expect(told!.parameters.straysK).toBeLessThan(5);
-		expect(told!.message).toMatch(/by some [\d.]+ K over the run/);
+		expect(told!.message).toMatch(/by about [\d.]+ K over the run/);
 	});
 
 	it("gives the same answer twice", async () => {

@@ -250,7 +250,7 @@ describe.each(HAZARDS)("%s", (code, severity, present) => {
 	});
 
 	it("defers to codes, law or those licensed to do it", () => {
-		expect(caution.message).toMatch(/local|licensed|qualified|the law asks/);
+		expect(caution.message).toMatch(/local|licensed|qualified|the law requires/);
 	});
 });
 

@@ -67,7 +67,7 @@ describe.each(HAZARDS)("%s of an instant heater", (code, severity, present) => {
 	it("arises with its severity, in words that defer to those who may judge it", () => {
 		const caution = found(present).find((one) => one.code === code)!;
 		expect(caution).toMatchObject({ code, severity });
-		expect(caution.message).toMatch(/local|licensed|qualified|the law asks/);
+		expect(caution.message).toMatch(/local|licensed|qualified|the law requires/);
 		expect(wireCaution(caution).message).not.toMatch(/[{}]|NaN|undefined/);
 	});
 });

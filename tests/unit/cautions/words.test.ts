@@ -55,7 +55,7 @@ describe("the words of every caution", () => {
 	});
 
 	it.each(messages)("of %s defer to local codes or those licensed: %s", (_name, message) => {
-		expect(message).toMatch(/local|licensed|qualified|the law asks/);
+		expect(message).toMatch(/local|licensed|qualified|the law requires/);
 		expect(message).toMatch(/\.$/);
 	});
 });

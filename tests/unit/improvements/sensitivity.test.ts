@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { improved } from "../../../src/improvements/improvements.ts";
+import { improvedCase } from "../../../src/improvements/improvements.ts";
 import { daySensitivity, type Improvement } from "../../../src/improvements/sensitivity.ts";
 import { IMPROVEMENTS, type ImprovementId, type Steps } from "../../../src/improvements/steps.ts";
 import type { DayCase } from "../../../src/uncertainty/day-case.ts";
@@ -92,7 +92,7 @@ describe("sums", () => {
 		const { gains } = found(plain, small);
 		const base = dayOf(plain);
 		const together = ids.reduce<DayCase>((of, id) => {
-			const changed = improved(of, id, small, base);
+			const changed = improvedCase(of, id, small, base);
 			if (typeof changed === "string") throw new Error(`${id}: ${changed}`);
 			return changed;
 		}, plain);

@@ -208,9 +208,9 @@ describe("feasibility behind a pipe", () => {
 
 	it("rests on the pipe's correlations only where there is one", () => {
 		const names = (outlet: Pipe) => asked(outlet).methods.map(({ name }) => name);
-		expect(names(outletPipe(3, 0.025)).filter((name) => /to the tap|Pipe lagging/.test(name))).toHaveLength(
-			3,
-		);
-		expect(names(noPipe).filter((name) => /to the tap|Pipe lagging/.test(name))).toHaveLength(0);
+		expect(
+			names(outletPipe(3, 0.025)).filter((name) => /to the tap|Pipe insulation/.test(name)),
+		).toHaveLength(3);
+		expect(names(noPipe).filter((name) => /to the tap|Pipe insulation/.test(name))).toHaveLength(0);
 	});
 });

@@ -5,7 +5,7 @@ import { vesselModel } from "../../../src/instant/oil-vessel.ts";
 import { flowOf } from "../../../src/instant/steady.ts";
 import { steadyFlow } from "../../../src/instant/task.ts";
 import { chargedDraw, vesselCharge } from "../../../src/instant/vessel-charge.ts";
-import { collected, vesselFlow } from "../../../src/instant/vessel-flow.ts";
+import { collectedHeat, vesselFlow } from "../../../src/instant/vessel-flow.ts";
 import { convergedShellLoss } from "../../../src/tank/shell.ts";
 import { measuredDish } from "../plant/plants.ts";
 import { atFocus, duty, heater, heaterWith, receivers, sun, vessel } from "./heaters.ts";
@@ -79,7 +79,7 @@ describe("steady flow", () => {
 			for (const beam of [250, 600, 1000]) {
 				const steady = vesselFlow(own, model, duty, sun(beam));
 				if (steady.kind !== "flows" || !steady.oil) throw new Error("nothing flows");
-				const into = collected(own, model, steady.oil.temperature, sun(beam)).power;
+				const into = collectedHeat(own, model, steady.oil.temperature, sun(beam)).power;
 				const out = model.loss(steady.oil.temperature) + steady.power;
 				expect(Math.abs(into - out)).toBeLessThan(2e-4 * into);
 				expect(Math.abs(steady.massFlow * rise - steady.power)).toBeLessThan(1e-6 * steady.power);
@@ -115,7 +115,7 @@ describe("charging", () => {
 		// C dT/dt = P − U (T − Ta) with U of dish (on the oil's outlet) and shell: t = C/U' ln[(T∞ − T0)/(T∞ − T1)]
 		const { warmUp, levelsOff, toLimit } = vesselCharge(own, line, 293.15, sun(800));
 		const absorbed = own.absorbingArea * 800;
-		const rate = (oil: number) => collected(own, line, oil, sun(800)).power - line.loss(oil);
+		const rate = (oil: number) => collectedHeat(own, line, oil, sun(800)).power - line.loss(oil);
 		const slope = (rate(293.15) - rate(433.15)) / 140;
 		const end = 293.15 + rate(293.15) / slope;
 		expect(rate(293.15)).toBeLessThan(absorbed);
@@ -130,7 +130,7 @@ describe("charging", () => {
 		expect(reachesCharge).toBe(false);
 		expect(charge).toBeCloseTo(levelsOff! - 5, 6);
 		expect(toLimit).toBeUndefined();
-		const rate = collected(own, line, levelsOff!, sun(200)).power - line.loss(levelsOff!);
+		const rate = collectedHeat(own, line, levelsOff!, sun(200)).power - line.loss(levelsOff!);
 		expect(Math.abs(rate)).toBeLessThan(0.1);
 	});
 
@@ -159,7 +159,7 @@ describe("a draw from charge", () => {
 		if (draw.kind !== "lasts") throw new Error(draw.kind);
 		const empty = oilTemperatureFor(vessel, (4 / 60) * rise, duty, vessel.charge)!;
 		const held = model.heatCapacity((empty + vessel.charge) / 2) * (vessel.charge - empty);
-		const sunshine = collected(heater, model, empty, sun(900)).power * draw.duration;
+		const sunshine = collectedHeat(heater, model, empty, sun(900)).power * draw.duration;
 		expect((4 / 60) * rise * draw.duration).toBeGreaterThan(held);
 		expect((4 / 60) * rise * draw.duration).toBeLessThan(1.1 * held + sunshine);
 	});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Bend, logarithmic, quantile, spreadOf } from "../../../src/numeric/moments.ts";
+import { type Effect, logarithmicEffects, quantile, spreadOf } from "../../../src/numeric/moments.ts";
 
 const bends = (count: number, first: number, second: number) =>
 	Array.from({ length: count }, () => ({ first, second }));
@@ -9,7 +9,7 @@ it("adds straight effects in squares", () => {
 		{ first: 3, second: 0 },
 		{ first: -4, second: 0 },
 	]);
-	expect(spread).toEqual({ mean: 10, deviation: 5, skewness: 0, excess: 0, bent: 0 });
+	expect(spread).toEqual({ mean: 10, deviation: 5, skewness: 0, excess: 0, nonlinear: 0 });
 	expect(quantile(spread, 0.95)).toBeCloseTo(10 + 5 * 1.6449, 2);
 });
 
@@ -19,7 +19,7 @@ it("has the moments of chi-square for a sum of squares", () => {
 	expect(spread.deviation ** 2).toBeCloseTo(20, 12);
 	expect(spread.skewness).toBeCloseTo(Math.sqrt(0.8), 12);
 	expect(spread.excess).toBeCloseTo(1.2, 12);
-	expect(spread.bent).toBe(1);
+	expect(spread.nonlinear).toBe(1);
 });
 
 it.each([
@@ -38,13 +38,13 @@ it("is a point where nothing has an effect", () => {
 });
 
 describe("effects that multiply", () => {
-	const factor = (deviation: number): Bend => ({
+	const factor = (deviation: number): Effect => ({
 		first: 8 * Math.sinh(deviation), // of 8·e^(deviation·z), met at a score up and a score down
 		second: 8 * (Math.cosh(deviation) - 1),
 	});
 
 	it("add up in the logarithm: a product of lognormals is one itself", () => {
-		const logs = logarithmic(8, [factor(0.2), factor(-0.1)])!;
+		const logs = logarithmicEffects(8, [factor(0.2), factor(-0.1)])!;
 		const [wide, narrow] = logs;
 		expect(wide!.first).toBeCloseTo(0.2, 12);
 		expect(narrow!.first).toBeCloseTo(-0.1, 12);
@@ -56,13 +56,13 @@ describe("effects that multiply", () => {
 	});
 
 	it("may be of a loss as well as of a gain", () => {
-		const logs = logarithmic(-8, [{ first: -8 * Math.sinh(0.2), second: -8 * (Math.cosh(0.2) - 1) }])!;
+		const logs = logarithmicEffects(-8, [{ first: -8 * Math.sinh(0.2), second: -8 * (Math.cosh(0.2) - 1) }])!;
 		expect(logs[0]!.first).toBeCloseTo(0.2, 12);
 	});
 
 	it("are not taken for such where one alone brings the answer near zero, or is nothing at all", () => {
-		expect(logarithmic(1, [{ first: 0.5, second: 0 }])).toBeUndefined();
-		expect(logarithmic(0, [{ first: 0, second: 0 }])).toBeUndefined();
-		expect(logarithmic(Number.NaN, [{ first: 0.1, second: 0 }])).toBeUndefined();
+		expect(logarithmicEffects(1, [{ first: 0.5, second: 0 }])).toBeUndefined();
+		expect(logarithmicEffects(0, [{ first: 0, second: 0 }])).toBeUndefined();
+		expect(logarithmicEffects(Number.NaN, [{ first: 0.1, second: 0 }])).toBeUndefined();
 	});
 });

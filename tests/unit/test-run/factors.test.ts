@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Factor } from "../../../src/test-run/factor.ts";
-import { judged } from "../../../src/test-run/factor.ts";
+import { factorOf } from "../../../src/test-run/factor.ts";
 import { runFactors } from "../../../src/test-run/factors.ts";
 import { storeHeatCapacity } from "../../../src/test-run/heat-content.ts";
 import type { TestRun } from "../../../src/test-run/run.ts";
@@ -91,14 +91,16 @@ describe("what a run cannot tell", () => {
 describe("the rule", () => {
 	const possible = [0, 1] as const;
 	it("is a half-width of half the value", () => {
-		expect(judged({ value: 0.5, halfWidth: 0.25 }, possible, 0, []).outcome).toBe("determined");
-		expect(judged({ value: 0.5, halfWidth: 0.251 }, possible, 0, [])).toMatchObject({
+		expect(factorOf({ value: 0.5, halfWidth: 0.25 }, possible, 0, []).outcome).toBe("determined");
+		expect(factorOf({ value: 0.5, halfWidth: 0.251 }, possible, 0, [])).toMatchObject({
 			outcome: "undetermined",
 			reason: "intervalTooWide",
 		});
-		expect(judged({ value: 0.5, halfWidth: 0.3 }, possible, 0.99, [])).toMatchObject({ reason: "collinear" });
-		expect(judged({ value: 1.5, halfWidth: 0.1 }, possible, 0, [])).toMatchObject({ reason: "unphysical" });
-		expect(judged({ value: Number.NaN, halfWidth: 1 }, possible, 0, []).outcome).toBe("undetermined");
+		expect(factorOf({ value: 0.5, halfWidth: 0.3 }, possible, 0.99, [])).toMatchObject({
+			reason: "collinear",
+		});
+		expect(factorOf({ value: 1.5, halfWidth: 0.1 }, possible, 0, [])).toMatchObject({ reason: "unphysical" });
+		expect(factorOf({ value: Number.NaN, halfWidth: 1 }, possible, 0, []).outcome).toBe("undetermined");
 	});
 });
 

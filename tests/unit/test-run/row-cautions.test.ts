@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { rowCautions } from "../../../src/test-run/row-cautions.ts";
 import type { TestRun } from "../../../src/test-run/run.ts";
-import { drawnFrom } from "../../../src/test-run/sudden-falls.ts";
+import { suddenFalls } from "../../../src/test-run/sudden-falls.ts";
 import { noisy, runOf, sunsetDay, threeHours, trajectory } from "./runs.ts";
 
 const truth = { optical: 0.62, loss: 8, tankLoss: 1.5 };
@@ -20,7 +20,7 @@ describe("water that was drawn", () => {
 		[8, 8],
 	])("over %f min by %f K is named by its rows", (minutes, fall) => {
 		const run = runOf(threeHours, noisy(drawn(exact, 100, minutes, fall), 0.1, 1));
-		const [found, ...more] = drawnFrom(run, 0.04);
+		const [found, ...more] = suddenFalls(run, 0.04);
 		expect(more).toEqual([]);
 		expect(found!.from).toBeGreaterThanOrEqual(99);
 		expect(found!.from).toBeLessThanOrEqual(101);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { leastSquares } from "../../../src/numeric/least-squares.ts";
 import { normalStream } from "../../../src/numeric/random.ts";
-import { combination, likeness, trajectoryFit } from "../../../src/test-run/trajectory-fit.ts";
-import { whitened, whitening } from "../../../src/test-run/whitened.ts";
+import { combination, greatestCorrelation, trajectoryFit } from "../../../src/test-run/trajectory-fit.ts";
+import { innovationsOf, whitening } from "../../../src/test-run/whitening.ts";
 
 const time = Float64Array.from({ length: 60 }, (_, i) => 60 * i + (i % 3) * 7);
 
@@ -19,7 +19,7 @@ describe("whitening", () => {
 				if (i > 0) level += Math.sqrt(ratio * (t - time[i - 1]!)) * normal();
 				return level + normal();
 			});
-			const news = whitened(column, weights);
+			const news = innovationsOf(column, weights);
 			sums[0]! += news[0]! ** 2;
 			sums[1]! += news[58]! ** 2;
 			sums[2]! += news[10]! * news[11]!;
@@ -34,11 +34,11 @@ describe("whitening", () => {
 	it("takes no notice of where a trajectory starts", () => {
 		const weights = whitening(time, 0.01);
 		const column = time.map((t) => Math.sin(t));
-		const raised = whitened(
+		const raised = innovationsOf(
 			column.map((x) => x + 1000),
 			weights,
 		);
-		for (const [i, news] of whitened(column, weights).entries()) expect(raised[i]).toBeCloseTo(news, 9);
+		for (const [i, news] of innovationsOf(column, weights).entries()) expect(raised[i]).toBeCloseTo(news, 9);
 	});
 
 	it("with no straying is least squares about a free level", () => {
@@ -46,7 +46,10 @@ describe("whitening", () => {
 		const column = time.map((t) => Math.cos(t));
 		const mean = column.reduce((a, b) => a + b, 0) / column.length;
 		const about = column.reduce((sum, x) => sum + (x - mean) ** 2, 0);
-		expect(whitened(column, whitening(time, 0)).reduce((sum, x) => sum + x * x, 0)).toBeCloseTo(about, 10);
+		expect(innovationsOf(column, whitening(time, 0)).reduce((sum, x) => sum + x * x, 0)).toBeCloseTo(
+			about,
+			10,
+		);
 	});
 });
 
@@ -83,8 +86,8 @@ describe("a fit", () => {
 		expect(combination(fit, [1, 0]).value).toBeCloseTo(2, 9);
 		expect(combination(fit, [0, 1]).value).toBeCloseTo(-0.3, 9);
 		expect(fit.noise).toBeCloseTo(0.02, 12);
-		expect(likeness(fit.covariance, 0)).toBeGreaterThan(0.9);
-		expect(likeness(fit.covariance, 0)).toBeLessThan(1);
+		expect(greatestCorrelation(fit.covariance, 0)).toBeGreaterThan(0.9);
+		expect(greatestCorrelation(fit.covariance, 0)).toBeLessThan(1);
 	});
 
 	it("widens for an error that stays in the trajectory", () => {

@@ -1,16 +1,16 @@
 import type { Column } from "./run.ts";
 
-/** What each row of a trajectory adds to the rows before it: innovations of equal variance, and how much each was scaled by. */
+/** Weights that turn a trajectory into innovations of equal variance. */
 export interface Whitening {
-	readonly gains: Float64Array; // of the row's news on the level [N − 1]
-	readonly scales: Float64Array; // √ of the innovation's variance over the reading's [N − 1]
+	readonly gains: Float64Array; // of the innovation on the level [N − 1]
+	readonly scales: Float64Array; // √ of the variance of the innovation over that of a reading [N − 1]
 	readonly logDeterminant: number; // Σ ln of those variances
 }
 
-/** Weights that make rows independent which share a slowly straying error: a reading is level + noise, and between readings
- *  the level strays as a random walk. The first row sets the level and is used up by it.
+/** Weights that make rows with a common drift independent: a reading is level + noise, and between readings
+ *  the level drifts as a random walk. The first row determines the level and is not available for the fit.
  *  P⁻ = P + λ·Δt, f = P⁻ + 1, K = P⁻/f, P = K
- *  @param ratio  λ, variance that the level gains per second over that of a reading [1/s]
+ *  @param ratio  λ, variance of the drift per second over that of a reading [1/s]
  *  Source  local level model with diffuse start: Durbin & Koopman, Time Series Analysis by State Space Methods (2001), ch. 2 (from memory)
  *  Check   the covariance of its innovations, tests/unit/test-run/trajectory-fit.test.ts */
 export function whitening(time: Column, ratio: number): Whitening {
@@ -29,14 +29,14 @@ export function whitening(time: Column, ratio: number): Whitening {
 	return { gains, scales, logDeterminant };
 }
 
-/** A column's innovations, each over its standard deviation [N − 1]. Linear in the column. */
-export function whitened(column: Column, { gains, scales }: Whitening): Float64Array {
-	const news = new Float64Array(gains.length);
+/** Innovations of a column, each divided by its standard deviation [N − 1]. Linear in the column. */
+export function innovationsOf(column: Column, { gains, scales }: Whitening): Float64Array {
+	const innovations = new Float64Array(gains.length);
 	let level = column[0]!;
-	for (let i = 0; i < news.length; i++) {
+	for (let i = 0; i < innovations.length; i++) {
 		const innovation = column[i + 1]! - level;
 		level += gains[i]! * innovation;
-		news[i] = innovation / scales[i]!;
+		innovations[i] = innovation / scales[i]!;
 	}
-	return news;
+	return innovations;
 }

@@ -1,9 +1,9 @@
 import type { Column } from "./run.ts";
 
-/** Integral of a rate over time from the first row to each [N], by trapezoids, over the spans that count.
+/** Integral of a rate over time from the first row to each row [N], by trapezoids, over selected spans.
  *  @param rate    at a row
- *  @param counts  whether the span from row i to i + 1 counts [N − 1] */
-export function accumulated(
+ *  @param counts  whether the span from row i to i + 1 is included [N − 1] */
+export function cumulativeIntegral(
 	time: Column,
 	rate: (row: number) => number,
 	counts: ArrayLike<boolean>,
@@ -14,7 +14,7 @@ export function accumulated(
 	return sums;
 }
 
-/** Mean of a rate over the rows from one to another, by trapezoids. */
+/** Mean of a rate between two rows, by trapezoids. */
 export function meanOver(time: Column, rate: (row: number) => number, from: number, to: number): number {
 	let sum = 0;
 	for (let i = from; i < to; i++) sum += ((rate(i) + rate(i + 1)) / 2) * (time[i + 1]! - time[i]!);
