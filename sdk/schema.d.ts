@@ -188,7 +188,7 @@ export interface paths {
          * Insulation materials
          * @description Lists conductivity over temperature, service limit, effect of moisture and hazard when cutting for each insulation material.
          *     These are kinds of insulation, not products. The conductivities are mid-range for products of the named standard: ± 8 %.
-         *     Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all (common practice, no source).
+         *     Above 60 °C, vapour carries further heat through wet open-cell insulation: two to four times as much in all. That factor is common practice.
          */
         readonly get: operations["getInsulations"];
         readonly put?: never;
@@ -545,7 +545,7 @@ export interface components {
             readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
             /** @description Publication that the value comes from. Absent where there is none. */
             readonly source?: string;
-            /** @description False where the value was written from memory and not yet compared with its source. */
+            /** @description False where the value was not yet compared with its source. */
             readonly confirmed: boolean;
         };
         readonly SunDay: {
@@ -854,9 +854,13 @@ export interface components {
         };
         /** @description A correlation or model that the answer rests on. */
         readonly Method: {
+            /** @description What it computes. */
             readonly name: string;
-            readonly source: string;
-            /** @description Whether it was asked outside its published range. */
+            /** @description Publication that it comes from. Absent where the request's own data are the source. */
+            readonly source?: string;
+            /** @description False where its formula or a coefficient was not yet compared with its source. */
+            readonly confirmed: boolean;
+            /** @description Whether it was used outside its published range. */
             readonly outsideRange: boolean;
         };
         readonly DishOpticsRequest: {
@@ -1306,27 +1310,25 @@ export interface components {
         };
         /** @description Temperature limits of the fluid. */
         readonly FluidLimits: {
-            /** @description Highest fluid temperature in the loop for long service. */
-            readonly bulkLimit: {
-                /** @description Temperature limit, generic for the kind of fluid. */
-                readonly temperatureC: number;
-                /** @description Publication that the limit comes from. */
-                readonly source: string;
-            };
-            /** @description Highest fluid temperature at a heated wall. */
-            readonly filmLimit: {
-                /** @description Temperature limit, generic for the kind of fluid. */
-                readonly temperatureC: number;
-                /** @description Publication that the limit comes from. */
-                readonly source: string;
-            };
-            /** @description Flash point of the fluid, open cup. Absent where the fluid does not burn. */
-            readonly flashPoint?: {
-                /** @description Temperature limit, generic for the kind of fluid. */
-                readonly temperatureC: number;
-                /** @description Publication that the limit comes from. */
-                readonly source: string;
-            };
+            readonly bulkLimit: components["schemas"]["FluidLimit"];
+            readonly filmLimit: components["schemas"]["FluidLimit"] & unknown;
+            readonly flashPoint?: components["schemas"]["FluidLimit"] & unknown;
+        };
+        /** @description Highest fluid temperature in the loop for long service. */
+        readonly FluidLimit: {
+            /** @description Temperature of the limit. */
+            readonly temperatureC: number;
+            /** @description What the limit protects from, or how it was chosen. */
+            readonly reason: string;
+            /**
+             * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
+             * @enum {string}
+             */
+            readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+            /** @description Publication that the value comes from. Absent where there is none. */
+            readonly source?: string;
+            /** @description False where the value was not yet compared with its source. */
+            readonly confirmed: boolean;
         };
         /** @description A receiver and the light on it. Send either `dish` or `absorbedPowerW`. */
         readonly ReceiverLossesRequest: {
@@ -1790,7 +1792,7 @@ export interface components {
             /** @description Fluids that a loop can be filled with. */
             readonly fluids: readonly components["schemas"]["Fluid"][];
         };
-        /** @description A liquid that can fill a loop. */
+        /** @description A liquid that can fill a loop; basis, source and confirmed concern its properties. */
         readonly Fluid: {
             /**
              * @description Its name in requests.
@@ -1807,20 +1809,20 @@ export interface components {
             /** @description Whether it bursts a pipe when it freezes. */
             readonly freezes: boolean;
             readonly limits: {
-                readonly bulk: components["schemas"]["FluidLimit"];
+                readonly bulk: components["schemas"]["FluidLimit"] & unknown;
                 readonly film: components["schemas"]["FluidLimit"] & unknown;
                 readonly flash?: components["schemas"]["FluidLimit"] & unknown;
                 readonly coldest: components["schemas"]["FluidLimit"] & unknown;
             };
-            /** @description Of its properties. */
-            readonly source: string;
-        };
-        /** @description Hottest that it bears in the loop, in long service. */
-        readonly FluidLimit: {
-            /** @description Of the limit. */
-            readonly temperatureC: number;
-            /** @description Where the figure comes from. */
-            readonly source: string;
+            /**
+             * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
+             * @enum {string}
+             */
+            readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+            /** @description Publication that the value comes from. Absent where there is none. */
+            readonly source?: string;
+            /** @description False where the value was not yet compared with its source. */
+            readonly confirmed: boolean;
         };
         readonly FluidProperties: {
             readonly fluid: components["schemas"]["Fluid"];
@@ -1851,7 +1853,7 @@ export interface components {
             /** @description Insulation materials that requests can name. */
             readonly insulations: readonly components["schemas"]["InsulationMaterial"][];
         };
-        /** @description A kind of insulation, generic for the trade. */
+        /** @description A kind of insulation, generic for the trade. Basis, source and `confirmed` describe its conductivity and moisture factor. */
         readonly InsulationMaterial: {
             /**
              * @description Id of the material in requests.
@@ -1886,8 +1888,15 @@ export interface components {
              * @enum {string}
              */
             readonly hazard: "none" | "fibreDust" | "carcinogenicFibre";
-            /** @description Publications that conductivity and moisture factor come from. */
-            readonly source: string;
+            /**
+             * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
+             * @enum {string}
+             */
+            readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+            /** @description Publication that the value comes from. Absent where there is none. */
+            readonly source?: string;
+            /** @description False where the value was not yet compared with its source. */
+            readonly confirmed: boolean;
         };
         readonly TankCoolingResponse: {
             /** @description Heat loss coefficient of the tank's shell and fittings at the start, in its real surroundings. */
@@ -2135,8 +2144,15 @@ export interface components {
             readonly draws: readonly components["schemas"]["ProfileDraw"][];
             /** @description Scope of the profile: the use that it represents, and the use that it does not. */
             readonly validFor: string;
-            /** @description Publication that the profile comes from. */
-            readonly source: string;
+            /**
+             * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
+             * @enum {string}
+             */
+            readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+            /** @description Publication that the value comes from. Absent where there is none. */
+            readonly source?: string;
+            /** @description False where the value was not yet compared with its source. */
+            readonly confirmed: boolean;
         };
         /** @description One draw of hot water in a tapping profile. */
         readonly ProfileDraw: {
@@ -2993,7 +3009,7 @@ export interface components {
                 readonly leastFlowLPerMin: readonly number[];
             };
         };
-        /** @description What a tap is commonly asked for, and what this heater has for it. The aperture is for the modest end under the best sun. */
+        /** @description What a tap usually delivers, and what this heater gives it. The aperture is for the modest end under the best sun. Basis, source and confirmed concern the flows and temperatures; a source names the figures that a regulation sets. */
         readonly InstantUse: {
             /** @enum {string} */
             readonly use: "basinTap" | "kitchenSink" | "shower";
@@ -3022,8 +3038,15 @@ export interface components {
             /** @description Of a disc of that aperture. */
             readonly diameterNeededM?: number;
             readonly fromCharge?: components["schemas"]["FromCharge"];
-            /** @description Where the flow and the temperature are from. */
-            readonly source: string;
+            /**
+             * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
+             * @enum {string}
+             */
+            readonly basis: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+            /** @description Publication that the value comes from. Absent where there is none. */
+            readonly source?: string;
+            /** @description False where the value was not yet compared with its source. */
+            readonly confirmed: boolean;
         };
         /** @description A flow drawn from a charged vessel, the sun still on it. */
         readonly FromCharge: {

@@ -21,7 +21,6 @@ export {
 	USUAL_RIM_ANGLE,
 } from "./design/dish.ts";
 export {
-	type Basis,
 	derived,
 	type Grounds,
 	handbook,

@@ -39,7 +39,10 @@ const Insulation = z
 		}),
 		...provenance,
 	})
-	.openapi("InsulationMaterial", { description: "A kind of insulation, generic for the trade. Basis, source and `confirmed` describe its conductivity and moisture factor." });
+	.openapi("InsulationMaterial", {
+		description:
+			"A kind of insulation, generic for the trade. Basis, source and `confirmed` describe its conductivity and moisture factor.",
+	});
 
 const Response = z
 	.strictObject({

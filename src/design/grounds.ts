@@ -1,12 +1,8 @@
-/** What a value that nobody stated rests on. */
-export type Basis = "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
+import type { Provenance } from "../provenance.ts";
 
 /** Why a value suits a plant that was described without it. */
-export interface Grounds {
+export interface Grounds extends Provenance {
 	readonly reason: string; // a fragment of a sentence that can be read without the value's name
-	readonly basis: Basis;
-	readonly source?: string; // of the value; common practice has none
-	readonly confirmed: boolean; // false where the value was written from memory, not read from its source
 }
 
 /** What the trade usually does, without a source. */

@@ -7,25 +7,6 @@ import { cavity } from "./receivers.ts";
 
 const DEGREE = Math.PI / 180;
 
-<<<<<<< HEAD:tests/unit/receiver/cavity-light.test.ts
-=======
-const painted = (absorptance: number) => (cosine: number) => absorptance * paintAt(cosine);
-const absorbed = ({ radius, depth, opening }: Hollow, absorptance: number, rim: number) =>
-	cavityAbsorptance(
-		{ ...cavity, innerDiameter: 2 * radius, apertureDiameter: 2 * opening, depth, absorptance },
-		rim * DEGREE,
-	);
-
-const SHAPES: Readonly<Record<string, Hollow>> = {
-	usual: { radius: 0.65, depth: 1.3, opening: 0.5 },
-	"half as deep": { radius: 0.65, depth: 0.65, opening: 0.5 },
-	deep: { radius: 0.65, depth: 3, opening: 0.5 },
-	"without a ring": { radius: 0.5, depth: 1, opening: 0.5 },
-	wide: { radius: 1, depth: 1, opening: 0.5 },
-	"wide and deep": { radius: 1, depth: 2, opening: 0.5 },
-};
-
->>>>>>> 4ce6358 (refactor(core): name insulation, tank, tap and plant for what they return):tests/unit/receiver/cavity-light.test.ts
 describe("light in a painted hollow", () => {
 	// Every shape once, and every rim angle in the usual one: the cross of the sweep in cavity-light.slow.test.ts.
 	const cases: readonly (readonly [keyof typeof HOLLOWS, number])[] = [

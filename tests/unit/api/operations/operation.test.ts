@@ -47,7 +47,7 @@ const box = operation({
 	methods: () => [METHOD],
 	assumed: (area) => [{ pointer: "/size", value: area, ...derived("what came out") }],
 });
-const METHOD = Object.freeze({ name: "Product", source: "arithmetic", outsideRange: false });
+const METHOD = Object.freeze({ name: "Product", source: "arithmetic", confirmed: true, outsideRange: false });
 
 const answered = (body: object) =>
 	box.answer(box.input.parse(body), body, IN_PLACE) as Record<string, unknown>;
