@@ -3,7 +3,7 @@ import type { Caution, Method } from "../../src/index.ts";
 import type { Settings } from "../config/settings.ts";
 import { wireCaution } from "../parts/caution.ts";
 import { type Rule, refuseFaults } from "../validation/rule.ts";
-import { type Assumed, type Completed, defaultsTaken } from "../wire/defaults.ts";
+import { type Assumed, appliedDefaults, type Completed } from "../wire/defaults.ts";
 import type { Backlog } from "./backlog.ts";
 import type { Costs } from "./cost.ts";
 import type { Maybe } from "./maybe.ts";
@@ -112,7 +112,7 @@ export function operation<Input extends z.ZodType, Output extends z.ZodType, Des
 		const { value: plan, assumed } = definition.plan(request, designs, sent);
 		const outcome = definition.outcome(plan, means);
 		const taken = [
-			...defaultsTaken(input, sent, request),
+			...appliedDefaults(input, sent, request),
 			...assumed,
 			...(definition.assumed?.(outcome) ?? []),
 		];

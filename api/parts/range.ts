@@ -13,7 +13,7 @@ import {
 } from "../../src/index.ts";
 import { fromDomainError, refused } from "../problem/problem.ts";
 import { contradictory, type Rule } from "../validation/rule.ts";
-import { type Assumed, defaultsTaken } from "../wire/defaults.ts";
+import { type Assumed, appliedDefaults } from "../wire/defaults.ts";
 import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../wire/units.ts";
 import { grounds } from "./assumed.ts";
 import { coreSpreads, SPREAD_NAMES, type Spreads, spreadName } from "./spread.ts";
@@ -121,7 +121,7 @@ export function rangePlan<S extends z.ZodType>(
 	const sentSpreads = (sent as { readonly spreads?: unknown }).spreads ?? {};
 	return {
 		spreads,
-		taken: defaultsTaken(schema, sentSpreads, spreads),
+		taken: appliedDefaults(schema, sentSpreads, spreads),
 		leftOut: request.spreads === undefined,
 	};
 }

@@ -1,7 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 
-/** What a schema checks once defaults, optionality and reading-in are taken off. */
-function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
+/** The schema inside a wrapper: a default, an option, a reading-in; undefined for a schema that checks values itself. */
+export function innerSchema(schema: z.core.$ZodType): z.core.$ZodTypes | undefined {
 	const def = (schema as z.core.$ZodTypes)._zod.def;
 	switch (def.type) {
 		case "optional":
@@ -10,12 +10,20 @@ function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
 		case "nullable":
 		case "nonoptional":
 		case "readonly":
-			return bare(def.innerType);
-		case "pipe":
-			return bare((def.out as z.core.$ZodTypes)._zod.def.type === "transform" ? def.in : def.out);
+			return def.innerType as z.core.$ZodTypes;
+		case "pipe": {
+			const out = def.out as z.core.$ZodTypes;
+			return out._zod.def.type === "transform" ? (def.in as z.core.$ZodTypes) : out;
+		}
 		default:
-			return schema as z.core.$ZodTypes;
+			return undefined;
 	}
+}
+
+/** A schema without its wrappers. */
+function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
+	const inner = innerSchema(schema);
+	return inner ? bare(inner) : (schema as z.core.$ZodTypes);
 }
 
 /** Whether an object's fixed fields (its `kind`) are those of the value, or left out where they may be. */
@@ -37,8 +45,10 @@ export function everyKind(schema: z.core.$ZodType): readonly z.core.$ZodTypes[] 
 	return inner._zod.def.type === "union" ? inner._zod.def.options.flatMap(everyKind) : [inner];
 }
 
-function choices(schema: z.core.$ZodType, value: unknown): readonly z.core.$ZodTypes[] {
+/** A schema, or the choices that a value can still be meant for: those of its `kind`, else all. */
+export function choices(schema: z.core.$ZodType, value: unknown): readonly z.core.$ZodTypes[] {
 	const all = everyKind(schema);
+	if (all.length === 1) return all;
 	const fitting = all.filter((option) => fits(option, value));
 	return fitting.length > 0 ? fitting : all;
 }
@@ -54,15 +64,28 @@ export function schemasAt(
 	if (key === undefined) return here;
 	const inside = valueAt(value, [key]);
 	return here.flatMap((schema) => {
-		const def = schema._zod.def;
-		if (def.type === "array") return schemasAt(def.element, rest, inside);
-		if (def.type === "tuple")
-			return def.items[Number(key)] ? schemasAt(def.items[Number(key)]!, rest, inside) : [];
-		if (def.type === "record") return schemasAt(def.valueType, rest, inside);
-		// Own fields alone: a key such as "constructor" is on every object's prototype.
-		if (def.type !== "object" || !Object.hasOwn(def.shape, key)) return [];
-		return schemasAt(def.shape[String(key)]!, rest, inside);
+		const member = memberSchema(schema, key);
+		return member ? schemasAt(member, rest, inside) : [];
 	});
+}
+
+/** The schema of one entry of a list or one field of an object; undefined where there is none. */
+export function memberSchema(
+	{ _zod: { def } }: z.core.$ZodTypes,
+	key: PropertyKey,
+): z.core.$ZodType | undefined {
+	switch (def.type) {
+		case "array":
+			return def.element;
+		case "tuple":
+			return def.items[Number(key)];
+		case "record":
+			return def.valueType;
+		case "object": // own fields alone: a key such as "constructor" is on every object's prototype
+			return Object.hasOwn(def.shape, key) ? def.shape[String(key)] : undefined;
+		default:
+			return undefined;
+	}
 }
 
 /** The keys that an object at a path may have. */

@@ -1,6 +1,7 @@
 import { z } from "@hono/zod-openapi";
 import type { Grounds } from "../../src/index.ts";
 import { pointerTo } from "../validation/faults.ts";
+import { choices, innerSchema, memberSchema, valueAt } from "../validation/schema-tree.ts";
 
 type AssumedValue = string | number | boolean | readonly number[];
 
@@ -51,65 +52,33 @@ export function part<T extends z.ZodObject | z.ZodDiscriminatedUnion>(schema: T)
 
 /** Every default that a schema filled in.
  *  @param sent  the request as it came     @param value  the same, parsed */
-export function defaultsTaken(schema: z.ZodType, sent: unknown, value: unknown): Assumed[] {
-	return walk(schema as unknown as z.core.$ZodTypes, sent, value, []);
-}
-
-function walk(
-	schema: z.core.$ZodTypes,
+export function appliedDefaults(
+	schema: z.core.$ZodType,
 	sent: unknown,
 	value: unknown,
-	path: readonly PropertyKey[],
-): Assumed[] {
-	const def = schema._zod.def;
-	switch (def.type) {
-		case "default":
-			if (sent !== undefined) return walk(def.innerType as z.core.$ZodTypes, sent, value, path);
-			return [{ pointer: pointerTo(path), value: value as AssumedValue, ...groundsOf(schema, path) }];
-		case "optional":
-			return walk(def.innerType as z.core.$ZodTypes, sent, value, path);
-		case "pipe":
-			return walk(def.in as z.core.$ZodTypes, sent, value, path);
-		case "union":
-			return walkChoice(def.options as readonly z.core.$ZodTypes[], sent, value, path);
-		case "object":
-			return value === undefined
-				? []
-				: Object.entries(def.shape).flatMap(([key, field]) =>
-						walk(field as z.core.$ZodTypes, member(sent, key), member(value, key), [...path, key]),
-					);
-		case "array":
-			return value === undefined
-				? []
-				: (value as readonly unknown[]).flatMap((item, i) =>
-						walk(def.element as z.core.$ZodTypes, member(sent, i), item, [...path, i]),
-					);
-		default:
-			return [];
-	}
+	path: readonly PropertyKey[] = [],
+): readonly Assumed[] {
+	const isDefault = (schema as z.core.$ZodTypes)._zod.def.type === "default";
+	if (isDefault && sent === undefined)
+		return [{ pointer: pointerTo(path), value: value as AssumedValue, ...groundsOf(schema, path) }];
+	const inner = innerSchema(schema);
+	if (inner) return appliedDefaults(inner, sent, value, path);
+	if (typeof value !== "object" || value === null) return [];
+	return choices(schema, value).flatMap((choice) =>
+		keysOf(choice, value).flatMap((key) => {
+			const member = memberSchema(choice, key)!;
+			return appliedDefaults(member, valueAt(sent, [key]), valueAt(value, [key]), [...path, key]);
+		}),
+	);
 }
 
-/** Of a union of objects the one whose `kind` the parsed value bears; a union of plain values holds no defaults. */
-function walkChoice(
-	options: readonly z.core.$ZodTypes[],
-	sent: unknown,
-	value: unknown,
-	path: readonly PropertyKey[],
-): Assumed[] {
-	const chosen = options.find((option) => {
-		const def = option._zod.def;
-		return def.type === "object" && def.shape.kind?._zod.values?.has(member(value, "kind") as never);
-	});
-	return chosen ? walk(chosen, sent, value, path) : [];
+/** The fields that an object may have, or the places of a list. */
+function keysOf({ _zod: { def } }: z.core.$ZodTypes, value: object): readonly PropertyKey[] {
+	if (def.type === "array" && Array.isArray(value)) return [...value.keys()];
+	return def.type === "object" ? Object.keys(def.shape) : [];
 }
 
-function member(holder: unknown, key: PropertyKey): unknown {
-	return typeof holder === "object" && holder !== null
-		? (holder as Record<PropertyKey, unknown>)[key]
-		: undefined;
-}
-
-function groundsOf(schema: z.core.$ZodTypes, path: readonly PropertyKey[]): Grounds {
+function groundsOf(schema: z.core.$ZodType, path: readonly PropertyKey[]): Grounds {
 	const grounds = reasons.get(schema);
 	if (!grounds) throw new Error(`${pointerTo(path)} has a default without a reason`);
 	return grounds;

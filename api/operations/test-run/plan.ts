@@ -19,7 +19,7 @@ import { WarmUpRequest } from "../../parts/day-request.ts";
 import { dishOf } from "../../parts/dish.ts";
 import { timeZoneOf } from "../../parts/site.ts";
 import { sparseTank } from "../../parts/tank.ts";
-import { type Assumed, type Completed, defaultsTaken, sentOr } from "../../wire/defaults.ts";
+import { type Assumed, appliedDefaults, type Completed, sentOr } from "../../wire/defaults.ts";
 import { dateOf } from "../../wire/time-zone.ts";
 import { toSi } from "../../wire/units.ts";
 import type { TestRunRequest } from "./request.ts";
@@ -85,7 +85,7 @@ function plantRequest(request: TestRunRequest, sent: unknown): PlantRequest {
 	return {
 		request: warmUp,
 		designs: dayDesigns(warmUp),
-		assumed: defaultsTaken(WarmUpRequest, body, warmUp).filter(({ pointer }) =>
+		assumed: appliedDefaults(WarmUpRequest, body, warmUp).filter(({ pointer }) =>
 			leftOut.some((name) => pointer.startsWith(`/${name}/`)),
 		),
 	};

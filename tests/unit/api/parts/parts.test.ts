@@ -5,7 +5,7 @@ import { dayDesigns, dayPlan } from "../../../../api/parts/day-plan.ts";
 import { WarmUpRequest } from "../../../../api/parts/day-request.ts";
 import { Dish, sparseDish } from "../../../../api/parts/dish.ts";
 import { valueAt } from "../../../../api/validation/schema-tree.ts";
-import { defaultsTaken } from "../../../../api/wire/defaults.ts";
+import { appliedDefaults } from "../../../../api/wire/defaults.ts";
 import { designDish } from "../../../../src/design/dish.ts";
 import { offsetPolarAperture } from "../../../../src/dish/offset-polar.ts";
 import { rimAngle } from "../../../../src/dish/paraboloid.ts";
@@ -262,7 +262,7 @@ it("every number that the answer says it assumed has an effect when it is sent o
 	};
 	for (const body of bodies) {
 		const before = shown(body);
-		const taken = defaultsTaken(WarmUpRequest, body, WarmUpRequest.parse(body));
+		const taken = appliedDefaults(WarmUpRequest, body, WarmUpRequest.parse(body));
 		const numbers = [...taken, ...planOf(body).assumed].filter(({ value }) => typeof value === "number");
 		expect(numbers.length).toBeGreaterThan(40);
 		for (const { pointer, value } of numbers) {

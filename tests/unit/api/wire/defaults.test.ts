@@ -6,7 +6,7 @@ import { hostel } from "../../../../api/demo/hostel.ts";
 import { instant } from "../../../../api/operations/instant-heater/route.ts";
 import { warmUp } from "../../../../api/operations/warm-up/route.ts";
 import { valueAt } from "../../../../api/validation/schema-tree.ts";
-import { assume, defaultsTaken, part } from "../../../../api/wire/defaults.ts";
+import { appliedDefaults, assume, part } from "../../../../api/wire/defaults.ts";
 import { wireValue } from "../../../../api/wire/rounding.ts";
 import { type Grounds, practice } from "../../../../src/design/grounds.ts";
 
@@ -137,7 +137,7 @@ describe("defaults of a schema", () => {
 		choice: assume(z.union([z.number(), z.literal("auto")]), "auto", practice("best")),
 	});
 	const taken = (body: unknown) =>
-		defaultsTaken(Outer, body, Outer.parse(body)).map(({ pointer }) => pointer);
+		appliedDefaults(Outer, body, Outer.parse(body)).map(({ pointer }) => pointer);
 
 	it("are found in objects left out whole, in part, and in lists", () => {
 		expect(taken({})).toEqual(["/inner/size", "/choice"]);
@@ -147,7 +147,7 @@ describe("defaults of a schema", () => {
 
 	it("must have a reason", () => {
 		const bare = z.strictObject({ size: z.number().default(3) });
-		expect(() => defaultsTaken(bare, {}, bare.parse({}))).toThrow("/size has a default without a reason");
+		expect(() => appliedDefaults(bare, {}, bare.parse({}))).toThrow("/size has a default without a reason");
 	});
 
 	it("say in the contract why, and leave where it comes from to the answer", () => {
