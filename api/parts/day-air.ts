@@ -6,8 +6,14 @@ import type { Sky } from "./sky.ts";
 /** The air of a sky's day, as far as the request states it.
  *  @param sent  the request as it came */
 export function dayAir(sky: Sky, sent: unknown): DayAir {
-	if (sky.kind === "clear") return airAt(["sky", "ambientMinC"], sky.ambientMinC, sent);
-	return airAt(["sky", "ambientC"], Math.min(...[sky.ambientC].flat()), sent);
+	switch (sky.kind) {
+		case "clear":
+			return airAt(["sky", "ambientMinC"], sky.ambientMinC, sent);
+		case "measured":
+			return airAt(["sky", "ambientC"], Math.min(...[sky.ambientC].flat()), sent);
+		default:
+			return sky satisfies never;
+	}
 }
 
 /** The air of one field: stated where the request sends it, else assumed.

@@ -8,6 +8,7 @@ import {
 	unconfirmed,
 } from "../../src/index.ts";
 import { contradictory, fourDigits, outOfRange, type Rule } from "../validation/rule.ts";
+import { list } from "../validation/schema-words.ts";
 import { assume } from "../wire/defaults.ts";
 import { degrees, metres, milliradians, optionally, ratio, squareMetres, toSi } from "../wire/units.ts";
 
@@ -109,22 +110,28 @@ export function sparseDish(dish: Dish): SparseDish {
 		lowestAltitude: toSi.degrees(dish.lowestSunAltitudeDeg),
 		focalLength: dish.focalLengthM,
 	};
-	if (dish.kind === "twoAxis")
-		return {
-			kind: "twoAxis",
-			...mirror,
-			diameter: dish.diameterM,
-			apertureArea: dish.apertureM2,
-			rimAngle: optionally(toSi.degrees, dish.rimAngleDeg),
-		};
-	const disc = dish.diameterM === undefined ? undefined : (Math.PI / 4) * dish.diameterM ** 2;
-	return {
-		kind: "offsetPolar",
-		...mirror,
-		mirrorArea: dish.mirrorAreaM2,
-		apertureArea: dish.apertureM2 ?? disc,
-	};
+	switch (dish.kind) {
+		case "twoAxis":
+			return {
+				kind: "twoAxis",
+				...mirror,
+				diameter: dish.diameterM,
+				apertureArea: dish.apertureM2,
+				rimAngle: optionally(toSi.degrees, dish.rimAngleDeg),
+			};
+		case "offsetPolar":
+			return {
+				kind: "offsetPolar",
+				...mirror,
+				mirrorArea: dish.mirrorAreaM2,
+				apertureArea: dish.apertureM2 ?? optionally(discArea, dish.diameterM),
+			};
+		default:
+			return dish satisfies never;
+	}
 }
+
+const discArea = (diameter: number) => (Math.PI / 4) * diameter ** 2; // [m²]
 
 /** The complete dish; undefined where a request states no size of it, or several. */
 export function dishOf(dish: Dish): CoreDish | undefined {
@@ -136,17 +143,20 @@ export interface WithDish {
 	readonly dish: CoreDish | undefined;
 }
 
-const SIZES = ["mirrorAreaM2", "apertureM2", "diameterM"] as const;
+/** Fields that set the size of each kind of dish. */
+const SIZES = {
+	twoAxis: ["apertureM2", "diameterM"],
+	offsetPolar: ["mirrorAreaM2", "apertureM2", "diameterM"],
+} as const satisfies Record<Dish["kind"], readonly string[]>;
 
 function sizesSent(dish: Dish): readonly string[] {
-	return SIZES.filter((name) => (dish as Readonly<Record<string, unknown>>)[name] !== undefined);
+	return SIZES[dish.kind].filter((name) => (dish as Readonly<Record<string, unknown>>)[name] !== undefined);
 }
 
 /** A dish has one size. */
 export const dishSize: Rule<{ readonly dish: Dish }> = ({ dish }) => {
 	const sent = sizesSent(dish);
-	const choice =
-		dish.kind === "twoAxis" ? "diameterM or apertureM2" : "mirrorAreaM2, apertureM2 or diameterM";
+	const choice = list(SIZES[dish.kind]);
 	if (sent.length === 0) return [contradictory("/dish", `the dish has no size: give ${choice}`)];
 	if (sent.length === 1) return [];
 	return sent.map((name) =>

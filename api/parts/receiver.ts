@@ -2,6 +2,8 @@ import { z } from "@hono/zod-openapi";
 import {
 	derived,
 	handbook,
+	hasHollow,
+	hasTube,
 	mirrorWidth,
 	practice,
 	type SparseReceiver,
@@ -134,18 +136,17 @@ export const Receiver = z
 	});
 
 export type Receiver = z.output<typeof Receiver>;
-type TubeReceiver = Exclude<Receiver, { kind: "efficiencyLine" }>;
+type TubeReceiver = Extract<Receiver, { readonly tube: unknown }>;
 
 /** The receiver as the core takes it, what the request leaves out still open. */
 export function sparseReceiver(receiver: Receiver): SparseReceiver {
-	return receiver.kind === "efficiencyLine"
-		? {
-				kind: "efficiencyLine",
-				opticalEfficiency: receiver.opticalEfficiency,
-				lossCoefficient: receiver.lossCoefficientWPerK,
-				heldHeatCapacity: toSi.kilojoules(receiver.heldHeatKjPerK),
-			}
-		: sparseTubeReceiver(receiver);
+	if (hasTube(receiver)) return sparseTubeReceiver(receiver);
+	return {
+		kind: receiver.kind,
+		opticalEfficiency: receiver.opticalEfficiency,
+		lossCoefficient: receiver.lossCoefficientWPerK,
+		heldHeatCapacity: toSi.kilojoules(receiver.heldHeatKjPerK),
+	};
 }
 
 function sparseTubeReceiver(receiver: TubeReceiver): SparseTubeReceiver {
@@ -188,7 +189,7 @@ interface WithReceiver {
 
 /** The receiver is smaller than the dish that lights it. */
 export const receiverWithinDish: Rule<WithReceiver, WithDish> = ({ receiver }, { dish }) => {
-	if (receiver.kind === "efficiencyLine" || receiver.apertureDiameterM === "auto" || !dish) return [];
+	if (!hasTube(receiver) || receiver.apertureDiameterM === "auto" || !dish) return [];
 	const across = mirrorWidth(dish);
 	return receiver.apertureDiameterM >= across
 		? [
@@ -202,7 +203,7 @@ export const receiverWithinDish: Rule<WithReceiver, WithDish> = ({ receiver }, {
 
 /** A hollow is at least as wide as its opening. */
 export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
-	if (receiver.kind !== "cavity" || receiver.innerDiameterM === undefined) return [];
+	if (!hasHollow(receiver) || receiver.innerDiameterM === undefined) return [];
 	const opening = receiver.apertureDiameterM;
 	return opening !== "auto" && receiver.innerDiameterM < opening
 		? [
@@ -216,14 +217,14 @@ export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
 
 /** A receiver of stated size leaves its tube room to be wound. */
 export const tubeWound: Rule<WithReceiver> = ({ receiver }) => {
-	if (receiver.kind === "efficiencyLine") return [];
+	if (!hasTube(receiver)) return [];
 	const absorber = statedAbsorber(sparseTubeReceiver(receiver));
 	if (!absorber || absorber.width >= absorber.narrowest) return [];
-	const hollow = receiver.kind === "cavity" && receiver.innerDiameterM !== undefined;
+	const hollow = hasHollow(receiver) && receiver.innerDiameterM !== undefined;
 	const detail = `a tube of ${fourDigits(receiver.tube.innerDiameterMm)} mm bore is hardly wound to an absorber ${fourDigits(absorber.width)} m wide; the narrowest is ${fourDigits(absorber.narrowest)} m`;
 	return [outOfRange(`/receiver/${hollow ? "innerDiameterM" : "apertureDiameterM"}`, detail)];
 };
 
 /** The receiver's tube is wider outside than inside. */
 export const receiverTubeWall: Rule<WithReceiver> = ({ receiver }) =>
-	receiver.kind === "efficiencyLine" ? [] : tubeWall("/receiver/tube", receiver.tube);
+	hasTube(receiver) ? tubeWall("/receiver/tube", receiver.tube) : [];

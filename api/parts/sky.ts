@@ -1,5 +1,6 @@
 import { z } from "@hono/zod-openapi";
 import {
+	type ClearSky as CoreClearSky,
 	type MeasuredSky as CoreMeasuredSky,
 	clearSkyMethods,
 	type DaySky,
@@ -93,33 +94,48 @@ export const Sky = z.discriminatedUnion("kind", [ClearSky, MeasuredSky]).openapi
 });
 
 export type Sky = z.output<typeof Sky>;
+type ClearSky = z.output<typeof ClearSky>;
 type MeasuredSky = z.output<typeof MeasuredSky>;
 
 /** A sky by what its weather is made from. */
 export function coreSky(sky: Sky): Completed<DaySky> {
-	if (sky.kind === "measured") {
-		const { design, assumed } = designMeasuredSky(coreMeasuredSky(sky));
-		return { value: { kind: "measured", sky: design }, assumed: wireAssumed(assumed) };
+	switch (sky.kind) {
+		case "clear":
+			return { value: { kind: "clear", sky: coreClearSky(sky) }, assumed: [] };
+		case "measured": {
+			const { design, assumed } = designMeasuredSky(coreMeasuredSky(sky));
+			return { value: { kind: "measured", sky: design }, assumed: wireAssumed(assumed) };
+		}
+		default:
+			return sky satisfies never;
 	}
-	const clear = {
+}
+
+function coreClearSky(sky: ClearSky): CoreClearSky {
+	return {
 		turbidity: turbidityOf(sky),
 		ambientMinimum: toSi.celsius(sky.ambientMinC),
 		ambientMaximum: toSi.celsius(sky.ambientMaxC),
 		wind: sky.windMPerS,
 	};
-	return { value: { kind: "clear", sky: clear }, assumed: [] };
 }
 
 /** Linke turbidity of a clear sky, by its number or its class. */
-export function turbidityOf({ linkeTurbidity }: Exclude<Sky, MeasuredSky>): number {
+export function turbidityOf({ linkeTurbidity }: ClearSky): number {
 	return typeof linkeTurbidity === "number" ? linkeTurbidity : TURBIDITY_CLASSES[linkeTurbidity].turbidity;
 }
 
 /** The models that this sky rests on. */
 export function skyMethods(sky: Sky, site: Site): readonly Method[] {
-	if (sky.kind === "clear") return clearSkyMethods(site.elevation);
-	if (sky.beamIrradianceWPerM2) return measuredSkyMethods("measured");
-	return measuredSkyMethods(sky.diffuseIrradianceWPerM2 ? "fromDiffuse" : "split");
+	switch (sky.kind) {
+		case "clear":
+			return clearSkyMethods(site.elevation);
+		case "measured":
+			if (sky.beamIrradianceWPerM2) return measuredSkyMethods("measured");
+			return measuredSkyMethods(sky.diffuseIrradianceWPerM2 ? "fromDiffuse" : "split");
+		default:
+			return sky satisfies never;
+	}
 }
 
 /** When each measured row was read, unix time [s]. */

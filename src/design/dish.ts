@@ -29,15 +29,29 @@ const OFFSET_FOCUS = 0.98; // [-] distance to the focus over the root of the mir
 
 /** The dish with its focus. One without a size is DomainError contradictory. */
 export function designDish(dish: SparseDish): Designed<Dish> {
-	return dish.kind === "twoAxis" ? twoAxis(dish) : fixedFocus(dish);
+	switch (dish.kind) {
+		case "twoAxis":
+			return designTwoAxis(dish);
+		case "offsetPolar":
+			return designOffsetPolar(dish);
+		default:
+			return dish satisfies never;
+	}
 }
 
 /** How wide a mirror is; of an off-axis one a disc as large [m]. */
 export function mirrorWidth(dish: Dish): number {
-	return dish.kind === "twoAxis" ? dish.diameter : Math.sqrt((4 * dish.mirrorArea) / Math.PI);
+	switch (dish.kind) {
+		case "twoAxis":
+			return dish.diameter;
+		case "offsetPolar":
+			return Math.sqrt((4 * dish.mirrorArea) / Math.PI);
+		default:
+			return dish satisfies never;
+	}
 }
 
-function twoAxis({ apertureArea, rimAngle, ...dish }: SparseTwoAxisDish): Designed<TwoAxisDish> {
+function designTwoAxis({ apertureArea, rimAngle, ...dish }: SparseTwoAxisDish): Designed<TwoAxisDish> {
 	const [size, value] = onlySize({ diameter: dish.diameter, apertureArea });
 	const diameter = size === "diameter" ? value : Math.sqrt((4 * value) / Math.PI);
 	if (dish.focalLength !== undefined)
@@ -51,7 +65,7 @@ function twoAxis({ apertureArea, rimAngle, ...dish }: SparseTwoAxisDish): Design
 	return { design: { ...dish, diameter, focalLength: focalLengthAtRimAngle(diameter, angle) }, assumed };
 }
 
-function fixedFocus({ apertureArea, ...dish }: SparseOffsetPolarDish): Designed<OffsetPolarDish> {
+function designOffsetPolar({ apertureArea, ...dish }: SparseOffsetPolarDish): Designed<OffsetPolarDish> {
 	const [size, value] = onlySize({ mirrorArea: dish.mirrorArea, apertureArea });
 	const mirrorArea = size === "mirrorArea" ? value : value / offsetPolarAperture(1, 0, 0);
 	const { design: focalLength, assumed } = statedOr(

@@ -1,5 +1,6 @@
 import { boreVolume } from "../loop/bore.ts";
 import type { Plant } from "../plant/plant.ts";
+import { hasTube } from "../receiver/receiver.ts";
 import { boilingPoint, standardPressure } from "../sky/atmosphere.ts";
 import type { Site } from "../sky/site.ts";
 import type { Designed } from "./assumption.ts";
@@ -28,7 +29,7 @@ export function designPlant(sparse: SparsePlant): Designed<Plant> {
 	const receiver = designReceiver(sparse.receiver, dish.design, sparse.loop.fluid, site.elevation);
 	const tank = designTank(sparse.tank, mains);
 	const coil = designCoil(sparse.coil, tank.design);
-	const inReceiver = receiver.design.kind === "efficiencyLine" ? 0 : boreVolume(receiver.design.tube);
+	const inReceiver = hasTube(receiver.design) ? boreVolume(receiver.design.tube) : 0;
 	const loop = designLoop(sparse.loop, {
 		content: boreVolume(coil.design) + inReceiver,
 		tankBoiling: tankBoilingPoint(tank.design, site.elevation),

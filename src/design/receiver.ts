@@ -5,7 +5,7 @@ import type { Fluid } from "../fluids/fluid.ts";
 import { bestApertureDiameter } from "../receiver/best-aperture.ts";
 import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest-absorber.ts";
 import { proportionedReceiver } from "../receiver/proportions.ts";
-import type { Receiver } from "../receiver/receiver.ts";
+import { hasHollow, hasTube, type Receiver } from "../receiver/receiver.ts";
 import { standardPressure } from "../sky/atmosphere.ts";
 import type { Designed } from "./assumption.ts";
 import { receiverBearingSun } from "./receiver-sizes.ts";
@@ -28,7 +28,7 @@ export function designReceiver(
 	fluid: Fluid,
 	elevation: number,
 ): Designed<Receiver> {
-	if (receiver.kind === "efficiencyLine") return { design: receiver, assumed: [] };
+	if (!hasTube(receiver)) return { design: receiver, assumed: [] };
 	const pressure = standardPressure(elevation);
 	const { apertureDiameter } = receiver;
 	const aperture = apertureDiameter === "auto" ? bestAperture(receiver, dish, pressure) : apertureDiameter;
@@ -47,7 +47,7 @@ export function designReceiverInLight(
 	fluid: Fluid,
 	elevation: number,
 ): Designed<Receiver> {
-	if (receiver.kind === "efficiencyLine") return { design: receiver, assumed: [] };
+	if (!hasTube(receiver)) return { design: receiver, assumed: [] };
 	if (receiver.apertureDiameter === "auto")
 		throw new DomainError(
 			"contradictory",
@@ -65,6 +65,6 @@ function bestAperture(receiver: SparseTubeReceiver, dish: Dish, pressure: number
 	const open = unsizedReceiver(receiver);
 	const best = bestApertureDiameter(dish, open, { ...DUTY, pressure });
 	const windable = Math.max(best, narrowestAbsorber(open) / absorberWidth(proportionedReceiver(open, 1)));
-	const hollow = receiver.kind === "cavity" ? receiver.innerDiameter : undefined;
+	const hollow = hasHollow(receiver) ? receiver.innerDiameter : undefined;
 	return Math.min(windable, hollow ?? Number.POSITIVE_INFINITY);
 }

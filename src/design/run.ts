@@ -83,7 +83,14 @@ function spanOf(
 }
 
 function lightOf(sun: SunDay): Span {
-	if (sun.kind === "riseAndSet") return { start: sun.sunrise, end: sun.sunset };
-	const half = sun.kind === "alwaysUp" ? HALF_DAY : HALF_WINDOW;
-	return { start: sun.noon - half, end: sun.noon + half };
+	switch (sun.kind) {
+		case "riseAndSet":
+			return { start: sun.sunrise, end: sun.sunset };
+		case "alwaysUp":
+			return { start: sun.noon - HALF_DAY, end: sun.noon + HALF_DAY };
+		case "alwaysDown":
+			return { start: sun.noon - HALF_WINDOW, end: sun.noon + HALF_WINDOW };
+		default:
+			return sun satisfies never;
+	}
 }

@@ -1,12 +1,13 @@
 import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest-absorber.ts";
 import { proportionedReceiver } from "../receiver/proportions.ts";
-import type {
-	AbsorberTube,
-	CavityReceiver,
-	EfficiencyLineReceiver,
-	GlazedCoilReceiver,
-	OpenCoilReceiver,
-	TubeReceiver,
+import {
+	type AbsorberTube,
+	type CavityReceiver,
+	type EfficiencyLineReceiver,
+	type GlazedCoilReceiver,
+	hasHollow,
+	type OpenCoilReceiver,
+	type TubeReceiver,
 } from "../receiver/receiver.ts";
 
 /** What is left out of a receiver's size follows from its aperture; `auto` leaves that to its dish. */
@@ -32,7 +33,7 @@ export type SparseReceiver = SparseTubeReceiver | EfficiencyLineReceiver;
 export function statedAbsorber(
 	receiver: SparseTubeReceiver,
 ): { readonly width: number; readonly narrowest: number } | undefined {
-	const hollow = receiver.kind === "cavity" ? receiver.innerDiameter : undefined;
+	const hollow = hasHollow(receiver) ? receiver.innerDiameter : undefined;
 	const { apertureDiameter } = receiver;
 	if (hollow === undefined && apertureDiameter === "auto") return undefined;
 	const open = unsizedReceiver(receiver);
@@ -45,7 +46,7 @@ const ANY = 1; // [m] of sizes that `proportionedReceiver` sets
 /** Surfaces, tube and lagging of a receiver whose sizes are still to be set. */
 export function unsizedReceiver(receiver: SparseTubeReceiver): TubeReceiver {
 	const sizes = { apertureDiameter: ANY, tube: { ...receiver.tube, length: ANY } };
-	return receiver.kind === "cavity"
+	return hasHollow(receiver)
 		? { ...receiver, ...sizes, innerDiameter: ANY, depth: ANY }
 		: { ...receiver, ...sizes };
 }
