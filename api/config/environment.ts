@@ -2,13 +2,13 @@ import { z } from "@hono/zod-openapi";
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 
-const refusing = (words: string) => ({
+const refusal = (words: string) => ({
 	error: ({ input }: { readonly input?: unknown }) => `must be ${words}, not "${input}"`,
 });
 
 /** A variable that holds a whole number. */
 export function wholeNumber(least: number, most: number) {
-	const refused = refusing(`a whole number from ${least} to ${most}`);
+	const refused = refusal(`a whole number from ${least} to ${most}`);
 	return z
 		.string()
 		.regex(/^\d{1,9}$/, refused)
@@ -19,14 +19,14 @@ export function wholeNumber(least: number, most: number) {
 
 /** A variable that holds a text of a form.
  *  @param words  the form in words: `HOST must be …` */
-export const textLike = (form: RegExp, words: string) => z.string().regex(form, refusing(words)).optional();
+export const textLike = (form: RegExp, words: string) => z.string().regex(form, refusal(words)).optional();
 
 /** A variable that holds one of a few words. */
 export const oneOf = <const Words extends readonly [string, ...string[]]>(words: Words) =>
-	z.enum(words, refusing(`one of ${words.join(", ")}`)).optional();
+	z.enum(words, refusal(`one of ${words.join(", ")}`)).optional();
 
 /** Whether requests without a key are refused. */
-export const KEYS_REQUIRED = z.enum(["true", "false"], refusing("true or false")).optional();
+export const KEYS_REQUIRED = z.enum(["true", "false"], refusal("true or false")).optional();
 
 /** An environment's variables as a schema reads them. Throws one sentence that names every fault.
  *  @param keys  the variable that brings the keys, without which KEYS_REQUIRED makes no sense */

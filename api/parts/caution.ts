@@ -21,7 +21,7 @@ export const Caution = z
 	});
 
 /** How each kind of quantity leaves: its unit's suffix, its number, and what a person reads. */
-const WAYS: Readonly<
+const FORMATS: Readonly<
 	Record<Quantity["kind"], { suffix: string; unit: string; value: (si: number) => number }>
 > = {
 	temperature: { suffix: "C", unit: " °C", value: fromSi.celsius },
@@ -43,16 +43,19 @@ export function wireCaution(caution: CoreCaution): z.input<typeof Caution> {
 	let message = caution.message;
 	for (const [name, parameter] of Object.entries(caution.parameters)) {
 		if (typeof parameter === "string") parameters[name] = parameter;
-		else parameters[name + WAYS[parameter.kind].suffix] = WAYS[parameter.kind].value(parameter.value);
-		message = message.replaceAll(`{${name}}`, typeof parameter === "string" ? parameter : spoken(parameter));
+		else parameters[name + FORMATS[parameter.kind].suffix] = FORMATS[parameter.kind].value(parameter.value);
+		message = message.replaceAll(
+			`{${name}}`,
+			typeof parameter === "string" ? parameter : quantityText(parameter),
+		);
 	}
 	return { code: caution.code, severity: caution.severity, parameters, message };
 }
 
-function spoken({ kind, value }: Quantity): string {
-	if (kind === "irradiance") return `${rounded(fromSi.kilowatts(value))} kW/m²`; // in watts a focus takes seven digits
-	const { unit, value: converted } = WAYS[kind];
-	return `${rounded(converted(value))}${unit}`;
+function quantityText({ kind, value }: Quantity): string {
+	if (kind === "irradiance") return `${threeDigits(fromSi.kilowatts(value))} kW/m²`; // in watts a focus takes seven digits
+	const { unit, value: converted } = FORMATS[kind];
+	return `${threeDigits(converted(value))}${unit}`;
 }
 
-const rounded = (value: number): number => Number(value.toPrecision(3));
+const threeDigits = (value: number): number => Number(value.toPrecision(3));

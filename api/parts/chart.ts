@@ -13,13 +13,13 @@ export const clockOfHour = (hour: number) =>
 const BAND = 26; // [px] of the title
 
 /** Room that a drawing has under its title on paper of a given height. */
-export const under = ({ width, height }: { readonly width: number; readonly height: number }) => ({
+export const belowTitle = ({ width, height }: { readonly width: number; readonly height: number }) => ({
 	width,
 	height: height - BAND,
 });
 
 /** A drawing with its title on it, since an image that stands alone shows nothing of its `<title>`. */
-export function titled({ tag, attributes, inside }: Shape): Shape {
+export function withTitle({ tag, attributes, inside }: Shape): Shape {
 	const [title, description, ground, ...drawn] = inside as readonly Shape[];
 	const { width, height } = attributes;
 	const taller = Number(height) + BAND;

@@ -6,7 +6,7 @@ import { dishFocus, dishOffset, dishSize } from "./dish.ts";
 import { drawDemand, drawsWithinRun, scaleOfProfile, tapAboveMains } from "./draw.ts";
 import { limitsAboveStart, oilLimitWithinFluid, pipeWalls, startAboveStop } from "./loop.ts";
 import { spreadsOfRange } from "./range.ts";
-import { hollowBehindOpening, receiverTubeWall, receiverWithinDish, tubeWound } from "./receiver.ts";
+import { openingWithinCavity, receiverTubeWall, receiverWithinDish, tubeWindable } from "./receiver.ts";
 import { endAfterStart, rowsCoverRun } from "./run.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, timesRise } from "./sky.ts";
 import {
@@ -36,8 +36,8 @@ export const DAY_RULES: readonly DayRule[] = [
 	dishFocus,
 	dishOffset,
 	receiverWithinDish,
-	hollowBehindOpening,
-	tubeWound,
+	openingWithinCavity,
+	tubeWindable,
 	receiverTubeWall,
 	pipeWalls,
 	coilWall,

@@ -8,7 +8,7 @@ import {
 	unconfirmed,
 } from "../../src/index.ts";
 import { contradictory, fourDigits, outOfRange, type Rule } from "../validation/rule.ts";
-import { list } from "../validation/schema-words.ts";
+import { alternatives } from "../validation/schema-words.ts";
 import { assume } from "../wire/defaults.ts";
 import { degrees, metres, milliradians, optionally, ratio, squareMetres, toSi } from "../wire/units.ts";
 
@@ -156,7 +156,7 @@ function sizesSent(dish: Dish): readonly string[] {
 /** A dish has one size. */
 export const dishSize: Rule<{ readonly dish: Dish }> = ({ dish }) => {
 	const sent = sizesSent(dish);
-	const choice = list(SIZES[dish.kind]);
+	const choice = alternatives(SIZES[dish.kind]);
 	if (sent.length === 0) return [contradictory("/dish", `the dish has no size: give ${choice}`)];
 	if (sent.length === 1) return [];
 	return sent.map((name) =>

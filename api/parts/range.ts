@@ -11,7 +11,7 @@ import {
 	rangedDay,
 	rangeMethods,
 } from "../../src/index.ts";
-import { fromDomainError, refused } from "../problem/problem.ts";
+import { fromDomainError, refusal } from "../problem/problem.ts";
 import { contradictory, type Rule } from "../validation/rule.ts";
 import { type Assumed, appliedDefaults } from "../wire/defaults.ts";
 import { celsius, fromSi, kelvinDifference, kilowattHours, litres, minutes, ratio } from "../wire/units.ts";
@@ -106,8 +106,8 @@ type Wire = z.input<typeof Range>;
 /** A range that a request wants. */
 export interface RangePlan<S> {
 	readonly spreads: S;
-	readonly taken: readonly Assumed[]; // the spreads that the request left out
-	readonly leftOut: boolean; // whether it left out all of them together
+	readonly defaults: readonly Assumed[]; // the spreads that the request left out
+	readonly omitted: boolean; // whether it left out all of them together
 }
 
 /** @param sent  the request as it came     @param schema  of its spreads */
@@ -121,8 +121,8 @@ export function rangePlan<S extends z.ZodType>(
 	const sentSpreads = (sent as { readonly spreads?: unknown }).spreads ?? {};
 	return {
 		spreads,
-		taken: appliedDefaults(schema, sentSpreads, spreads),
-		leftOut: request.spreads === undefined,
+		defaults: appliedDefaults(schema, sentSpreads, spreads),
+		omitted: request.spreads === undefined,
 	};
 }
 
@@ -130,7 +130,7 @@ export function rangePlan<S extends z.ZodType>(
  *  is told with the rest of its defaults.
  *  @param varied  by their names on the wire */
 export function assumedSpreads<S>(
-	{ taken, leftOut }: RangePlan<S>,
+	{ defaults: taken, omitted: leftOut }: RangePlan<S>,
 	varied: readonly string[],
 ): readonly Assumed[] {
 	if (!leftOut) return [];
@@ -181,11 +181,11 @@ function rangedOrRefused(stated: DayCase, outcome: DayOutcome, spreads: DaySprea
 		if (!(error instanceof DomainError)) throw error;
 		const { message } = fromDomainError(error, "body");
 		const detail = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
-		throw refused(error.code, detail, "body", "/withRange");
+		throw refusal(error.code, detail, "body", "/withRange");
 	}
 }
 
-function wireRange(report: RangeReport, { spreads, taken }: RangePlan<Spreads>): Wire {
+function wireRange(report: RangeReport, { spreads, defaults: taken }: RangePlan<Spreads>): Wire {
 	const { answered } = answerNamed(report, "timeToTarget");
 	return {
 		coverage: report.coverage,

@@ -202,7 +202,7 @@ export const receiverWithinDish: Rule<WithReceiver, WithDish> = ({ receiver }, {
 };
 
 /** A hollow is at least as wide as its opening. */
-export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
+export const openingWithinCavity: Rule<WithReceiver> = ({ receiver }) => {
 	if (!hasHollow(receiver) || receiver.innerDiameterM === undefined) return [];
 	const opening = receiver.apertureDiameterM;
 	return opening !== "auto" && receiver.innerDiameterM < opening
@@ -216,7 +216,7 @@ export const hollowBehindOpening: Rule<WithReceiver> = ({ receiver }) => {
 };
 
 /** A receiver of stated size leaves its tube room to be wound. */
-export const tubeWound: Rule<WithReceiver> = ({ receiver }) => {
+export const tubeWindable: Rule<WithReceiver> = ({ receiver }) => {
 	if (!hasTube(receiver)) return [];
 	const absorber = statedAbsorber(sparseTubeReceiver(receiver));
 	if (!absorber || absorber.width >= absorber.narrowest) return [];

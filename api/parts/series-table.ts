@@ -10,7 +10,7 @@ const UNITS: readonly (readonly [suffix: string, sign: string])[] = [
 	["K", "K"],
 ];
 
-function headed(name: string): string {
+function columnHeader(name: string): string {
 	const sign = UNITS.find(([suffix]) => name.endsWith(suffix))?.[1];
 	return sign === undefined ? name : `${name} [${sign}]`;
 }
@@ -21,5 +21,5 @@ export function seriesTable(series: Readonly<Record<string, unknown>>): string {
 		Array.isArray(entry[1]),
 	);
 	const rows = columns[0]![1].map((_, i) => columns.map(([, values]) => String(values[i])).join(","));
-	return [columns.map(([name]) => headed(name)).join(","), ...rows, ""].join("\r\n");
+	return [columns.map(([name]) => columnHeader(name)).join(","), ...rows, ""].join("\r\n");
 }

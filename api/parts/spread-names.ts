@@ -16,15 +16,15 @@ const SHARED = {
 	coldWaterK: "coldWater",
 } as const;
 
-export const OF_A_DAY = naming({ ...SHARED, coilFilm: "coilFilm", laggingLoss: "laggingLoss" });
-export const OF_AN_INSTANT = naming({
+export const DAY_INPUTS = inputNames({ ...SHARED, coilFilm: "coilFilm", laggingLoss: "laggingLoss" });
+export const INSTANT_INPUTS = inputNames({
 	...SHARED,
 	laggingLoss: "laggingLoss",
 	coilTransfer: "coilTransfer",
 });
 
 /** The inputs by their names on the wire, and the way from there to the core and back. A spread is the same number on both sides. */
-function naming<const Names extends Readonly<Record<string, string>>>(names: Names) {
+function inputNames<const Names extends Readonly<Record<string, string>>>(names: Names) {
 	type Wire = keyof Names & string;
 	const wire = Object.keys(names) as [Wire, ...Wire[]];
 	return {

@@ -2,7 +2,7 @@ import { z } from "@hono/zod-openapi";
 import { type DaySpreads, handbook, measured, practice, standard, unconfirmed } from "../../src/index.ts";
 import { assume } from "../wire/defaults.ts";
 import { kelvinDifference, ratio } from "../wire/units.ts";
-import { OF_A_DAY } from "./spread-names.ts";
+import { DAY_INPUTS } from "./spread-names.ts";
 
 const share = (description: string) => ratio(`${description} Standard deviation.`, 0, 0.2);
 const relative = (description: string) =>
@@ -115,10 +115,10 @@ export const Spreads = z
 
 export type Spreads = z.output<typeof Spreads>;
 
-export const SPREAD_NAMES = OF_A_DAY.wire;
+export const SPREAD_NAMES = DAY_INPUTS.wire;
 
 /** The spreads as the core wants them. */
-export const coreSpreads = (spreads: Spreads): DaySpreads => OF_A_DAY.toCore(spreads);
+export const coreSpreads = (spreads: Spreads): DaySpreads => DAY_INPUTS.toCore(spreads);
 
 /** The wire's name of one of the core's inputs. */
-export const spreadName = (input: string): keyof Spreads => OF_A_DAY.toWire(input);
+export const spreadName = (input: string): keyof Spreads => DAY_INPUTS.toWire(input);

@@ -110,11 +110,11 @@ export const overloaded = (detail: string): ProblemError =>
 
 /** The core's refusal in the edge's words, with the field or the part of the request that is at fault. */
 export function fromDomainError(error: DomainError, place: "body" | "query"): ProblemError {
-	return refused(error.code, sentenceOf(error), place, POINTERS[error.subject]);
+	return refusal(error.code, sentenceOf(error), place, POINTERS[error.subject]);
 }
 
 /** A refusal at a place of the request. */
-export function refused(
+export function refusal(
 	code: DomainCode,
 	detail: string,
 	place: "body" | "query",

@@ -2,9 +2,9 @@ import type { z } from "@hono/zod-openapi";
 import { LIMITS } from "../config/limits.ts";
 import type { FieldFault } from "../problem/problem.ts";
 import { valueAt } from "./schema-tree.ts";
-import { FORMS, nameOf, shown, wantedAt } from "./schema-words.ts";
+import { expectationAt, FORMS, nameOf, quoted } from "./schema-words.ts";
 import { hintsAt } from "./suggested-key.ts";
-import { meantBy } from "./suggested-value.ts";
+import { suggestionFor } from "./suggested-value.ts";
 
 /** One fault by its path; where it stands is said differently for a body and a query. */
 export interface Fault {
@@ -43,21 +43,21 @@ function unionFaults(
 	);
 	const closest = entered.toSorted((a, b) => a.length - b.length)[0];
 	if (closest) return closest.slice(0, MOST).flatMap((inner) => faultsOf(inner, root, given, path));
-	return [wrong("wrong_type", root, path, given)];
+	return [valueFault("wrong_type", root, path, given)];
 }
 
-function wrong(
+function valueFault(
 	code: Fault["code"],
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
 	given: unknown,
 ): Fault {
 	const value = valueAt(given, path);
-	const want = wantedAt(root, path, given);
+	const want = expectationAt(root, path, given);
 	const name = nameOf(path);
 	if (value === undefined) return { path, code: "missing", detail: `${name} is missing: it must be ${want}` };
-	const meant = meantBy(value, root, path, given);
-	const detail = `${name} must be ${want}; ${shown(value)} is not`;
+	const meant = suggestionFor(value, root, path, given);
+	const detail = `${name} must be ${want}; ${quoted(value)} is not`;
 	return { path, code, detail: meant ? `${detail}; did you mean ${meant}?` : detail };
 }
 
@@ -90,22 +90,22 @@ function faultsOf(
 	const path = [...base, ...issue.path];
 	switch (issue.code) {
 		case "invalid_type":
-			return [wrong("wrong_type", root, path, given)];
+			return [valueFault("wrong_type", root, path, given)];
 		case "invalid_value":
-			return [wrong("not_a_choice", root, path, given)];
+			return [valueFault("not_a_choice", root, path, given)];
 		case "unrecognized_keys":
 			return unknownKeys(issue.keys, root, path, given);
 		case "invalid_union":
 			if (issue.discriminator === undefined) return unionFaults(issue, root, path, given);
-			return [wrong("not_a_choice", root, path, given)];
+			return [valueFault("not_a_choice", root, path, given)];
 		case "too_big":
 		case "too_small":
 			if (["number", "int", "bigint"].includes(issue.origin))
-				return [wrong("out_of_bounds", root, path, given)];
+				return [valueFault("out_of_bounds", root, path, given)];
 			return [lengthFault(issue, path)];
 		case "invalid_format":
 			if (FORMS[issue.format] === undefined) return [ruled("wrong_format", path, issue.message)];
-			return [wrong("wrong_format", root, path, given)];
+			return [valueFault("wrong_format", root, path, given)];
 		default:
 			return [ruled("broken_rule", path, issue.message)];
 	}

@@ -6,16 +6,16 @@ import { schemasAt, valueAt } from "./schema-tree.ts";
 /** Every fault that a schema finds in a query, up to the limit; the place of each is a parameter. */
 export function queryFaults(error: z.ZodError, schema: z.ZodType, query: object): FieldFault[] {
 	const given = Object.fromEntries(
-		Object.entries(query).map(([name, value]) => [name, listed(name, value, schema, query)]),
+		Object.entries(query).map(([name, value]) => [name, asList(name, value, schema, query)]),
 	);
 	return faultsIn(error, schema, given).map(
 		({ path, detail, code }) =>
-			repeated(path, given, schema) ?? { in: "query", ...parameter(path), detail, code },
+			repetitionFault(path, given, schema) ?? { in: "query", ...parameter(path), detail, code },
 	);
 }
 
 /** A parameter that may be repeated counts as a list when it is given once. */
-function listed(name: string, value: unknown, schema: z.ZodType, query: object): unknown {
+function asList(name: string, value: unknown, schema: z.ZodType, query: object): unknown {
 	const many = schemasAt(schema, [name], query).some(({ _zod: { def } }) => def.type === "array");
 	return many && !Array.isArray(value) ? [value] : value;
 }
@@ -25,7 +25,11 @@ function parameter(path: readonly PropertyKey[]): { parameter?: string } {
 }
 
 /** A parameter given several times that takes one value. */
-function repeated(path: readonly PropertyKey[], query: unknown, schema: z.ZodType): FieldFault | undefined {
+function repetitionFault(
+	path: readonly PropertyKey[],
+	query: unknown,
+	schema: z.ZodType,
+): FieldFault | undefined {
 	const value = valueAt(query, path);
 	const single = schemasAt(schema, path, query).every(({ _zod: { def } }) => def.type !== "array");
 	if (path.length !== 1 || !Array.isArray(value) || !single || schemasAt(schema, path, query).length === 0)

@@ -10,23 +10,23 @@ export const FORMS: Readonly<Record<string, string>> = {
 
 const LONGEST = 60; // characters of a caller's text that a sentence repeats
 
-function clipped(text: string): string {
+function excerpt(text: string): string {
 	return text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text;
 }
 
 /** A name such as `tank.insulation.thicknessMm` or `time[2]`. */
 export function nameOf(path: readonly PropertyKey[]): string {
 	const name = path
-		.map((key) => (typeof key === "number" ? `[${key}]` : `.${clipped(String(key))}`))
+		.map((key) => (typeof key === "number" ? `[${key}]` : `.${excerpt(String(key))}`))
 		.join("");
 	return name.replace(/^\./, "") || "the body";
 }
 
 /** A value as a sentence repeats it; what is inside a list or an object is not looked at, however deep it goes. */
-export function shown(value: unknown): string {
+export function quoted(value: unknown): string {
 	if (Array.isArray(value)) return "a list";
 	if (typeof value === "object" && value !== null) return "an object";
-	return typeof value === "string" ? JSON.stringify(clipped(value)) : String(value);
+	return typeof value === "string" ? JSON.stringify(excerpt(value)) : String(value);
 }
 
 /** The unit that a number field was built with, with a space before it. */
@@ -36,12 +36,12 @@ function unitOf(schema: z.core.$ZodType): string {
 }
 
 /** Words as a choice: "a, b or c". */
-export function list(words: readonly string[]): string {
+export function alternatives(words: readonly string[]): string {
 	return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 }
 
 /** What a schema wants, in words: "a number from 20 to 95 °C". */
-function wanted(schema: z.core.$ZodTypes): string {
+function expectation(schema: z.core.$ZodTypes): string {
 	const def = schema._zod.def;
 	switch (def.type) {
 		case "number":
@@ -53,9 +53,9 @@ function wanted(schema: z.core.$ZodTypes): string {
 		case "array":
 			return "a list";
 		case "literal":
-			return list(def.values.map(shown));
+			return alternatives(def.values.map(quoted));
 		case "enum":
-			return `one of ${list(Object.values(def.entries).map(shown))}`;
+			return `one of ${alternatives(Object.values(def.entries).map(quoted))}`;
 		default:
 			return "an object";
 	}
@@ -74,12 +74,12 @@ function bounds(schema: z.core.$ZodTypes): string {
 }
 
 /** What is wanted at a path: each choice that the contract leaves there. */
-export function wantedAt(root: z.core.$ZodType, path: readonly PropertyKey[], given: unknown): string {
+export function expectationAt(root: z.core.$ZodType, path: readonly PropertyKey[], given: unknown): string {
 	const schemas = schemasAt(root, path, given);
 	const fixed = fixedValues(schemas);
 	if (fixed.length > 1 && schemas.every(({ _zod: { def } }) => def.type === "literal"))
-		return `one of ${list(fixed.map(shown))}`;
-	return [...new Set(schemas.map((schema) => wanted(schema)))].join(", or ");
+		return `one of ${alternatives(fixed.map(quoted))}`;
+	return [...new Set(schemas.map((schema) => expectation(schema)))].join(", or ");
 }
 
 /** The words that may stand at a path. */

@@ -1,7 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 import { nearest } from "./nearest-word.ts";
 import { everyKind, keysAt, kindsOf, schemasAt } from "./schema-tree.ts";
-import { list, nameOf, shown } from "./schema-words.ts";
+import { alternatives, nameOf, quoted } from "./schema-words.ts";
 
 /** What unknown keys of the object at a path most likely should have been: the very word in its right place, else one that is
  *  nearly it. What the object and those around it know is gathered once for all of its keys. */
@@ -17,13 +17,13 @@ export function hintsAt(
 	const otherKinds = kindsAt(root, path, given);
 	return (key) => {
 		const kinds = otherKinds.flatMap(({ keys, kinds }) => (keys.has(key) ? kinds : []));
-		if (kinds.length > 0) return `it belongs to kind ${list(kinds.map(shown))}`;
+		if (kinds.length > 0) return `it belongs to kind ${alternatives(kinds.map(quoted))}`;
 		const places = inside.flatMap(({ field, keys }) =>
 			[key, withoutField(key, field)]
 				.filter((name) => keys.has(name))
 				.map((name) => nameOf([...path, field, name])),
 		);
-		if (places.length > 0) return `did you mean ${list([...new Set(places)])}?`;
+		if (places.length > 0) return `did you mean ${alternatives([...new Set(places)])}?`;
 		if (around.has(key)) return `it belongs beside ${nameOf(path)}, not in it`;
 		const close = nearest(key, known);
 		if (close) return `did you mean ${close}?`;

@@ -30,7 +30,7 @@ export interface LoopSurroundings {
 }
 
 const BARE_CASING = 0.6; // [W/K] of 0.06 m² at 10 W/m²K; common practice, no source
-const LAGGED_CASING = 0.2; // [W/K] a third of it; common practice, no source
+const INSULATED_CASING = 0.2; // [W/K] a third of it; common practice, no source
 const EXPANSION = 0.19; // [-] 190 K at 0.00075 per kelvin, mineral oil, and a third more as DIN 4754 has it (from memory)
 const LEAST_EXPANSION = 5e-4; // [m³] smallest vessel sold; common practice, no source
 const HIGHEST_TANK = 90; // [°C] of the tank's top: common practice, no source
@@ -70,7 +70,7 @@ function designPump({ insulated, ...pump }: SparsePump): Designed<Pump> {
 	const { design: casingLossCoefficient, assumed } = statedOr(
 		pump.casingLossCoefficient,
 		"loop.pump.casingLossCoefficient",
-		insulated ? LAGGED_CASING : BARE_CASING,
+		insulated ? INSULATED_CASING : BARE_CASING,
 		practice(`a fist-sized casing, ${insulated ? "lagged" : "bare"}`),
 	);
 	return { design: { ...pump, casingLossCoefficient }, assumed };

@@ -35,11 +35,11 @@ export function receiverBearingSun(
 	const duty = { ...REST_IN_SUN, fluid, pressure, absorbed: REST_IN_SUN.beam * light };
 	const free = hasHollow(receiver) || receiver.apertureDiameter === "auto"; // a disc of stated size cannot grow
 	const grown = free ? filmLimitedReceiver(sized, duty, limit) : sized;
-	if (hasHollow(receiver) && hasHollow(grown)) return withStatedHollow(receiver, grown);
+	if (hasHollow(receiver) && hasHollow(grown)) return withStatedCavity(receiver, grown);
 	return withStatedTube(receiver, grown, grown.tube.length);
 }
 
-function withStatedHollow(receiver: SparseCavity, grown: CavityReceiver): Designed<TubeReceiver> {
+function withStatedCavity(receiver: SparseCavity, grown: CavityReceiver): Designed<TubeReceiver> {
 	const inner = statedOr(
 		receiver.innerDiameter,
 		"receiver.innerDiameter",

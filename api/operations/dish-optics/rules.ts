@@ -1,10 +1,10 @@
 import { hasTube, mirrorWidth } from "../../../src/index.ts";
 import { dishFocus, dishOffset, dishSize, hemisphereKnown, type WithDish } from "../../parts/dish.ts";
 import {
-	hollowBehindOpening,
+	openingWithinCavity,
 	receiverTubeWall,
 	receiverWithinDish,
-	tubeWound,
+	tubeWindable,
 } from "../../parts/receiver.ts";
 import { contradictory, fourDigits, impossible, type Rule } from "../../validation/rule.ts";
 import type { DishOpticsRequest } from "./request.ts";
@@ -43,8 +43,8 @@ export const OPTICS_RULES: readonly Rule<DishOpticsRequest, WithDish>[] = [
 	dishOffset,
 	receiverHasAperture,
 	receiverWithinDish,
-	hollowBehindOpening,
-	tubeWound,
+	openingWithinCavity,
+	tubeWindable,
 	receiverTubeWall,
 	hemisphereKnown,
 	curveWithinDish,

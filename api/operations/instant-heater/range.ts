@@ -93,7 +93,7 @@ function wireRange(
 	best: RangeReport,
 	weakest: RangeReport | undefined,
 	plan: InstantPlan,
-	{ spreads, taken }: RangePlan<InstantSpreads>,
+	{ spreads, defaults: taken }: RangePlan<InstantSpreads>,
 ): Wire {
 	const feed = feedFlow(plan);
 	return {

@@ -1,10 +1,10 @@
 import { dishFocus, dishOffset, dishSize } from "../../parts/dish.ts";
 import { spreadsOfRange } from "../../parts/range.ts";
 import {
-	hollowBehindOpening,
+	openingWithinCavity,
 	receiverTubeWall,
 	receiverWithinDish,
-	tubeWound,
+	tubeWindable,
 } from "../../parts/receiver.ts";
 import { ambientInOrder, beamMeasured, columnsOfOneLength, rowTimes, timesRise } from "../../parts/sky.ts";
 import { tubeWall } from "../../parts/tube.ts";
@@ -96,8 +96,8 @@ export const INSTANT_RULES: readonly InstantRule[] = [
 	dishFocus,
 	dishOffset,
 	receiverWithinDish,
-	hollowBehindOpening,
-	tubeWound,
+	openingWithinCavity,
+	tubeWindable,
 	receiverTubeWall,
 	vesselOfArrangement,
 	pipeOfArrangement,

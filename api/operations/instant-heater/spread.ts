@@ -1,7 +1,7 @@
 import { z } from "@hono/zod-openapi";
 import { type InstantSpreads as CoreSpreads, derived } from "../../../src/index.ts";
 import { Spreads } from "../../parts/spread.ts";
-import { OF_AN_INSTANT } from "../../parts/spread-names.ts";
+import { INSTANT_INPUTS } from "../../parts/spread-names.ts";
 import { assume } from "../../wire/defaults.ts";
 import { ratio } from "../../wire/units.ts";
 
@@ -31,10 +31,10 @@ export const InstantSpreads = z
 
 export type InstantSpreads = z.output<typeof InstantSpreads>;
 
-export const INSTANT_SPREAD_NAMES = OF_AN_INSTANT.wire;
+export const INSTANT_SPREAD_NAMES = INSTANT_INPUTS.wire;
 
 /** The spreads as the core wants them. */
-export const coreInstantSpreads = (spreads: InstantSpreads): CoreSpreads => OF_AN_INSTANT.toCore(spreads);
+export const coreInstantSpreads = (spreads: InstantSpreads): CoreSpreads => INSTANT_INPUTS.toCore(spreads);
 
 /** The wire's name of one of the core's inputs. */
-export const instantSpreadName = (input: string): keyof InstantSpreads => OF_AN_INSTANT.toWire(input);
+export const instantSpreadName = (input: string): keyof InstantSpreads => INSTANT_INPUTS.toWire(input);

@@ -2,10 +2,10 @@ import { hasTube } from "../../../src/index.ts";
 import { LIMITS } from "../../config/limits.ts";
 import { dishFocus, dishOffset, dishSize, hemisphereKnown, type WithDish } from "../../parts/dish.ts";
 import {
-	hollowBehindOpening,
+	openingWithinCavity,
 	receiverTubeWall,
 	receiverWithinDish,
-	tubeWound,
+	tubeWindable,
 } from "../../parts/receiver.ts";
 import { contradictory, type Rule, tooLarge } from "../../validation/rule.ts";
 import type { ReceiverLossesRequest } from "./request.ts";
@@ -66,8 +66,8 @@ export const LOSSES_RULES: readonly LossesRule[] = [
 	receiverWithinDish,
 	hemisphereKnown,
 	apertureKnown,
-	hollowBehindOpening,
-	tubeWound,
+	openingWithinCavity,
+	tubeWindable,
 	receiverTubeWall,
 	rowsBounded,
 ];

@@ -1,6 +1,6 @@
 import { type Bar, drawBars } from "../../../sdk/chart/bar-chart.ts";
 import { svgText } from "../../../sdk/chart/svg.ts";
-import { PAPER, titled } from "../../parts/chart.ts";
+import { PAPER, withTitle } from "../../parts/chart.ts";
 import { gainTable } from "./gain-table.ts";
 import type { Ranking, SensitivityRequest } from "./request.ts";
 import type { SensitivityResponse } from "./response.ts";
@@ -44,7 +44,7 @@ type Measure = (typeof MEASURES)[Ranking];
 /** The formats besides JSON: chart and table. */
 export const sensitivityForms = {
 	chart: (answer: SensitivityResponse, request: SensitivityRequest) =>
-		svgText(titled(chart(answer, request))),
+		svgText(withTitle(chart(answer, request))),
 	table: gainTable,
 };
 

@@ -2,7 +2,7 @@ import { dayAxis } from "../../../sdk/chart/day-axis.ts";
 import { drawDay, marksWithin } from "../../../sdk/chart/day-chart.ts";
 import { svgText } from "../../../sdk/chart/svg.ts";
 import { clockTime } from "../../../sdk/chart/warm-up-chart.ts";
-import { clockOfHour, PAPER, titled, under } from "../../parts/chart.ts";
+import { belowTitle, clockOfHour, PAPER, withTitle } from "../../parts/chart.ts";
 import { seriesTable } from "../../parts/series-table.ts";
 import type { SunDayResponse } from "./response.ts";
 
@@ -10,7 +10,7 @@ const whole = (value: number) => String(Math.round(value));
 
 /** Forms of the response besides JSON. */
 export const sunDayForms = {
-	chart: (answer: SunDayResponse) => svgText(titled(chart(answer))),
+	chart: (answer: SunDayResponse) => svgText(withTitle(chart(answer))),
 	table: ({ series }: SunDayResponse) => seriesTable(series),
 };
 
@@ -40,7 +40,7 @@ function chart(answer: SunDayResponse) {
 			],
 			...{ levels: [], moments: [], number: whole, clock: clockOfHour },
 		},
-		under(PAPER),
+		belowTitle(PAPER),
 	);
 }
 

@@ -2,7 +2,7 @@ import type { z } from "@hono/zod-openapi";
 import type { DayAxis } from "../../../sdk/chart/day-axis.ts";
 import { type DayChart, drawDay } from "../../../sdk/chart/day-chart.ts";
 import { svgText } from "../../../sdk/chart/svg.ts";
-import { PAPER, titled, under } from "../../parts/chart.ts";
+import { belowTitle, PAPER, withTitle } from "../../parts/chart.ts";
 import { seriesTable } from "../../parts/series-table.ts";
 import type { TankCoolingRequest } from "./request.ts";
 import type { TankCoolingResponse } from "./response.ts";
@@ -19,7 +19,7 @@ const tenth = (value: number) => String(Math.round(value * 10) / 10).replace("-"
 
 /** Forms of the response besides JSON. */
 export const tankCoolingForms = {
-	chart: (answer: Answer, request: TankCoolingRequest) => svgText(titled(chart(answer, request))),
+	chart: (answer: Answer, request: TankCoolingRequest) => svgText(withTitle(chart(answer, request))),
 	table: ({ series }: Answer) => seriesTable(series),
 };
 
@@ -44,7 +44,7 @@ function chart(answer: Answer, request: TankCoolingRequest) {
 			moments: momentsOf(answer),
 			...{ number: whole, clock: (hour: number) => `${hour} h` },
 		},
-		under(PAPER),
+		belowTitle(PAPER),
 	);
 }
 

@@ -1,7 +1,7 @@
 import type { z } from "@hono/zod-openapi";
 import { svgText } from "../../../sdk/chart/svg.ts";
 import { clockTime, warmUpChart } from "../../../sdk/chart/warm-up-chart.ts";
-import { clockOfHour, PAPER, titled, under } from "../../parts/chart.ts";
+import { belowTitle, clockOfHour, PAPER, withTitle } from "../../parts/chart.ts";
 import type { WarmUpRequest } from "../../parts/day-request.ts";
 import { seriesTable } from "../../parts/series-table.ts";
 import type { WarmUpResponse } from "./response.ts";
@@ -14,7 +14,7 @@ const whole = (value: number) => String(Math.round(value));
 export const warmUpForms = {
 	chart: (answer: Answer, { targetTemperatureC, date }: WarmUpRequest) =>
 		svgText(
-			titled(
+			withTitle(
 				warmUpChart(
 					answer,
 					targetTemperatureC,
@@ -31,7 +31,7 @@ export const warmUpForms = {
 						irradiance: { unit: "W/m²", from: (irradiance) => irradiance },
 						...{ number: whole, clock: clockOfHour },
 					},
-					under(PAPER),
+					belowTitle(PAPER),
 				),
 			),
 		),
