@@ -2,11 +2,11 @@ import type { z } from "@hono/zod-openapi";
 import { LIMITS } from "../config/limits.ts";
 import type { FieldFault } from "../problem/problem.ts";
 import { valueAt } from "./schema-tree.ts";
-import { expectationAt, FORMS, nameOf, quoted } from "./schema-words.ts";
+import { expectationAt, FORMS, nameOf, quoted, sentenceAt } from "./schema-words.ts";
 import { hintsAt } from "./suggested-key.ts";
 import { suggestionFor } from "./suggested-value.ts";
 
-/** One fault by its path; where it stands is said differently for a body and a query. */
+/** One fault by its path, which a body and a query report differently. */
 export interface Fault {
 	readonly path: readonly PropertyKey[];
 	readonly code: FieldFault["code"];
@@ -19,9 +19,9 @@ function unknownKeys(
 	keys: readonly string[],
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
-	given: unknown,
+	sent: unknown,
 ): Fault[] {
-	const hint = hintsAt(root, path, given);
+	const hint = hintsAt(root, path, sent);
 	return keys.slice(0, MOST).map((key) => ({
 		path: [...path, key],
 		code: "unknown",
@@ -29,12 +29,12 @@ function unknownKeys(
 	}));
 }
 
-/** The faults of the choice that came closest: one whose outer form fits, else a sentence that names every choice. */
+/** The faults of the closest choice, whose outer form fits; else a sentence that names every choice. */
 function unionFaults(
 	issue: z.core.$ZodIssueInvalidUnion,
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
-	given: unknown,
+	sent: unknown,
 ): Fault[] {
 	const entered = issue.errors.filter((branch) =>
 		branch.every(
@@ -42,28 +42,29 @@ function unionFaults(
 		),
 	);
 	const closest = entered.toSorted((a, b) => a.length - b.length)[0];
-	if (closest) return closest.slice(0, MOST).flatMap((inner) => faultsOf(inner, root, given, path));
-	return [valueFault("wrong_type", root, path, given)];
+	if (closest) return closest.slice(0, MOST).flatMap((inner) => faultsOf(inner, root, sent, path));
+	return [valueFault("wrong_type", root, path, sent)];
 }
 
 function valueFault(
 	code: Fault["code"],
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
-	given: unknown,
+	sent: unknown,
 ): Fault {
-	const value = valueAt(given, path);
-	const want = expectationAt(root, path, given);
+	const value = valueAt(sent, path);
+	const expected = expectationAt(root, path, sent);
 	const name = nameOf(path);
-	if (value === undefined) return { path, code: "missing", detail: `${name} is missing: it must be ${want}` };
-	const meant = suggestionFor(value, root, path, given);
-	const detail = `${name} must be ${want}; ${quoted(value)} is not`;
-	return { path, code, detail: meant ? `${detail}; did you mean ${meant}?` : detail };
+	if (value === undefined)
+		return { path, code: "missing", detail: `${name} is missing: it must be ${expected}` };
+	const suggestion = suggestionFor(value, root, path, sent);
+	const detail = `${name} must be ${expected}; ${quoted(value)} is not`;
+	return { path, code, detail: suggestion ? `${detail}; did you mean ${suggestion}?` : detail };
 }
 
-/** A schema's own words; those that begin with "must" lack their subject. */
-function ruled(code: Fault["code"], path: readonly PropertyKey[], message: string): Fault {
-	return { path, code, detail: message.startsWith("must ") ? `${nameOf(path)} ${message}` : message };
+/** A fault in the schema's own words. */
+function messageFault(code: Fault["code"], path: readonly PropertyKey[], message: string): Fault {
+	return { path, code, detail: sentenceAt(path, message) };
 }
 
 function lengthFault(
@@ -84,42 +85,42 @@ function lengthFault(
 function faultsOf(
 	issue: z.core.$ZodIssue,
 	root: z.core.$ZodType,
-	given: unknown,
+	sent: unknown,
 	base: readonly PropertyKey[],
 ): Fault[] {
 	const path = [...base, ...issue.path];
 	switch (issue.code) {
 		case "invalid_type":
-			return [valueFault("wrong_type", root, path, given)];
+			return [valueFault("wrong_type", root, path, sent)];
 		case "invalid_value":
-			return [valueFault("not_a_choice", root, path, given)];
+			return [valueFault("not_a_choice", root, path, sent)];
 		case "unrecognized_keys":
-			return unknownKeys(issue.keys, root, path, given);
+			return unknownKeys(issue.keys, root, path, sent);
 		case "invalid_union":
-			if (issue.discriminator === undefined) return unionFaults(issue, root, path, given);
-			return [valueFault("not_a_choice", root, path, given)];
+			if (issue.discriminator === undefined) return unionFaults(issue, root, path, sent);
+			return [valueFault("not_a_choice", root, path, sent)];
 		case "too_big":
 		case "too_small":
 			if (["number", "int", "bigint"].includes(issue.origin))
-				return [valueFault("out_of_bounds", root, path, given)];
+				return [valueFault("out_of_bounds", root, path, sent)];
 			return [lengthFault(issue, path)];
 		case "invalid_format":
-			if (FORMS[issue.format] === undefined) return [ruled("wrong_format", path, issue.message)];
-			return [valueFault("wrong_format", root, path, given)];
+			if (FORMS[issue.format] === undefined) return [messageFault("wrong_format", path, issue.message)];
+			return [valueFault("wrong_format", root, path, sent)];
 		default:
-			return [ruled("broken_rule", path, issue.message)];
+			return [messageFault("broken_rule", path, issue.message)];
 	}
 }
 
-/** Codes of what could not be read as what it should be: no further rule says anything about it. */
+/** Codes of values that could not be read: no further rule applies to them. */
 const UNREADABLE: ReadonlySet<Fault["code"]> = new Set(["wrong_type", "wrong_format", "not_a_choice"]);
 
-/** Every fault behind a schema's refusal, in sentences a person can act on, each once, up to the limit. */
-export function faultsIn(error: z.ZodError, schema: z.ZodType, given: unknown): readonly Fault[] {
+/** Every fault that a schema reports, in sentences that a person can act on, each once, up to the limit. */
+export function faultsIn(error: z.ZodError, schema: z.ZodType, sent: unknown): readonly Fault[] {
 	const faults: Fault[] = [];
 	const unreadable = new Set<string>();
 	for (const issue of error.issues) {
-		for (const fault of faultsOf(issue, schema, given, [])) {
+		for (const fault of faultsOf(issue, schema, sent, [])) {
 			const place = pointerTo(fault.path);
 			if (unreadable.has(place)) continue;
 			faults.push(fault);
@@ -130,7 +131,7 @@ export function faultsIn(error: z.ZodError, schema: z.ZodType, given: unknown): 
 	return faults.slice(0, MOST);
 }
 
-/** Every fault that a schema finds in a body, up to the limit; the place of each is a JSON pointer. */
+/** Every fault that a schema finds in a body, up to the limit, each with its JSON pointer. */
 export function bodyFaults(error: z.ZodError, schema: z.ZodType, body: unknown): FieldFault[] {
 	return faultsIn(error, schema, body).map(({ path, detail, code }) => ({
 		in: "body",

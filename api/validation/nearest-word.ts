@@ -11,10 +11,10 @@ function edits(a: string, b: string, limit: number): number {
 	return last[b.length]!;
 }
 
-const LONGEST = 60; // letters; no name in the contract comes near it
-const SHORTEST = 3; // letters that a name may begin with to be taken for it: `lat` for `latitude`
+const LONGEST = 60; // letters; every name in the contract is much shorter
+const SHORTEST = 3; // letters: a shorter beginning stands for no name, while `lat` stands for `latitude`
 
-/** The unit at the end of a name of the contract, from the closed list of style. */
+/** The unit at the end of a name of the contract, from the closed list of units. */
 const UNIT = /(?:Kwh|Kpa|Kw|Kj|Mrad|Min|Mm2?|M2|Deg|[CHKLMSW])(?:Per[A-Z]\w*)?$/;
 const OTHER_UNIT = /^(?:[A-Z][a-z\d]*(?:Per[A-Z]\w*)?|[A-Z]+)$/;
 
@@ -24,7 +24,7 @@ function inAnotherUnit(word: string, known: string): boolean {
 	return stem !== known && word.startsWith(stem) && OTHER_UNIT.test(word.slice(stem.length));
 }
 
-/** Whether a word is a known name with words left out before its unit: `targetC` for `targetTemperatureC`. */
+/** Whether a word is a known name without some words before its unit: `targetC` for `targetTemperatureC`. */
 function shortened(word: string, known: string): boolean {
 	const unit = UNIT.exec(known)?.[0];
 	if (unit === undefined || !word.endsWith(unit)) return false;

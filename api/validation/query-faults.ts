@@ -3,18 +3,18 @@ import type { FieldFault } from "../problem/problem.ts";
 import { faultsIn } from "./faults.ts";
 import { schemasAt, valueAt } from "./schema-tree.ts";
 
-/** Every fault that a schema finds in a query, up to the limit; the place of each is a parameter. */
+/** Every fault that a schema finds in a query, up to the limit, each with its parameter. */
 export function queryFaults(error: z.ZodError, schema: z.ZodType, query: object): FieldFault[] {
-	const given = Object.fromEntries(
+	const sent = Object.fromEntries(
 		Object.entries(query).map(([name, value]) => [name, asList(name, value, schema, query)]),
 	);
-	return faultsIn(error, schema, given).map(
+	return faultsIn(error, schema, sent).map(
 		({ path, detail, code }) =>
-			repetitionFault(path, given, schema) ?? { in: "query", ...parameter(path), detail, code },
+			repetitionFault(path, sent, schema) ?? { in: "query", ...parameter(path), detail, code },
 	);
 }
 
-/** A parameter that may be repeated counts as a list when it is given once. */
+/** A parameter that may be repeated counts as an array even when it is sent once. */
 function asList(name: string, value: unknown, schema: z.ZodType, query: object): unknown {
 	const many = schemasAt(schema, [name], query).some(({ _zod: { def } }) => def.type === "array");
 	return many && !Array.isArray(value) ? [value] : value;
@@ -24,7 +24,7 @@ function parameter(path: readonly PropertyKey[]): { parameter?: string } {
 	return path.length > 0 ? { parameter: String(path[0]) } : {};
 }
 
-/** A parameter given several times that takes one value. */
+/** A fault for a parameter that is sent several times but accepts one value. */
 function repetitionFault(
 	path: readonly PropertyKey[],
 	query: unknown,
@@ -38,7 +38,7 @@ function repetitionFault(
 	return {
 		in: "query",
 		parameter: name,
-		detail: `${name} is given ${value.length} times; it takes one value`,
+		detail: `${name} is sent ${value.length} times; send it once`,
 		code: "wrong_type",
 	};
 }

@@ -1,4 +1,5 @@
 import { ProblemError, type ProblemKind } from "../problem/problem.ts";
+import { sentenceAt } from "./schema-words.ts";
 
 /** A request that keeps the contract and still cannot be answered. */
 export interface RuleFault {
@@ -7,35 +8,32 @@ export interface RuleFault {
 	readonly detail: string;
 }
 
-/** Finds the faults of one kind in a request that keeps the contract, or in what could be designed of it. Every rule is run,
- *  whatever the others find. A rule that looks at less than a whole warm-up serves the operations that ask for less. */
+/** Finds the faults of one kind in a request that keeps the contract, or in the parts designed from it. Every rule runs,
+ *  whatever the others find. A rule that needs only part of a request also serves operations with smaller requests. */
 export type Rule<Request, Designs = unknown> = (request: Request, designs: Designs) => readonly RuleFault[];
 
-export const contradictory = (pointer: string, detail: string): RuleFault => ({
-	pointer,
-	code: "contradictory",
-	detail,
-});
+/** A maker of faults of one code. A detail that begins with "must" gets the field's name as its subject. */
+const faultOf =
+	(code: RuleFault["code"]) =>
+	(pointer: string, detail: string): RuleFault => ({
+		pointer,
+		code,
+		detail: sentenceAt(pathOf(pointer), detail),
+	});
 
-export const impossible = (pointer: string, detail: string): RuleFault => ({
-	pointer,
-	code: "impossible",
-	detail,
-});
+export const contradictory = faultOf("contradictory");
+export const impossible = faultOf("impossible");
+export const outOfRange = faultOf("out_of_range");
+export const tooLarge = faultOf("too_large");
 
-export const outOfRange = (pointer: string, detail: string): RuleFault => ({
-	pointer,
-	code: "out_of_range",
-	detail,
-});
+/** The path of a pointer to a field of the contract, whose names need no escaping. */
+const pathOf = (pointer: string): readonly PropertyKey[] =>
+	pointer
+		.split("/")
+		.slice(1)
+		.map((key) => (/^\d+$/.test(key) ? Number(key) : key));
 
-export const tooLarge = (pointer: string, detail: string): RuleFault => ({
-	pointer,
-	code: "too_large",
-	detail,
-});
-
-/** A number as a person would say it. */
+/** A number for a sentence, to four digits. */
 export const fourDigits = (value: number): string => String(Number(value.toPrecision(4)));
 
 const KINDS: Readonly<Record<RuleFault["code"], ProblemKind>> = {
@@ -45,7 +43,7 @@ const KINDS: Readonly<Record<RuleFault["code"], ProblemKind>> = {
 	too_large: "too-large",
 };
 
-/** Ends a request that keeps the contract but contradicts itself or asks for the impossible, with every fault at once. */
+/** Refuses a request that keeps the contract but breaks a rule, with every fault at once. */
 export function refuseFaults(faults: readonly RuleFault[]): void {
 	const [first] = faults;
 	if (!first) return;

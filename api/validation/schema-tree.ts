@@ -26,26 +26,26 @@ function bare(schema: z.core.$ZodType): z.core.$ZodTypes {
 	return inner ? bare(inner) : (schema as z.core.$ZodTypes);
 }
 
-/** Whether an object's fixed fields (its `kind`) are those of the value, or left out where they may be. */
+/** Whether an object's fixed fields (its `kind`) are those of the value, or omitted where that is allowed. */
 function fits(schema: z.core.$ZodTypes, value: unknown): boolean {
 	if (schema._zod.def.type !== "object" || typeof value !== "object" || value === null) return true;
 	return Object.entries(schema._zod.def.shape).every(([key, field]) => {
 		const inner = bare(field);
 		if (inner._zod.def.type !== "literal") return true;
-		const given = valueAt(value, [key]);
-		return given === undefined
+		const sent = valueAt(value, [key]);
+		return sent === undefined
 			? field._zod.optin !== undefined
-			: inner._zod.def.values.includes(given as never);
+			: inner._zod.def.values.includes(sent as never);
 	});
 }
 
-/** A schema, or every choice that it leaves. */
+/** A schema, or every choice that it offers. */
 export function everyKind(schema: z.core.$ZodType): readonly z.core.$ZodTypes[] {
 	const inner = bare(schema);
 	return inner._zod.def.type === "union" ? inner._zod.def.options.flatMap(everyKind) : [inner];
 }
 
-/** A schema, or the choices that a value can still be meant for: those of its `kind`, else all. */
+/** A schema, or the choices that a value may match: those of its `kind`, else all. */
 export function choices(schema: z.core.$ZodType, value: unknown): readonly z.core.$ZodTypes[] {
 	const all = everyKind(schema);
 	if (all.length === 1) return all;
@@ -53,7 +53,7 @@ export function choices(schema: z.core.$ZodType, value: unknown): readonly z.cor
 	return fitting.length > 0 ? fitting : all;
 }
 
-/** The schemas that the value at a path is held against: one, or several where the contract leaves a choice. */
+/** The schemas for the value at a path: one, or several where the contract offers a choice. */
 export function schemasAt(
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
@@ -69,7 +69,7 @@ export function schemasAt(
 	});
 }
 
-/** The schema of one entry of a list or one field of an object; undefined where there is none. */
+/** The schema of one entry of an array or one field of an object; undefined where there is none. */
 export function memberSchema(
 	{ _zod: { def } }: z.core.$ZodTypes,
 	key: PropertyKey,
@@ -100,14 +100,14 @@ export function keysAt(
 	return [...new Set(keys)];
 }
 
-/** The values that an object's `kind` may have; none of what is no object, or has no kind. */
+/** The values that an object's `kind` may have; none without a kind. */
 export function kindsOf({ _zod: { def } }: z.core.$ZodTypes): readonly unknown[] {
 	if (def.type !== "object" || !Object.hasOwn(def.shape, "kind")) return [];
 	const kind = bare(def.shape.kind!);
 	return kind._zod.def.type === "literal" ? kind._zod.def.values : [];
 }
 
-/** What stands at a path of plain data. */
+/** The value at a path of plain data. */
 export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 	let here = value;
 	for (const key of path) {

@@ -3,12 +3,12 @@ import { schemasAt } from "./schema-tree.ts";
 
 /** Formats that the contract names, in words. */
 export const FORMS: Readonly<Record<string, string>> = {
-	date: "a date of the calendar, such as 2025-01-15",
-	datetime: "a time with its offset from UTC, such as 2025-01-15T08:30:00+05:30",
+	date: "a calendar date, such as 2025-01-15",
+	datetime: "a date and time with an offset from UTC, such as 2025-01-15T08:30:00+05:30",
 	time: "a time of day, such as 08:30",
 };
 
-const LONGEST = 60; // characters of a caller's text that a sentence repeats
+const LONGEST = 60; // characters of a client's text that a sentence repeats
 
 function excerpt(text: string): string {
 	return text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text;
@@ -22,9 +22,14 @@ export function nameOf(path: readonly PropertyKey[]): string {
 	return name.replace(/^\./, "") || "the body";
 }
 
-/** A value as a sentence repeats it; what is inside a list or an object is not looked at, however deep it goes. */
+/** A sentence about the value at a path. One that begins with "must" gets the value's name as its subject. */
+export function sentenceAt(path: readonly PropertyKey[], text: string): string {
+	return text.startsWith("must ") ? `${nameOf(path)} ${text}` : text;
+}
+
+/** A value as a sentence repeats it, without the content of an array or object, however deep. */
 export function quoted(value: unknown): string {
-	if (Array.isArray(value)) return "a list";
+	if (Array.isArray(value)) return "an array";
 	if (typeof value === "object" && value !== null) return "an object";
 	return typeof value === "string" ? JSON.stringify(excerpt(value)) : String(value);
 }
@@ -35,23 +40,23 @@ function unitOf(schema: z.core.$ZodType): string {
 	return typeof unit !== "string" || unit === "1" ? "" : unit === "°" ? unit : ` ${unit}`;
 }
 
-/** Words as a choice: "a, b or c". */
+/** Words as alternatives: "a, b or c". */
 export function alternatives(words: readonly string[]): string {
 	return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 }
 
-/** What a schema wants, in words: "a number from 20 to 95 °C". */
+/** What a schema expects, in words: "a number from 20 to 95 °C". */
 function expectation(schema: z.core.$ZodTypes): string {
 	const def = schema._zod.def;
 	switch (def.type) {
 		case "number":
 			return `${"format" in def ? "a whole number" : "a number"}${bounds(schema)}`;
 		case "string":
-			return FORMS[(def as { format?: string }).format ?? ""] ?? "a text";
+			return FORMS[(def as { format?: string }).format ?? ""] ?? "a string";
 		case "boolean":
 			return "true or false";
 		case "array":
-			return "a list";
+			return "an array";
 		case "literal":
 			return alternatives(def.values.map(quoted));
 		case "enum":
@@ -73,22 +78,22 @@ function bounds(schema: z.core.$ZodTypes): string {
 	return range || unitOf(schema) ? ` ${range || "in"}${unitOf(schema)}` : "";
 }
 
-/** What is wanted at a path: each choice that the contract leaves there. */
-export function expectationAt(root: z.core.$ZodType, path: readonly PropertyKey[], given: unknown): string {
-	const schemas = schemasAt(root, path, given);
+/** What the contract expects at a path, with each choice that it allows there. */
+export function expectationAt(root: z.core.$ZodType, path: readonly PropertyKey[], sent: unknown): string {
+	const schemas = schemasAt(root, path, sent);
 	const fixed = fixedValues(schemas);
 	if (fixed.length > 1 && schemas.every(({ _zod: { def } }) => def.type === "literal"))
 		return `one of ${alternatives(fixed.map(quoted))}`;
 	return [...new Set(schemas.map((schema) => expectation(schema)))].join(", or ");
 }
 
-/** The words that may stand at a path. */
+/** The words allowed at a path. */
 export function choicesAt(
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
-	given: unknown,
+	sent: unknown,
 ): readonly string[] {
-	return fixedValues(schemasAt(root, path, given)).filter((value) => typeof value === "string");
+	return fixedValues(schemasAt(root, path, sent)).filter((value) => typeof value === "string");
 }
 
 function fixedValues(schemas: readonly z.core.$ZodTypes[]): readonly unknown[] {

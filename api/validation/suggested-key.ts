@@ -3,18 +3,18 @@ import { nearest } from "./nearest-word.ts";
 import { everyKind, keysAt, kindsOf, schemasAt } from "./schema-tree.ts";
 import { alternatives, nameOf, quoted } from "./schema-words.ts";
 
-/** What unknown keys of the object at a path most likely should have been: the very word in its right place, else one that is
- *  nearly it. What the object and those around it know is gathered once for all of its keys. */
+/** What the unknown keys of the object at a path most likely mean: the same word in its right place, else a similar word.
+ *  The names known in the object and around it are gathered once for all of its keys. */
 export function hintsAt(
 	root: z.core.$ZodType,
 	path: readonly PropertyKey[],
-	given: unknown,
+	sent: unknown,
 ): (key: string) => string {
-	const here = schemasAt(root, path, given);
-	const known = keysAt(root, path, given);
-	const around = new Set(path.length > 0 ? keysAt(root, path.slice(0, -1), given) : []);
+	const here = schemasAt(root, path, sent);
+	const known = keysAt(root, path, sent);
+	const around = new Set(path.length > 0 ? keysAt(root, path.slice(0, -1), sent) : []);
 	const inside = here.flatMap(fieldsOf);
-	const otherKinds = kindsAt(root, path, given);
+	const otherKinds = kindsAt(root, path, sent);
 	return (key) => {
 		const kinds = otherKinds.flatMap(({ keys, kinds }) => (keys.has(key) ? kinds : []));
 		if (kinds.length > 0) return `it belongs to kind ${alternatives(kinds.map(quoted))}`;
@@ -27,7 +27,7 @@ export function hintsAt(
 		if (around.has(key)) return `it belongs beside ${nameOf(path)}, not in it`;
 		const close = nearest(key, known);
 		if (close) return `did you mean ${close}?`;
-		return known.length > 0 ? `known here: ${known.join(", ")}` : "nothing may stand here";
+		return known.length > 0 ? `known names: ${known.join(", ")}` : "nothing is allowed here";
 	};
 }
 
@@ -48,7 +48,7 @@ function fieldsOf({ _zod: { def } }: z.core.$ZodTypes): readonly Field[] {
 const ownKeys = ({ _zod: { def } }: z.core.$ZodTypes): readonly string[] =>
 	def.type === "object" ? Object.keys(def.shape) : [];
 
-/** A key less the field that it begins with: `volumeL` of `tankVolumeL` in `tank`; else nothing. */
+/** A key without the field that it begins with: `volumeL` of `tankVolumeL` in `tank`; else nothing. */
 function withoutField(key: string, field: string): string {
 	const rest = key.startsWith(field) ? key.slice(field.length).replace(/^_/, "") : "";
 	return rest.charAt(0).toLowerCase() + rest.slice(1);
