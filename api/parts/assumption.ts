@@ -10,7 +10,7 @@ interface Row {
 const same = (si: number) => si;
 const { celsius, degrees, kilopascals, litres } = fromSi;
 
-/** Where each value that the core assumes stands in a request, and in which unit. */
+/** Pointer and unit of each value that the core may assume. */
 const ROWS: Readonly<Record<SizeSubject, Row>> = {
 	"sky.diffuse": { pointer: "/sky/diffuseIrradianceWPerM2", toWire: same },
 	"dish.rimAngle": { pointer: "/dish/rimAngleDeg", toWire: degrees },
@@ -36,7 +36,7 @@ const ROWS: Readonly<Record<SizeSubject, Row>> = {
 	"vessel.coil.length": { pointer: "/vessel/coil/lengthM", toWire: same },
 };
 
-/** What the core assumed, in the words of the wire. */
+/** The core's assumptions in wire units. */
 export function wireAssumed(assumed: readonly Assumption[]): readonly Assumed[] {
 	return assumed.map(({ subject, value, grounds }) => {
 		const { pointer, toWire } = ROWS[subject];

@@ -1,7 +1,7 @@
 import { type Build, hasTube } from "../../src/index.ts";
 import type { DayRequest } from "./day-request.ts";
 
-/** How the plant of a request is built, beyond what its heat depends on. */
+/** Materials and covers of a request's plant, which only its cautions depend on. */
 export function buildOf({
 	tank,
 	coil,

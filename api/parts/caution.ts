@@ -4,23 +4,23 @@ import { fromSi } from "../wire/units.ts";
 
 export const Parameters = z.record(z.string(), z.union([z.number(), z.string()])).meta({
 	description:
-		"What the sentence speaks of, by name and unit, so that a page can say it in its own language.",
+		"Values that the message mentions, by name with unit suffix. A client can use them to phrase the message in another language.",
 });
 
 export const Caution = z
 	.strictObject({
 		code: z
 			.enum(CAUTION_CODES)
-			.meta({ description: "Which hazard, for a program to branch on.", examples: ["scald"] }),
-		severity: z.enum(["danger", "warning", "info"]).meta({ description: "How bad it can get." }),
+			.meta({ description: "Machine-readable code of the hazard.", examples: ["scald"] }),
+		severity: z.enum(["danger", "warning", "info"]).meta({ description: "How severe the hazard is." }),
 		parameters: Parameters,
-		message: z.string().meta({ description: "The same in English." }),
+		message: z.string().meta({ description: "The caution in English, with its parameters filled in." }),
 	})
 	.openapi("Caution", {
-		description: "One thing to be careful of. It does not replace local codes and licensed practice.",
+		description: "A safety caution to observe. It does not replace local codes and licensed practice.",
 	});
 
-/** How each kind of quantity leaves: its unit's suffix, its number, and what a person reads. */
+/** Wire format of each kind of quantity: suffix of its name, unit for people, and number. */
 const FORMATS: Readonly<
 	Record<Quantity["kind"], { suffix: string; unit: string; value: (si: number) => number }>
 > = {
@@ -37,7 +37,7 @@ const FORMATS: Readonly<
 	ratio: { suffix: "", unit: "", value: (ratio) => ratio },
 };
 
-/** A caution in wire units, its sentence filled in. */
+/** A caution in wire units, with its message filled in. */
 export function wireCaution(caution: CoreCaution): z.input<typeof Caution> {
 	const parameters: Record<string, number | string> = {};
 	let message = caution.message;
@@ -53,7 +53,7 @@ export function wireCaution(caution: CoreCaution): z.input<typeof Caution> {
 }
 
 function quantityText({ kind, value }: Quantity): string {
-	if (kind === "irradiance") return `${threeDigits(fromSi.kilowatts(value))} kW/m²`; // in watts a focus takes seven digits
+	if (kind === "irradiance") return `${threeDigits(fromSi.kilowatts(value))} kW/m²`; // in watts a focal spot needs seven digits
 	const { unit, value: converted } = FORMATS[kind];
 	return `${threeDigits(converted(value))}${unit}`;
 }

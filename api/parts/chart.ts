@@ -1,7 +1,7 @@
 import { INK } from "../../sdk/chart/day-chart.ts";
 import { type Shape, shape } from "../../sdk/chart/svg.ts";
 
-/** The paper that every chart of an answer is drawn on [px]. */
+/** Size of every chart in a response [px]. */
 export const PAPER = { width: 600, height: 360 };
 
 const twoDigits = (value: number) => String(value).padStart(2, "0");
@@ -10,15 +10,15 @@ const twoDigits = (value: number) => String(value).padStart(2, "0");
 export const clockOfHour = (hour: number) =>
 	`${twoDigits(Math.floor(hour))}:${twoDigits(Math.round((hour % 1) * 60))}`;
 
-const BAND = 26; // [px] of the title
+const BAND = 26; // [px] height of the title
 
-/** Room that a drawing has under its title on paper of a given height. */
+/** Size that remains for a drawing below its title. */
 export const belowTitle = ({ width, height }: { readonly width: number; readonly height: number }) => ({
 	width,
 	height: height - BAND,
 });
 
-/** A drawing with its title on it, since an image that stands alone shows nothing of its `<title>`. */
+/** A drawing with a visible title, since an image on its own does not show its `<title>`. */
 export function withTitle({ tag, attributes, inside }: Shape): Shape {
 	const [title, description, ground, ...drawn] = inside as readonly Shape[];
 	const { width, height } = attributes;

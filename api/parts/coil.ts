@@ -23,45 +23,50 @@ import { tube, wall } from "./tube.ts";
 export const Coil = z
 	.strictObject({
 		...tube(13, 15, practice("15 mm copper tube, wide enough for cold oil")),
-		lengthM: metres("Along the tube. Left out: from turns, else 12 m or what fits.", 0.2, 500).optional(),
+		lengthM: metres(
+			"Length of the coil's tube. If omitted, it follows from `turns`; without `turns`, it is 12 m or as much as fits.",
+			0.2,
+			500,
+		).optional(),
 		turns: z
 			.number()
 			.min(0.5)
 			.max(1000)
-			.meta({ description: "Stands in for the length.", "x-unit": "1" })
+			.meta({ description: "Number of turns of the coil, an alternative to `lengthM`.", "x-unit": "1" })
 			.optional(),
 		coilDiameterM: metres(
-			"Of the helix, centre to centre. Left out: 0.7 tank diameters.",
+			"Diameter of the coil's helix, between centres of the tube. If omitted: 0.7 tank diameters.",
 			0.02,
 			6,
 		).optional(),
-		material: wall("What the coil is made of.", "copper", practice("conducts best")),
+		material: wall("Material of the coil's tube.", "copper", practice("conducts heat best")),
 		bottomHeight: assume(
-			ratio("Of its lowest turn, as a share of the filled height.", 0, 1),
+			ratio("Height of the coil's lowest turn, as a share of the filled height.", 0, 1),
 			0.05,
 			practice("low, where the water is coldest"),
 		),
 		topHeight: assume(
-			ratio("Of its highest turn, as a share of the filled height.", 0, 1),
+			ratio("Height of the coil's highest turn, as a share of the filled height.", 0, 1),
 			0.6,
-			practice("leaves the top of the tank still"),
+			practice("leaves the water at the top of the tank undisturbed"),
 		),
 		doubleWall: assume(
 			z.boolean().meta({
-				description: "Two walls with a vented gap, so that a leak shows before it reaches the water.",
+				description:
+					"Whether the coil has two walls with a vented gap, so that a leak shows before it reaches the water.",
 			}),
 			false,
-			practice("the usual coil; local codes may ask for a double wall"),
+			practice("the usual coil; local codes may require a double wall"),
 		),
 	})
 	.openapi("Coil", {
-		description: "The helical tube in the tank that gives the heat to the water.",
+		description: "The helical tube that transfers the heat to the water.",
 		example: { lengthM: 12, innerDiameterMm: 13, outerDiameterMm: 15 },
 	});
 
 export type Coil = z.output<typeof Coil>;
 
-/** The coil as the core takes it, what the request leaves out still open. */
+/** The coil for the core, with omitted values left to the design. */
 export function sparseCoil(coil: Coil): SparseCoil {
 	const metal = WALL_MATERIALS[coil.material];
 	return {
@@ -85,7 +90,10 @@ export const coilLength: Rule<{ readonly coil: Coil }> = ({ coil }) => oneLength
 export function oneLength(pointer: string, coil: Coil): readonly RuleFault[] {
 	return coil.lengthM !== undefined && coil.turns !== undefined
 		? ["lengthM", "turns"].map((name) =>
-				contradictory(`${pointer}/${name}`, "lengthM and turns say the same thing: give only one"),
+				contradictory(
+					`${pointer}/${name}`,
+					"lengthM and turns both set the length of the coil; send only one",
+				),
 			)
 		: [];
 }
@@ -99,16 +107,16 @@ export const coilFitsTank: Rule<
 		return [
 			contradictory(
 				"/coil/topHeight",
-				`the coil's top at ${fourDigits(coil.topHeight)} of the height is not above its bottom at ${fourDigits(coil.bottomHeight)}`,
+				`must be above bottomHeight (${fourDigits(coil.bottomHeight)}); ${fourDigits(coil.topHeight)} is not`,
 			),
 		];
 	return designs.coil ? windingFaults("/coil", "tank", coil, designs.coil, designs.tank) : [];
 };
 
-const NARROWEST_HELIX = 2; // [-] over the tube's bore, up to which flow in a helix is worked out
+const NARROWEST_HELIX = 2; // [-] over the tube's inner diameter, below which the flow model of a helix does not hold
 
-/** What keeps a coil from being wound into the vessel it stands in.
- *  @param pointer  of the coil     @param place  what the vessel is called */
+/** Why a coil cannot be wound into its tank or vessel.
+ *  @param pointer  of the coil     @param place  where the coil is */
 export function windingFaults(
 	pointer: string,
 	place: "tank" | "vessel",
@@ -121,21 +129,21 @@ export function windingFaults(
 		return [
 			outOfRange(
 				`${pointer}/coilDiameterM`,
-				`a tube of this bore is hardly wound to a helix of ${fourDigits(wound.coilDiameter)} m; the narrowest is ${fourDigits(narrowest)} m`,
+				`must be at least ${fourDigits(narrowest)} m for a tube of this inner diameter; ${fourDigits(wound.coilDiameter)} m is not`,
 			),
 		];
 	const fit = coilFits(wound, inside);
-	const lengthAt = `${pointer}/${coil.turns === undefined ? "lengthM" : "turns"}`;
+	const field = coil.turns === undefined ? "lengthM" : "turns";
 	if (fit.outcome === "tooWide") {
-		const detail = `a helix of ${fourDigits(wound.coilDiameter)} m does not fit the ${place}; the widest is ${fourDigits(fit.widest)} m`;
+		const detail = `must be at most ${fourDigits(fit.widest)} m to fit the ${place}; ${fourDigits(wound.coilDiameter)} m is not`;
 		return [impossible(`${pointer}/coilDiameterM`, detail)];
 	}
 	if (fit.outcome === "tooLong") {
-		const detail = `a coil of ${fourDigits(wound.length)} m does not fit the ${place}; the longest between those heights is ${fourDigits(fit.longest)} m`;
-		return [impossible(lengthAt, detail)];
+		const detail = `a coil of ${fourDigits(wound.length)} m does not fit the ${place}; send a smaller ${field}, for at most ${fourDigits(fit.longest)} m between bottomHeight and topHeight`;
+		return [impossible(`${pointer}/${field}`, detail)];
 	}
 	const band = coilBand(wound, inside);
 	if (wound.length >= band) return [];
-	const detail = `a coil of ${fourDigits(wound.length)} m does not reach from its bottom to its top, ${fourDigits(band)} m above it`;
-	return [impossible(lengthAt, detail)];
+	const detail = `a coil of ${fourDigits(wound.length)} m does not reach from bottomHeight to topHeight, ${fourDigits(band)} m above; send a larger ${field}`;
+	return [impossible(`${pointer}/${field}`, detail)];
 }

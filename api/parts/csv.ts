@@ -1,4 +1,4 @@
-/** Rows as comma-separated values (RFC 4180); what is absent stays empty. */
+/** Rows as comma-separated values (RFC 4180); an absent value is an empty field. */
 export function csv(rows: readonly (readonly (string | number | undefined)[])[]): string {
 	return [...rows.map((row) => row.map(field).join(",")), ""].join("\r\n");
 }

@@ -3,7 +3,7 @@ import { valueAt } from "../validation/schema-tree.ts";
 import { toSi } from "../wire/units.ts";
 import type { Sky } from "./sky.ts";
 
-/** The air of a sky's day, as far as the request states it.
+/** The air temperature of a sky's day, stated or assumed.
  *  @param sent  the request as it came */
 export function dayAir(sky: Sky, sent: unknown): DayAir {
 	switch (sky.kind) {
@@ -16,7 +16,7 @@ export function dayAir(sky: Sky, sent: unknown): DayAir {
 	}
 }
 
-/** The air of one field: stated where the request sends it, else assumed.
+/** The air temperature of one field: stated if the request sends it, else assumed.
  *  @param sent  the request as it came */
 export function airAt(field: readonly string[], ambientC: number, sent: unknown): DayAir {
 	return {

@@ -32,13 +32,13 @@ import { coreSite } from "./site.ts";
 import { coreSky, skyMethods } from "./sky.ts";
 import { sparseTank, tankHolds } from "./tank.ts";
 
-/** What could be designed of a day's request, for its rules to judge. */
+/** The parts designed from a day's request, which its rules check. */
 export interface DayDesigns {
 	readonly run: Run;
 	readonly runAssumed: readonly Assumed[];
-	readonly dish: Dish | undefined; // without one size
+	readonly dish: Dish | undefined; // if the request has no single size of it
 	readonly tank: Tank;
-	readonly coil: Coil | undefined; // upside down, or in a tank that contradicts itself
+	readonly coil: Coil | undefined; // if it is upside down, or its tank contradictory
 }
 
 export function dayDesigns(request: DayRequest): DayDesigns {
@@ -55,7 +55,7 @@ export function dayDesigns(request: DayRequest): DayDesigns {
 	};
 }
 
-/** A day's request as the core takes it. */
+/** A day's request for the core. */
 export interface DayPlan {
 	readonly run: Run;
 	readonly plant: Plant;
@@ -63,7 +63,7 @@ export interface DayPlan {
 	readonly sky: DaySky;
 	readonly weather: Weather;
 	readonly build: Build;
-	readonly skyMethods: readonly Method[]; // what its sun rests on
+	readonly skyMethods: readonly Method[]; // models of its sun
 }
 
 /** @param seriesStep  between rows of the day's series [s] */
@@ -104,7 +104,7 @@ export const dayCaseOf = ({ plant, sky, task }: DayPlan): DayCase => ({
 	task,
 });
 
-/** Everything that stands still while the day passes, what the request leaves out still open. */
+/** The plant of a request for the core, with omitted values left to the design. */
 export function sparsePlant(request: DayRequest): SparsePlant {
 	return {
 		site: coreSite(request.site),

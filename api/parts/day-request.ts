@@ -14,18 +14,18 @@ import { Sky } from "./sky.ts";
 import { Spreads } from "./spread.ts";
 import { Tank } from "./tank.ts";
 
-/** What a day is made of, whatever is asked about it. */
+/** Fields of a day, shared by the operations on it. */
 export const daySchema = {
 	site: Site,
 	date: calendarDate("Local date of the run."),
 	startTime: clock(
-		"Local time at which the run starts. Left out: sunrise, or midnight where the sun does not rise.",
+		"Local time at which the run starts. If omitted: sunrise, or midnight on a day without sunrise.",
 	).optional(),
 	endTime: clock(
-		"Local time at which it ends. Left out: sunset, or the last minute of the day where the sun does not set.",
+		"Local time at which the run ends. If omitted: sunset, or the last minute of a day without sunset.",
 	).optional(),
 	targetTemperatureC: assume(
-		celsius("What the water is to reach.", 5, 180),
+		celsius("Temperature that the water should reach.", 5, 180),
 		60,
 		unconfirmed(
 			handbook(
@@ -35,9 +35,14 @@ export const daySchema = {
 		),
 	),
 	targetAt: assume(
-		z.enum(["mean", "top", "outlet"]).meta({ description: "Which of the tank's temperatures counts." }),
+		z
+			.enum(["mean", "top", "outlet"])
+			.meta({
+				description:
+					"Which temperature of the tank must reach the target: the mean, the top layer or the outlet.",
+			}),
 		"mean",
-		practice("what the whole tank holds"),
+		practice("represents the heat of the whole tank"),
 	),
 	sky: part(Sky),
 	dish: Dish,
@@ -52,18 +57,18 @@ export const rangeSchema = {
 	withRange: assume(
 		z.boolean().meta({
 			description:
-				"Whether to tell between what the answer lies, by what is not known exactly. It takes 13 to 40 times as long.",
+				"Whether to include uncertainty ranges in the response. They take 13 to 40 times as long to compute.",
 		}),
 		false,
-		practice("the answer for the plant as stated comes fastest"),
+		practice("a response without ranges is fastest"),
 	),
 	spreads: Spreads.optional(),
 };
 
 export const stepSchema = assume(
-	z.number().min(15).max(300).meta({ description: "Step of the march in time.", "x-unit": "s" }),
+	z.number().min(15).max(300).meta({ description: "Time step of the simulation.", "x-unit": "s" }),
 	120,
-	derived("half of it moves the time to target by less than 0.5 %"),
+	derived("half of it changes the time to target by less than 0.5 %"),
 );
 
 export const WarmUpRequest = z
@@ -71,9 +76,9 @@ export const WarmUpRequest = z
 		...daySchema,
 		...rangeSchema,
 		seriesStepMin: assume(
-			minutes("Between rows of the answer's series.", 1, 240),
+			minutes("Time between rows of the series in the response.", 1, 240),
 			15,
-			practice("about forty rows a day"),
+			practice("about forty rows in a day"),
 		),
 		stepS: stepSchema,
 	})
@@ -81,5 +86,5 @@ export const WarmUpRequest = z
 
 export type WarmUpRequest = z.output<typeof WarmUpRequest>;
 
-/** What a day is planned from, whatever is asked about it. */
+/** A day, as the operations on it share it. */
 export type DayRequest = Omit<WarmUpRequest, "seriesStepMin">;

@@ -24,7 +24,7 @@ const coilWall: DayRule = ({ coil }) => tubeWall("/coil", coil);
 
 const liquidAtStart: DayRule = ({ site }, designs) => startBelowBoiling(designs, site.elevationM);
 
-/** What a day's request and its plant must keep to. */
+/** Rules for a day's request and its plant. */
 export const DAY_RULES: readonly DayRule[] = [
 	endAfterStart,
 	ambientInOrder,

@@ -25,48 +25,58 @@ import {
 export const Design = z
 	.strictObject({
 		dish: z.strictObject({
-			apertureM2: squareMetres("Area facing the sun on this day."),
-			focalLengthM: metres("From vertex to focus; of an off-axis mirror from its middle."),
+			apertureM2: squareMetres("Area of the dish's aperture facing the sun on this day."),
+			focalLengthM: metres(
+				"Focal length of the dish, from the vertex to the focus; of an off-axis mirror, from its middle.",
+			),
 			rimAngleDeg: degrees(
-				"Between axis and rim, seen from the focus. Absent for an off-axis mirror.",
+				"Angle between the dish's axis and rim, seen from the focus. Absent for an off-axis mirror.",
 			).optional(),
 			interceptFactor: ratio(
 				"Share of the reflected light that enters the receiver. Absent for an efficiency line.",
 			).optional(),
-			concentration: ratio("Aperture over the receiver's opening. Absent for an efficiency line.").optional(),
+			concentration: ratio(
+				"Geometric concentration: area of the dish's aperture over that of the receiver's opening. Absent for an efficiency line.",
+			).optional(),
 		}),
 		receiver: z
 			.strictObject({
-				apertureDiameterM: metres("Of its opening or disc."),
-				innerDiameterM: metres("Of a cavity's hollow.").optional(),
-				depthM: metres("Of a cavity's hollow.").optional(),
-				tubeLengthM: metres("Along the tube."),
-				tubeInnerDiameterMm: millimetres("Bore of the tube."),
-				tubeOuterDiameterMm: millimetres("Outside of the tube."),
+				apertureDiameterM: metres("Diameter of the receiver's opening or disc."),
+				innerDiameterM: metres("Inner diameter of a cavity. Absent for other receivers.").optional(),
+				depthM: metres("Inner depth of a cavity. Absent for other receivers.").optional(),
+				tubeLengthM: metres("Length of the receiver's tube."),
+				tubeInnerDiameterMm: millimetres("Inner diameter of the receiver's tube."),
+				tubeOuterDiameterMm: millimetres("Outer diameter of the receiver's tube."),
 			})
-			.meta({ description: "Absent for an efficiency line." })
+			.meta({ description: "Sizes of the receiver. Absent for an efficiency line." })
 			.optional(),
 		loop: z.strictObject({
-			contentL: litres("Fluid in pipes, coil and receiver."),
-			expansionL: litres("Room for it to expand."),
-			flowLPerMin: litresPerMinute("What the pump is set to."),
-			highLimitC: celsius("Of the tank's top."),
-			oilLimitC: celsius("Of the fluid leaving the receiver."),
+			contentL: litres("Volume of fluid in pipes, coil and receiver."),
+			expansionL: litres("Volume available for the loop's fluid to expand into."),
+			flowLPerMin: litresPerMinute("Flow rate that the pump is set to."),
+			highLimitC: celsius("Temperature at the top of the tank at which the dish turns away from the sun."),
+			oilLimitC: celsius(
+				"Temperature of the fluid leaving the receiver at which the dish turns away from the sun.",
+			),
 		}),
 		coil: z.strictObject({
-			lengthM: metres("Along the tube."),
-			coilDiameterM: metres("Of the helix, centre to centre."),
-			turns: ratio("Of the helix."),
-			areaM2: squareMetres("Outside, in the water."),
+			lengthM: metres("Length of the coil's tube."),
+			coilDiameterM: metres("Diameter of the coil's helix, between centres of the tube."),
+			turns: ratio("Number of turns of the coil."),
+			areaM2: squareMetres("Outer surface area of the coil, in contact with the water."),
 		}),
 		tank: z.strictObject({
-			heightM: metres("Of the vessel."),
-			diameterM: metres("Inside."),
-			fillL: litres("Water in it."),
-			startTemperaturesC: z.array(celsius("Of a layer.")).meta({ description: "Of each layer, top first." }),
+			heightM: metres("Height of the tank."),
+			diameterM: metres("Inner diameter of the tank."),
+			fillL: litres("Volume of water in the tank."),
+			startTemperaturesC: z
+				.array(celsius("Temperature of a tank layer at the start."))
+				.meta({ description: "Temperature of each tank layer at the start of the run, top layer first." }),
 		}),
 	})
-	.openapi("Design", { description: "The plant as reckoned: what was given, and what was sized." });
+	.openapi("Design", {
+		description: "The complete plant: the sizes sent, and those designed for the omitted ones.",
+	});
 
 /** The plant as used, in wire units. */
 export function wireDesign(plant: Plant, task: Task): z.input<typeof Design> {

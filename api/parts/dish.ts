@@ -14,59 +14,64 @@ import { degrees, metres, milliradians, optionally, ratio, squareMetres, toSi } 
 
 const mirror = {
 	reflectance: assume(
-		ratio("Share of sunlight that the clean mirror reflects, solar-weighted.", 0.05, 1),
+		ratio("Solar-weighted reflectance of the clean mirror.", 0.05, 1),
 		0.85,
 		unconfirmed(
 			measured("coated mirror aluminium; thin silvered glass reaches 0.94", "NREL/TP-255-2091 (1983)"),
 		),
 	),
 	cleanliness: assume(
-		ratio("What dust leaves of the reflectance.", 0.05, 1),
+		ratio("Share of the clean mirror's reflectance that remains under dust.", 0.05, 1),
 		0.92,
-		unconfirmed(practice("washed every few weeks; 0.90–0.97 are usual")),
+		unconfirmed(practice("washed every few weeks; 0.90–0.97 is usual")),
 	),
 	slopeErrorMrad: assume(
-		milliradians("How far the surface is off its true shape: rms of its normal, per axis.", 0, 50),
+		milliradians("Slope error of the mirror: rms deviation of its surface normal, per axis.", 0, 50),
 		5,
 		practice("petals pressed or bent over ribs with care"),
 	),
 	specularityMrad: assume(
-		milliradians("Spread of the reflected ray: rms, per axis.", 0, 50),
+		milliradians("Specularity error of the mirror: rms angular spread of a reflected ray, per axis.", 0, 50),
 		3,
 		measured("coated aluminium; silvered film aims at 2", "NREL/TP-255-2670 (1985)"),
 	),
 	trackingErrorMrad: assume(
-		milliradians("Pointing error: rms, per axis.", 0, 50),
+		milliradians("Tracking error of the dish: rms pointing error, per axis.", 0, 50),
 		5,
-		practice("a little over a quarter of a degree, an actuator that steps"),
+		practice("a little over a quarter of a degree, for an actuator that moves in steps"),
 	),
 	blockedFraction: assume(
-		ratio("Share of the aperture in the shade of receiver, arms and ribs.", 0, 0.9),
+		ratio("Share of the dish's aperture shaded by receiver, arms and ribs.", 0, 0.9),
 		0.06,
-		practice("a lagged receiver a fifth as wide as the dish, on three arms"),
+		practice("an insulated receiver a fifth as wide as the dish, on three arms"),
 	),
 	lowestSunAltitudeDeg: assume(
-		degrees("Lowest sun, above a level horizon, that the dish can still face.", 0, 60),
+		degrees("Lowest altitude of the sun, above a level horizon, at which the dish can face it.", 0, 60),
 		5,
-		practice("the stop of a usual mount, and a low horizon"),
+		practice("the end stop of a usual mount, and a low horizon"),
 	),
 };
 
-const DIAMETER = "Of the aperture.";
-const APERTURE = "Area of the aperture; stands in for the diameter.";
-
-/** Not a component of its own: an object whose `kind` may be left out cannot stand behind a discriminator. */
+/** Not a component of its own: an object whose `kind` may be omitted cannot have a discriminator. */
 const TwoAxisDish = z.strictObject({
 	kind: assume(
-		z.literal("twoAxis").meta({ description: "A paraboloid that faces the sun on two axes." }),
+		z.literal("twoAxis").meta({ description: "A paraboloid that tracks the sun on two axes." }),
 		"twoAxis",
 		practice("the usual tracking dish"),
 	),
-	diameterM: metres(`${DIAMETER} Give this or apertureM2.`, 0.2, 20).optional(),
-	apertureM2: squareMetres(APERTURE, 0.03, 315).optional(),
-	focalLengthM: metres("From vertex to focus. Left out, it follows from the rim angle.", 0.05, 40).optional(),
+	diameterM: metres("Diameter of the dish's aperture. Send either this or `apertureM2`.", 0.2, 20).optional(),
+	apertureM2: squareMetres(
+		"Area of the dish's aperture. Send either this or `diameterM`.",
+		0.03,
+		315,
+	).optional(),
+	focalLengthM: metres(
+		"Focal length of the dish, from the vertex to the focus. If omitted, it follows from the rim angle.",
+		0.05,
+		40,
+	).optional(),
 	rimAngleDeg: degrees(
-		"Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°.",
+		"Angle between the dish's axis and rim, seen from the focus; an alternative to `focalLengthM`. If both are omitted: 45°.",
 		10,
 		120,
 	).optional(),
@@ -77,28 +82,32 @@ const OffsetPolarDish = z
 	.strictObject({
 		kind: z.literal("offsetPolar").meta({
 			description:
-				"An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.",
+				"An off-axis paraboloid that turns on one polar axis about a fixed focus. Its shape is adjusted through the year.",
 		}),
 		mirrorAreaM2: squareMetres(
-			"Area of the mirror. Give this, apertureM2 or diameterM.",
+			"Area of the mirror. Send exactly one of this, `apertureM2` and `diameterM`.",
 			0.05,
 			500,
 		).optional(),
-		apertureM2: squareMetres("Area facing the sun at the equinox.", 0.03, 315).optional(),
-		diameterM: metres("Of a disc as large as the aperture at the equinox.", 0.2, 20).optional(),
-		focalLengthM: metres("From the middle of the mirror to the focus, at the equinox.", 0.05, 40).optional(),
+		apertureM2: squareMetres("Area of the aperture facing the sun at the equinox.", 0.03, 315).optional(),
+		diameterM: metres("Diameter of a disc with the area of the aperture at the equinox.", 0.2, 20).optional(),
+		focalLengthM: metres(
+			"Distance from the middle of the mirror to the focus, at the equinox. If omitted: 0.98 times the square root of the mirror's area.",
+			0.05,
+			40,
+		).optional(),
 		...mirror,
 	})
 	.openapi("OffsetPolarDish");
 
 export const Dish = z.discriminatedUnion("kind", [TwoAxisDish, OffsetPolarDish]).openapi("Dish", {
-	description: "The mirror and its mount. Without `kind` a two-axis dish.",
+	description: "The mirror and its mount. If `kind` is omitted, a two-axis dish.",
 	example: { kind: "twoAxis", diameterM: 1.8, reflectance: 0.9, cleanliness: 0.95 },
 });
 
 export type Dish = z.output<typeof Dish>;
 
-/** The dish as the core takes it, what the request leaves out still open. */
+/** The dish for the core, with omitted values left to the design. */
 export function sparseDish(dish: Dish): SparseDish {
 	const mirror = {
 		reflectance: dish.reflectance,
@@ -133,12 +142,12 @@ export function sparseDish(dish: Dish): SparseDish {
 
 const discArea = (diameter: number) => (Math.PI / 4) * diameter ** 2; // [m²]
 
-/** The complete dish; undefined where a request states no size of it, or several. */
+/** The complete dish; undefined if a request sends no size of it, or several. */
 export function dishOf(dish: Dish): CoreDish | undefined {
 	return sizesSent(dish).length === 1 ? designDish(sparseDish(dish)).design : undefined;
 }
 
-/** What could be designed of a request's dish. */
+/** The dish designed from a request. */
 export interface WithDish {
 	readonly dish: CoreDish | undefined;
 }
@@ -157,22 +166,25 @@ function sizesSent(dish: Dish): readonly string[] {
 export const dishSize: Rule<{ readonly dish: Dish }> = ({ dish }) => {
 	const sent = sizesSent(dish);
 	const choice = alternatives(SIZES[dish.kind]);
-	if (sent.length === 0) return [contradictory("/dish", `the dish has no size: give ${choice}`)];
+	if (sent.length === 0) return [contradictory("/dish", `dish has no size; send ${choice}`)];
 	if (sent.length === 1) return [];
 	return sent.map((name) =>
-		contradictory(`/dish/${name}`, `the dish has ${sent.length} sizes: give only one of ${choice}`),
+		contradictory(`/dish/${name}`, `dish has ${sent.length} sizes; send only one of ${choice}`),
 	);
 };
 
-/** Focal length and rim angle say the same thing. */
+/** Focal length and rim angle are alternatives. */
 export const dishFocus: Rule<{ readonly dish: Dish }> = ({ dish }) =>
 	dish.kind === "twoAxis" && dish.focalLengthM !== undefined && dish.rimAngleDeg !== undefined
 		? ["focalLengthM", "rimAngleDeg"].map((name) =>
-				contradictory(`/dish/${name}`, "focalLengthM and rimAngleDeg say the same thing: give only one"),
+				contradictory(
+					`/dish/${name}`,
+					"focalLengthM and rimAngleDeg both set the focus of the dish; send only one",
+				),
 			)
 		: [];
 
-const WIDEST_OFFSET = 0.9; // [-] radius over focal length up to which the off-axis spot is worked out
+const WIDEST_OFFSET = 0.9; // [-] radius over focal length up to which the model of the off-axis spot holds
 
 /** An off-axis mirror stays clear of its focus. */
 export const dishOffset: Rule<{ readonly dish?: Dish | undefined }, WithDish> = (request, { dish }) => {
@@ -183,7 +195,7 @@ export const dishOffset: Rule<{ readonly dish?: Dish | undefined }, WithDish> = 
 		? [
 				outOfRange(
 					"/dish/focalLengthM",
-					`the focus of a mirror of ${fourDigits(mirrorArea)} m² must be at least ${fourDigits(least)} m away`,
+					`must be at least ${fourDigits(least)} m for a mirror of ${fourDigits(mirrorArea)} m²; ${fourDigits(focalLength)} m is not`,
 				),
 			]
 		: [];
@@ -198,7 +210,7 @@ export const hemisphereKnown: Rule<{
 		? [
 				contradictory(
 					"/latitude",
-					"an off-axis dish on a polar axis shows the sun another aperture in summer than in winter: give the latitude, which tells its hemisphere",
+					"latitude is missing: the aperture of an off-axis dish on a polar axis depends on the season of its hemisphere; send the latitude",
 				),
 			]
 		: [];

@@ -22,17 +22,29 @@ const PROFILES = TAPPING_PROFILE_IDS as readonly [TappingProfileId, ...TappingPr
 
 const SingleDraw = z
 	.strictObject({
-		time: clock("When the tap opens, local time."),
-		litres: litres("Water at the tap. Give this or energyKwh.", 0.01, 20_000).optional(),
+		time: clock("Local time at which the tap opens."),
+		litres: litres(
+			"Volume of water drawn at the tap. Send either this or `energyKwh`.",
+			0.01,
+			20_000,
+		).optional(),
 		energyKwh: kilowattHours(
-			"Heat at the tap, above the mains. Give this or litres.",
+			"Heat drawn at the tap, above the mains temperature. Send either this or `litres`.",
 			0.001,
 			2000,
 		).optional(),
-		temperatureC: celsius("Wanted at the tap. Left out: draw.mixedTemperatureC.", 5, 95).optional(),
-		flowLPerMin: assume(litresPerMinute("At the tap.", 0.1, 500), 6, practice("a thrifty shower")),
+		temperatureC: celsius(
+			"Temperature wanted at the tap. If omitted: `draw.mixedTemperatureC`.",
+			5,
+			95,
+		).optional(),
+		flowLPerMin: assume(
+			litresPerMinute("Flow rate at the tap.", 0.1, 500),
+			6,
+			practice("a water-saving shower"),
+		),
 	})
-	.openapi("SingleDraw", { description: "One use of hot water.", example: { time: "07:30", litres: 40 } });
+	.openapi("SingleDraw", { description: "One draw of hot water.", example: { time: "07:30", litres: 40 } });
 
 export const Draw = z
 	.strictObject({
@@ -40,43 +52,47 @@ export const Draw = z
 			z
 				.array(SingleDraw)
 				.max(MOST_DRAWS)
-				.meta({ description: "Uses of hot water through the run, in any order." }),
+				.meta({ description: "Draws of hot water during the run, in any order." }),
 			[],
-			practice("nobody draws while the tank warms"),
+			practice("no hot water is drawn while the tank warms up"),
 		),
 		profile: z
 			.enum(PROFILES)
 			.meta({
 				description:
-					"A household's day of use, Regulation (EU) 814/2013, Annex III, table 1, drawn besides `draws`. What falls outside the run is left out.",
+					"Daily tapping profile of a household, drawn in addition to `draws`: Regulation (EU) 814/2013, Annex III, table 1. Draws outside the run are ignored.",
 			})
 			.optional(),
 		scale: assume(
-			z.number().min(0.01).max(1000).meta({ description: "Households of the profile.", "x-unit": "1" }),
+			z
+				.number()
+				.min(0.01)
+				.max(1000)
+				.meta({ description: "Number of households that follow the tapping profile.", "x-unit": "1" }),
 			1,
 			practice("one household"),
 		),
 		mainsTemperatureC: assume(
-			celsius("Of the cold feed.", 0, 35),
+			celsius("Temperature of the cold mains water.", 0, 35),
 			10,
 			unconfirmed(
-				standard("the cold feed that water heaters are rated with", "EN 16147; Regulation (EU) 812/2013"),
+				standard("the cold water that water heaters are rated with", "EN 16147; Regulation (EU) 812/2013"),
 			),
 		),
 		mixedTemperatureC: assume(
-			celsius("At the tap, hot and cold mixed.", 5, 95),
+			celsius("Temperature at the tap, with hot and cold water mixed.", 5, 95),
 			40,
 			standard(
-				"a warm shower, and the mixed water that water heaters are rated by",
+				"a warm shower, and the mixed temperature that water heaters are rated at",
 				"Regulation (EU) 814/2013, Annex I",
 			),
 		),
 	})
-	.openapi("Draw", { description: "The cold feed, and what is drawn at the taps." });
+	.openapi("Draw", { description: "The cold mains water, and the hot water drawn at the taps." });
 
 export type Draw = z.output<typeof Draw>;
 
-/** The day's draws, each at its instant: those listed, and those of the profile that begin within the run. */
+/** The day's draws, each with its instant: those listed, and those of the profile that begin within the run. */
 export function coreDraws(draw: Draw, date: string, run: Run): Completed<readonly CoreDraw[]> {
 	const listed = draw.draws.map((_, i) => listedDraw(draw, i, date, run));
 	const draws = listed.map(({ value }) => value);
@@ -95,7 +111,7 @@ function listedDraw(draw: Draw, i: number, date: string, run: Run): Completed<Co
 		single.temperatureC,
 		`/draw/draws/${i}/temperatureC`,
 		draw.mixedTemperatureC,
-		derived("the mixed temperature of all draws"),
+		derived("the mixed temperature of the request, for all draws"),
 	);
 	const value: CoreDraw = {
 		time: instantOf(date, single.time, run.timeZone),
@@ -111,21 +127,21 @@ function listedDraw(draw: Draw, i: number, date: string, run: Run): Completed<Co
 
 type DrawRule = Rule<{ readonly draw: Draw }>;
 
-/** A draw asks for so much water or so much heat. */
+/** A draw has either a volume or a heat. */
 export const drawDemand: DrawRule = ({ draw }) =>
 	draw.draws.flatMap(({ litres, energyKwh }, i) => {
 		if ((litres === undefined) !== (energyKwh === undefined)) return [];
-		const problem = litres === undefined ? "asks for nothing" : "asks twice";
-		return [contradictory(`/draw/draws/${i}`, `the draw ${problem}: give either litres or energyKwh`)];
+		const problem = litres === undefined ? "neither litres nor energyKwh" : "both litres and energyKwh";
+		return [contradictory(`/draw/draws/${i}`, `draw.draws[${i}] has ${problem}; send one of them`)];
 	});
 
-/** Households are those of a profile. */
+/** A scale applies to a profile. */
 export const scaleOfProfile: DrawRule = ({ draw }) =>
 	draw.scale !== 1 && draw.profile === undefined
 		? [
 				contradictory(
 					"/draw/scale",
-					`there is no profile to take ${fourDigits(draw.scale)} times: name one, or leave the scale out`,
+					`draw.scale of ${fourDigits(draw.scale)} has no profile to apply to; send draw.profile, or omit draw.scale`,
 				),
 			]
 		: [];
@@ -142,7 +158,7 @@ export const tapAboveMains: DrawRule = ({ draw }) => {
 			? [
 					contradictory(
 						pointer,
-						`${fourDigits(temperature)} °C at the tap is not above the mains' ${fourDigits(mains)} °C`,
+						`must be above draw.mainsTemperatureC (${fourDigits(mains)} °C); ${fourDigits(temperature)} °C is not`,
 					),
 				]
 			: [],
@@ -162,7 +178,7 @@ export const drawsWithinRun: Rule<{ readonly draw: Draw; readonly date: string }
 			: [
 					contradictory(
 						`/draw/draws/${i}/time`,
-						`the draw at ${time} is outside the run, from ${isoText(start, timeZone)} to ${isoText(end, timeZone)}`,
+						`must be within the run, from ${isoText(start, timeZone)} to ${isoText(end, timeZone)}; ${time} is not`,
 					),
 				];
 	});

@@ -5,35 +5,37 @@ import { provenance, wireProvenance } from "./provenance.ts";
 
 export const FluidLimit = z
 	.strictObject({
-		temperatureC: celsius("Temperature of the limit."),
+		temperatureC: celsius("Limit temperature of the fluid."),
 		reason: z.string().meta({ description: "What the limit protects from, or how it was chosen." }),
 		...provenance,
 	})
 	.openapi("FluidLimit", {
-		description: "A temperature limit of a kind of fluid. The maker's data sheet takes precedence.",
+		description: "A generic limit for this kind of fluid. The manufacturer's data sheet takes precedence.",
 	});
 
 export const Fluid = z
 	.strictObject({
-		id: z.enum(FLUID_IDS).meta({ description: "Its name in requests." }),
-		name: z.string(),
-		validFromC: celsius("Coldest for which its properties are known."),
-		validToC: celsius("Hottest for which its properties are known."),
-		potable: z.boolean().meta({ description: "Whether it may leak into drinking water unharmed." }),
-		freezes: z.boolean().meta({ description: "Whether it bursts a pipe when it freezes." }),
+		id: z.enum(FLUID_IDS).meta({ description: "Identifier of the fluid in requests." }),
+		name: z.string().meta({ description: "Name of the fluid." }),
+		validFromC: celsius("Lowest temperature for which the fluid's properties are known."),
+		validToC: celsius("Highest temperature for which the fluid's properties are known."),
+		potable: z
+			.boolean()
+			.meta({ description: "Whether the fluid is harmless if it leaks into drinking water." }),
+		freezes: z.boolean().meta({ description: "Whether the fluid can burst a pipe when it freezes." }),
 		limits: z.strictObject({
-			bulk: FluidLimit.meta({ description: "Hottest that it bears in the loop, in long service." }),
-			film: FluidLimit.meta({ description: "Hottest that it bears at a heated wall." }),
+			bulk: FluidLimit.meta({
+				description: "Highest bulk temperature that the fluid withstands in long service.",
+			}),
+			film: FluidLimit.meta({ description: "Highest temperature that the fluid withstands at a heated wall." }),
 			flash: FluidLimit.meta({
-				description: "Flash point, open cup. Absent where it does not burn.",
+				description: "Flash point of the fluid, open cup. Absent if the fluid does not burn.",
 			}).optional(),
-			coldest: FluidLimit.meta({ description: "Pour point or freezing point." }),
+			coldest: FluidLimit.meta({ description: "Pour point or freezing point of the fluid." }),
 		}),
 		...provenance,
 	})
-	.openapi("Fluid", {
-		description: "A liquid that can fill a loop; basis, source and confirmed concern its properties.",
-	});
+	.openapi("Fluid", { description: "A heat-transfer fluid for the loop. Basis, source and `confirmed` describe its properties." });
 
 export function wireFluidLimit(limit: CoreFluid["limits"]["bulk"]): z.input<typeof FluidLimit> {
 	return {

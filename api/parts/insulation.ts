@@ -12,23 +12,31 @@ import { millimetres, ratio, toSi } from "../wire/units.ts";
 
 const IDS = Object.keys(INSULATION_MATERIALS) as [InsulationId, ...InsulationId[]];
 
-/** Lagging with the defaults of its place: around a pipe, a receiver or a tank. */
+/** Insulation with the defaults of its place: around a pipe, a receiver or a tank. */
 export function insulation(material: InsulationId, thicknessMm: number, grounds: Grounds, mostMm: number) {
 	return z.strictObject({
-		material: assume(z.enum(IDS).meta({ description: "What it is made of." }), material, grounds),
-		thicknessMm: assume(millimetres("Of the layer; 0 for none.", 0, mostMm), thicknessMm, grounds),
+		material: assume(z.enum(IDS).meta({ description: "Material of the insulation." }), material, grounds),
+		thicknessMm: assume(
+			millimetres("Thickness of the insulation; 0 for none.", 0, mostMm),
+			thicknessMm,
+			grounds,
+		),
 		moistFraction: assume(
-			ratio("Water in it, by volume. Wet lagging conducts several times as well as dry.", 0, 0.15),
+			ratio(
+				"Water content of the insulation, by volume. Wet insulation conducts several times as much heat as dry insulation.",
+				0,
+				0.15,
+			),
 			0,
-			practice("dry, which lasts only under a cover that keeps rain out"),
+			practice("dry, as insulation stays only under a cover that keeps rain out"),
 		),
 		weatherproof: assume(
-			z.boolean().meta({ description: "Whether a cover keeps rain out of it." }),
+			z.boolean().meta({ description: "Whether a cover keeps rain out of the insulation." }),
 			true,
-			practice("a jacket with sealed seams, as lagging out of doors needs"),
+			practice("a jacket with sealed seams, as insulation outdoors needs"),
 		),
 		surfaceEmittance: assume(
-			ratio("Of its outer skin, for heat radiation.", 0.02, 1),
+			ratio("Thermal emittance of the insulation's outer surface.", 0.02, 1),
 			0.9,
 			practice("plastic, paint or weathered cloth; bright metal has 0.05–0.2"),
 		),
@@ -46,14 +54,14 @@ export function coreInsulation(layer: Insulation): CoreInsulation {
 	};
 }
 
-/** A layer holds no more water than its moisture factor was given for. */
+/** Insulation holds no more water than its moisture factor is known for. */
 export function mostMoisture(pointer: string, { material, moistFraction }: Insulation): readonly RuleFault[] {
 	const { mostMoisture: most, name } = INSULATION_MATERIALS[material];
 	return moistFraction > most
 		? [
 				outOfRange(
 					`${pointer}/moistFraction`,
-					`${fourDigits(moistFraction)} is more water than is known of ${name}: at most ${most}`,
+					`must be at most ${most}, the wettest ${name} with known properties; ${fourDigits(moistFraction)} is not`,
 				),
 			]
 		: [];

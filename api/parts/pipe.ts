@@ -2,7 +2,7 @@ import { type Pipe, WALL_MATERIALS, type WallMaterialId } from "../../src/index.
 import { toSi } from "../wire/units.ts";
 import { coreInsulation } from "./insulation.ts";
 
-/** A pipe as the wire has it, whatever it is for. */
+/** A pipe in wire units. */
 interface WirePipe {
 	readonly lengthM: number;
 	readonly innerDiameterMm: number;
@@ -11,7 +11,7 @@ interface WirePipe {
 	readonly insulation: Parameters<typeof coreInsulation>[0];
 }
 
-/** A pipe as the core wants it. */
+/** A pipe for the core. */
 export function corePipe(pipe: WirePipe): Pipe {
 	const metal = WALL_MATERIALS[pipe.material];
 	return {

@@ -15,7 +15,7 @@ function columnHeader(name: string): string {
 	return sign === undefined ? name : `${name} [${sign}]`;
 }
 
-/** The columns of a series as a table of comma-separated values (RFC 4180), each with its unit in the header. */
+/** The columns of a series as comma-separated values (RFC 4180), with each unit in the header. */
 export function seriesTable(series: Readonly<Record<string, unknown>>): string {
 	const columns = Object.entries(series).filter((entry): entry is [string, unknown[]] =>
 		Array.isArray(entry[1]),
