@@ -35,12 +35,10 @@ export const daySchema = {
 		),
 	),
 	targetAt: assume(
-		z
-			.enum(["mean", "top", "outlet"])
-			.meta({
-				description:
-					"Which temperature of the tank must reach the target: the mean, the top layer or the outlet.",
-			}),
+		z.enum(["mean", "top", "outlet"]).meta({
+			description:
+				"Which temperature of the tank must reach the target: the mean, the top layer or the outlet.",
+		}),
 		"mean",
 		practice("represents the heat of the whole tank"),
 	),

@@ -24,131 +24,136 @@ import { tube, tubeWall, wall } from "./tube.ts";
 const PipeInsulation = insulation(
 	"mineralWool",
 	25,
-	practice("stands the heat of oil, and about as thick as the pipe is wide twice over"),
+	practice("withstands the heat of oil; about twice as thick as the pipe is wide"),
 	300,
-).openapi("PipeInsulation", { description: "Lagging around a pipe." });
+).openapi("PipeInsulation", { description: "Insulation around a pipe." });
 
 const Pipe = z
 	.strictObject({
-		lengthM: assume(metres("From end to end.", 0.1, 200), 4, practice("dish beside the tank's house")),
+		lengthM: assume(
+			metres("Length of the pipe.", 0.1, 200),
+			4,
+			practice("the dish beside the building with the tank"),
+		),
 		...tube(13, 15, practice("15 mm copper tube, wide enough for cold oil")),
-		material: wall("What the pipe is made of.", "copper", practice("bends and solders easily")),
+		material: wall("Material of the pipe.", "copper", practice("easy to bend and solder")),
 		insulation: part(PipeInsulation),
 	})
-	.openapi("Pipe", { description: "One run of pipe, with its lagging." });
+	.openapi("Pipe", { description: "One run of pipe, with its insulation." });
 
 const Pump = z
 	.strictObject({
 		flowLPerMin: assume(
-			litresPerMinute("What it is set to. Thick cold oil may keep it from that.", 0.05, 100),
+			litresPerMinute("Flow rate that the pump is set to. Thick cold oil may reduce it.", 0.05, 100),
 			4,
-			practice("keeps oil under 20 K of rise at the receiver of a small dish"),
+			practice("oil warms by less than 20 K in the receiver of a small dish"),
 		),
-		powerW: assume(
-			watts("Electric power that it draws, at most.", 1, 2000),
-			30,
-			practice("a small gear pump"),
-		),
+		powerW: assume(watts("Maximum electric power of the pump.", 1, 2000), 30, practice("a small gear pump")),
 		efficiency: assume(
-			ratio("Hydraulic power over electric.", 0.01, 0.9),
+			ratio("Efficiency of the pump: hydraulic power over electric power.", 0.01, 0.9),
 			0.3,
 			practice("a small gear pump with a direct-current motor"),
 		),
 		heatToFluid: assume(
-			ratio("Share of its electric losses that ends in the fluid.", 0, 1),
+			ratio("Share of the pump's electric losses that heats the fluid.", 0, 1),
 			0.5,
-			practice("wetted gears, motor outside"),
+			practice("gears in the fluid, motor outside it"),
 		),
 		maximumPressureKpa: assume(
-			kilopascals("Most that it can raise.", 1, 2000),
+			kilopascals("Maximum pressure rise of the pump.", 1, 2000),
 			400,
 			practice("a small gear pump"),
 		),
 		insulated: assume(
-			z.boolean().meta({ description: "Whether its casing is lagged." }),
+			z.boolean().meta({ description: "Whether the pump's casing is insulated." }),
 			true,
 			practice("a foam shell"),
 		),
 		casingLossWPerK: wattsPerKelvin(
-			"Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged.",
+			"Heat loss coefficient of the pump's casing to the air. If omitted, it follows from whether the casing is insulated.",
 			0,
 			20,
 		).optional(),
 		heldHeatKjPerK: assume(
-			kilojoulesPerKelvin("Heat that casing and content hold.", 0, 100),
+			kilojoulesPerKelvin("Heat capacity of the pump's casing and content.", 0, 100),
 			1,
 			practice("2 kg of metal"),
 		),
 	})
-	.openapi("Pump");
+	.openapi("Pump", { description: "The pump that circulates the loop's fluid." });
 
 const Control = z
 	.strictObject({
 		startDifferenceK: assume(
-			kelvinDifference("Receiver over the tank's sensor at which the pump starts.", 0.5, 50),
+			kelvinDifference(
+				"Temperature difference, receiver minus tank sensor, at which the pump starts.",
+				0.5,
+				50,
+			),
 			8,
-			practice("well above the stop, so that it does not hunt"),
+			practice("well above the stop, so that the pump does not cycle"),
 		),
 		stopDifferenceK: assume(
-			kelvinDifference("And at which it stops.", 0, 49),
+			kelvinDifference("Temperature difference, receiver minus tank sensor, at which the pump stops.", 0, 49),
 			3,
-			practice("what is left is not worth the pump"),
+			practice("below it, the heat gained is not worth the pump's power"),
 		),
 		highLimitC: celsius(
-			"Temperature of the tank's top at which the dish turns away. Left out: 5 K below boiling, at most 90 °C.",
+			"Temperature at the top of the tank at which the dish turns away from the sun. If omitted: 5 K below boiling, at most 90 °C.",
 			20,
 			180,
 		).optional(),
 		oilLimitC: celsius(
-			"Temperature of the fluid leaving the receiver at which the dish turns away. Left out: 20 K below the fluid's limit in bulk; where the fluid holds water, 3 K below its boiling in the open.",
+			"Temperature of the fluid leaving the receiver at which the dish turns away from the sun. If omitted: 20 K below the fluid's bulk limit; for a fluid that contains water, 3 K below the boiling point of water in the open.",
 			20,
 			350,
 		).optional(),
 		hysteresisK: assume(
-			kelvinDifference("How far below a limit the dish turns back to the sun.", 0.5, 50),
+			kelvinDifference("Temperature drop below a limit at which the dish turns back to the sun.", 0.5, 50),
 			5,
-			practice("far enough that the dish does not turn to and fro about the limit"),
+			practice("large enough that the dish does not turn back and forth at the limit"),
 		),
 	})
 	.openapi("Control", {
 		description:
-			"What starts and stops the pump, and what turns the dish away. The pump heeds the two temperatures alone: it also runs while no sun is on the receiver, if that is still warm and the water beside the coil's lowest turn has been cooled by a draw. `takenBackKwh` in the answer tells what such hours cost.",
+			"What starts and stops the pump, and turns the dish away from the sun. The pump follows the two temperatures alone. It also runs without sun, if the receiver is still warm and a draw has cooled the water beside the coil's lowest turn. `takenBackKwh` in the response is the heat that such hours cost.",
 	});
 
 export const Loop = z
 	.strictObject({
 		fluid: assume(
-			z.enum(FLUID_IDS).meta({ description: "What carries the heat." }),
+			z.enum(FLUID_IDS).meta({ description: "Heat-transfer fluid of the loop." }),
 			"mineralOilVg32",
 			practice("stays liquid in frost and does not boil; sold everywhere as hydraulic oil"),
 		),
 		supply: part(Pipe),
 		return: part(Pipe),
 		fittingsLossFactor: assume(
-			ratio("Flow resistance of bends and valves: sum of their ζ.", 0, 1000),
+			ratio("Flow resistance of bends and valves: the sum of their ζ.", 0, 1000),
 			10,
 			practice("eight bends and two valves"),
 		),
 		fittingsLossWPerK: assume(
-			wattsPerKelvin("Heat loss of bare fittings and supports.", 0, 50),
+			wattsPerKelvin("Heat loss coefficient of bare fittings and supports.", 0, 50),
 			0.3,
-			practice("four unions and two valves under lagging"),
+			practice("four unions and two valves under insulation"),
 		),
 		pump: part(Pump),
 		control: part(Control),
 		expansionL: litres(
-			"Room for the fluid to expand. Left out: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L.",
+			"Volume available for the fluid to expand into. If omitted: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L.",
 			0,
 			500,
 		).optional(),
 	})
 	.openapi("Loop", {
-		description: "The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil.",
+		description:
+			"The closed circuit between receiver and coil. `supply` is the hot pipe, from receiver to coil.",
 	});
 
 export type Loop = z.output<typeof Loop>;
 
-/** The loop as the core takes it, what the request leaves out still open. */
+/** The loop for the core, with omitted values left to the design. */
 export function sparseLoop(loop: Loop): SparseLoop {
 	const { pump, control } = loop;
 	return {
@@ -193,27 +198,27 @@ export const startAboveStop: Rule<WithLoop> = ({ loop: { control } }) =>
 		? [
 				contradictory(
 					"/loop/control/stopDifferenceK",
-					`the pump stops at ${fourDigits(control.stopDifferenceK)} K and starts at ${fourDigits(control.startDifferenceK)} K; it must start above where it stops`,
+					`must be below startDifferenceK (${fourDigits(control.startDifferenceK)} K); ${fourDigits(control.stopDifferenceK)} K is not`,
 				),
 			]
 		: [];
 
-/** Neither limit is passed before the run begins. */
+/** The start temperature is below both limits. */
 export const limitsAboveStart: Rule<WithLoop, { readonly tank: Tank }> = (
 	{ loop: { control } },
 	{ tank: { startTemperatures } },
 ) => {
 	const hottest = Math.max(...startTemperatures);
 	const limits = [
-		["oilLimitC", control.oilLimitC, "the oil limit"],
-		["highLimitC", control.highLimitC, "the tank's high limit"],
+		["oilLimitC", control.oilLimitC],
+		["highLimitC", control.highLimitC],
 	] as const;
-	return limits.flatMap(([name, limit, called]) =>
+	return limits.flatMap(([name, limit]) =>
 		limit !== undefined && toSi.celsius(limit) <= hottest
 			? [
 					contradictory(
 						`/loop/control/${name}`,
-						`${called} of ${fourDigits(limit)} °C is not above the start temperature of ${fourDigits(fromSi.celsius(hottest))} °C`,
+						`must be above the start temperature of the tank (${fourDigits(fromSi.celsius(hottest))} °C); ${fourDigits(limit)} °C is not`,
 					),
 				]
 			: [],
@@ -229,7 +234,7 @@ export const oilLimitWithinFluid: Rule<WithLoop> = ({ loop }) => {
 		? [
 				outOfRange(
 					"/loop/control/oilLimitC",
-					`${fourDigits(limit)} °C is beyond what is known of ${fluid.name}, which ends at ${fourDigits(hottest)} °C`,
+					`must be at most ${fourDigits(hottest)} °C, where the known properties of ${fluid.name} end; ${fourDigits(limit)} °C is not`,
 				),
 			]
 		: [];

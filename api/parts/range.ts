@@ -20,94 +20,105 @@ import { coreSpreads, SPREAD_NAMES, type Spreads, spreadName } from "./spread.ts
 
 const METHODS = ["propagation", "sample"] as const satisfies readonly AnswerRange["method"][];
 
-/** Low, central and high of one number of an answer. */
+/** Uncertainty range of one result, whose field describes it. */
 export const ranged = (field: z.ZodNumber) =>
 	z.strictObject({
-		low: field.meta({ description: "Absent where too few plants come to an answer." }).optional(),
+		low: field
+			.meta({
+				description: `${field.description} Low end of the range. Absent if too few plants have this result.`,
+			})
+			.optional(),
 		central: field
 			.meta({
-				description:
-					"Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others.",
+				description: `${field.description} Value for the plant as described. Absent if it has none. In a \`sample\` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others.`,
 			})
 			.optional(),
 		high: field
 			.meta({
-				description: "Absent where more plants than are left out above never come to an answer.",
+				description: `${field.description} High end of the range. Absent if more plants lack this result than the range excludes above.`,
 			})
 			.optional(),
 		method: z.enum(METHODS).meta({
 			description:
-				"`propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.",
+				"How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.",
 		}),
 	});
 
 const Effect = z
 	.strictObject({
-		timeToTargetMin: minutes("To the target. Absent where it is not reached either way.").optional(),
-		endTemperatureK: kelvinDifference("Of the tank at the end."),
-		usableLitresAt40C: litres("At the tap."),
-		toWaterKwh: kilowattHours("Of heat to the water."),
+		timeToTargetMin: minutes(
+			"Change of the time to target. Absent if the target is not reached either way.",
+		).optional(),
+		endTemperatureK: kelvinDifference("Change of the tank's mean temperature at the end of the run."),
+		usableLitresAt40C: litres("Change of the water available at the tap."),
+		toWaterKwh: kilowattHours("Change of the heat delivered to the water."),
 	})
-	.meta({ description: "What one standard deviation more of it alone changes." });
+	.meta({ description: "Effect of raising this input alone by one standard deviation." });
 
-/** What a spread rests on. */
+/** What a spread is based on. */
 export const spreadGrounds = {
 	...grounds,
-	reason: grounds.reason.meta({ description: "Why this spread." }),
+	reason: grounds.reason.meta({ description: "Why this standard deviation is used." }),
 	basis: grounds.basis.optional().meta({
-		description: "What the spread rests on, as in `assumed`. Absent where the request states it.",
+		description: "What the standard deviation is based on, as in `assumed`. Absent if the request states it.",
 	}),
 	confirmed: grounds.confirmed.optional().meta({
-		description: "As in `assumed`. Absent where the request states the spread.",
+		description:
+			"False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it.",
 	}),
 };
 
-/** @param taken  spreads that the request left out */
-export function groundsOfSpread(taken: readonly Assumed[], name: string) {
+/** What a spread is based on.
+ *  @param defaults  of the spreads that the request omits */
+export function groundsOfSpread(defaults: readonly Assumed[], name: string) {
 	const {
 		pointer: _pointer,
 		value: _value,
 		...grounds
-	} = taken.find(({ pointer }) => pointer === `/${name}`) ?? STATED;
+	} = defaults.find(({ pointer }) => pointer === `/${name}`) ?? STATED;
 	return grounds;
 }
-const STATED = { pointer: "", value: 0, reason: "as the request states" };
+const STATED = { pointer: "", value: 0, reason: "stated in the request" };
 
 export const Range = z
 	.strictObject({
-		coverage: ratio("Share of plants as stated whose answer falls between low and high."),
-		timeToTargetMin: ranged(minutes("From the start to the target.")),
-		endTemperatureC: ranged(celsius("Mean of the tank at the end.")),
+		coverage: ratio("Share of plants of this description whose result is between low and high."),
+		timeToTargetMin: ranged(minutes("Time from the start of the run to the target.")),
+		endTemperatureC: ranged(celsius("Mean temperature of the tank at the end of the run.")),
 		usableLitresAt40C: ranged(
-			litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
+			litres("Water available at the tap at the end of the run, mixed with mains water to 40 °C."),
 		),
-		toWaterKwh: ranged(kilowattHours("Heat to the water.")),
-		shareReached: ratio(
-			"Share of plants that reach the target at all. Absent where all do, or none.",
-		).optional(),
+		toWaterKwh: ranged(kilowattHours("Heat delivered to the water.")),
+		shareReached: ratio("Share of plants that reach the target. Absent if all do, or none.").optional(),
 		inputs: z
 			.array(
 				z.strictObject({
-					name: z.enum(SPREAD_NAMES).meta({ description: "Which input, as in `spreads`." }),
-					spread: z.number().meta({ description: "Its standard deviation, in the unit of `spreads`." }),
+					name: z.enum(SPREAD_NAMES).meta({ description: "Name of the input, as in `spreads`." }),
+					spread: z
+						.number()
+						.meta({ description: "Standard deviation of the input, in the unit of `spreads`." }),
 					...spreadGrounds,
 					effect: Effect,
 				}),
 			)
-			.meta({ description: "What was varied." }),
-		days: z.number().int().meta({ description: "How many days were worked out for it, this one included." }),
+			.meta({ description: "Inputs that were varied for the range." }),
+		days: z
+			.number()
+			.int()
+			.meta({ description: "Number of days simulated for the range, this one included." }),
 	})
 	.openapi("Range", {
-		description: "Between what the answer lies, by what is not known exactly of sky, plant and correlations.",
+		description:
+			"Uncertainty ranges of the results, from what is not known exactly about sky, plant and correlations.",
 	});
 
 type Wire = z.input<typeof Range>;
 
-/** A range that a request wants. */
+/** A range that a request asks for. */
 export interface RangePlan<S> {
 	readonly spreads: S;
-	readonly defaults: readonly Assumed[]; // the spreads that the request left out
-	readonly omitted: boolean; // whether it left out all of them together
+	readonly defaults: readonly Assumed[]; // of the spreads that the request omits
+	readonly omitted: boolean; // whether it omits `spreads` altogether
 }
 
 /** @param sent  the request as it came     @param schema  of its spreads */
@@ -126,34 +137,34 @@ export function rangePlan<S extends z.ZodType>(
 	};
 }
 
-/** The spreads that a range was found with and that the request left out all together; what it leaves out of a list of its own
- *  is told with the rest of its defaults.
+/** The default spreads of a range, if the request omits `spreads` altogether; single ones that it omits are among the
+ *  request's other defaults.
  *  @param varied  by their names on the wire */
 export function assumedSpreads<S>(
-	{ defaults: taken, omitted: leftOut }: RangePlan<S>,
+	{ defaults, omitted }: RangePlan<S>,
 	varied: readonly string[],
 ): readonly Assumed[] {
-	if (!leftOut) return [];
-	return taken
+	if (!omitted) return [];
+	return defaults
 		.filter(({ pointer }) => varied.includes(pointer.slice(1)))
 		.map((one) => ({ ...one, pointer: `/spreads${one.pointer}` }));
 }
 
-/** The day as stated: the case, and its outcome by one march. */
+/** The day as described: the case, and its outcome by one march. */
 interface StatedDay {
 	readonly stated: DayCase;
 	readonly outcome: () => DayOutcome;
-	/** Refuses a range that the day, once marched, shows to be too much work. */
+	/** Refuses a range that would take too much work, as the marched day shows. */
 	readonly requireSpare: (steps: number) => void;
 }
 
-/** A day, and its range where one is wanted. */
+/** A day, with its range if the request asks for one. */
 export interface DayWithRange {
 	readonly outcome: DayOutcome;
 	readonly range: Wire | undefined;
-	readonly ranged: { readonly day: RangedDay; readonly spreads: DaySpreads } | undefined; // what the range was found from
+	readonly ranged: { readonly day: RangedDay; readonly spreads: DaySpreads } | undefined; // what the range was computed from
 	readonly methods: readonly Method[]; // of the range
-	readonly assumed: readonly Assumed[]; // spreads that the request left out
+	readonly assumed: readonly Assumed[]; // spreads that the request omits
 }
 
 export function dayWithRange(plan: RangePlan<Spreads> | undefined, day: StatedDay): DayWithRange {
@@ -173,19 +184,19 @@ export function dayWithRange(plan: RangePlan<Spreads> | undefined, day: StatedDa
 	};
 }
 
-/** The day with its range. Where the day itself is sound but one within its spreads is not, the range is what is refused. */
+/** The day with its range. If the day itself is sound but one within its spreads is not, the range is refused. */
 function rangedOrRefused(stated: DayCase, outcome: DayOutcome, spreads: DaySpreads): RangedDay {
 	try {
 		return rangedDay(stated, outcome, spreads);
 	} catch (error) {
 		if (!(error instanceof DomainError)) throw error;
 		const { message } = fromDomainError(error, "body");
-		const detail = `a plant within the spreads is beyond the models, so that there is no range: ${message}`;
+		const detail = `withRange cannot be met, because a plant within the spreads is outside the models: ${message}`;
 		throw refusal(error.code, detail, "body", "/withRange");
 	}
 }
 
-function wireRange(report: RangeReport, { spreads, defaults: taken }: RangePlan<Spreads>): Wire {
+function wireRange(report: RangeReport, { spreads, defaults }: RangePlan<Spreads>): Wire {
 	const { answered } = answerNamed(report, "timeToTarget");
 	return {
 		coverage: report.coverage,
@@ -196,7 +207,7 @@ function wireRange(report: RangeReport, { spreads, defaults: taken }: RangePlan<
 		...(answered > 0 && answered < 1 && { shareReached: answered }),
 		inputs: report.effects.map(({ input, effects }) => {
 			const name = spreadName(input);
-			return { name, spread: spreads[name], ...groundsOfSpread(taken, name), effect: wireEffect(effects) };
+			return { name, spread: spreads[name], ...groundsOfSpread(defaults, name), effect: wireEffect(effects) };
 		}),
 		days: report.cases,
 	};
@@ -204,7 +215,7 @@ function wireRange(report: RangeReport, { spreads, defaults: taken }: RangePlan<
 
 const answerNamed = ({ ranges }: RangeReport, wanted: string) => ranges.find(({ name }) => name === wanted)!;
 
-/** One answer's range in wire units, what it lacks left out. */
+/** One result's range in wire units, without the ends that it lacks. */
 export function wireAnswer({ low, central, high, method }: AnswerRange, wire: (si: number) => number) {
 	return {
 		...(!Number.isNaN(low) && { low: wire(low) }),
@@ -224,11 +235,11 @@ function wireEffect(effects: Readonly<Record<string, number>>): z.input<typeof E
 	};
 }
 
-/** Spreads belong to a range. */
+/** Spreads apply to a range. */
 export const spreadsOfRange: Rule<{ readonly withRange: boolean; readonly spreads?: unknown }> = ({
 	withRange,
 	spreads,
 }) =>
 	spreads && !withRange
-		? [contradictory("/spreads", "spreads belong to a range: ask for one with `withRange`")]
+		? [contradictory("/spreads", "spreads apply only to a range; set withRange to true, or omit spreads")]
 		: [];

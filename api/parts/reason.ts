@@ -15,16 +15,18 @@ const CODES = [
 
 export const Reason = z
 	.strictObject({
-		code: z.enum(CODES).meta({ description: "The limit that bound, for a program to branch on." }),
+		code: z
+			.enum(CODES)
+			.meta({ description: "Machine-readable code of the limit that prevented the target." }),
 		parameters: Parameters,
-		message: z.string().meta({ description: "The same in English." }),
+		message: z.string().meta({ description: "The reason in English, with its parameters filled in." }),
 	})
 	.openapi("Reason", { description: "Why the target was not reached." });
 
 const tenth = (value: number) => Math.round(value * 10) / 10;
 const hundredth = (value: number) => Math.round(value * 100) / 100;
 
-/** Why a day fell short, with the numbers that bound it. */
+/** Why a day missed its target, with the limiting numbers. */
 export function wireReason(
 	code: Shortfall,
 	plant: Plant,
@@ -47,7 +49,7 @@ export function wireReason(
 			return reasonOf(
 				code,
 				{ highLimitC, targetTemperatureC: targetC },
-				`The dish turns away when the top of the tank stands at ${tenth(highLimitC)} °C.`,
+				`The dish turns away from the sun when the top of the tank reaches ${tenth(highLimitC)} °C.`,
 			);
 		}
 		case "limitedByOilLimit": {
@@ -55,18 +57,18 @@ export function wireReason(
 			return reasonOf(
 				code,
 				{ oilLimitC },
-				`The dish turns away when the fluid leaves the receiver at ${tenth(oilLimitC)} °C.`,
+				`The dish turns away from the sun when the fluid leaves the receiver at ${tenth(oilLimitC)} °C.`,
 			);
 		}
 		case "noSun":
-			return reasonOf(code, {}, "No beam reaches the place in this run.");
+			return reasonOf(code, {}, "No beam irradiance reaches the site in this run.");
 		case "sunBelowDish": {
 			const lowestSunAltitudeDeg = fromSi.degrees(plant.dish.lowestAltitude);
 			const highestSunAltitudeDeg = fromSi.degrees(Math.max(...outcome.series.sunAltitude));
 			return reasonOf(
 				code,
 				{ lowestSunAltitudeDeg, highestSunAltitudeDeg },
-				`The dish faces the sun from ${tenth(lowestSunAltitudeDeg)}° up, and it stays below that.`,
+				`The dish can face the sun only from ${tenth(lowestSunAltitudeDeg)}° up; the sun stays below that.`,
 			);
 		}
 		case "pumpNeverStarted": {
@@ -74,7 +76,7 @@ export function wireReason(
 			return reasonOf(
 				code,
 				{ startDifferenceK },
-				`The receiver never stood ${tenth(startDifferenceK)} K above the tank, so the pump did not start.`,
+				`The receiver was never ${tenth(startDifferenceK)} K warmer than the tank, so the pump did not start.`,
 			);
 		}
 		case "tooLittleHeat":
@@ -82,20 +84,20 @@ export function wireReason(
 	}
 }
 
-const MUCH = 0.1; // [-] of what the loop brought that it may take back before the reason speaks of it; common practice, no source
+const MUCH = 0.1; // [-] of the heat delivered, above which the reason mentions the heat taken back; common practice, no source
 
 function tooLittleHeat(targetTemperatureC: number, outcome: DayOutcome): z.input<typeof Reason> {
 	const { takenBack, toWater } = outcome.balance;
 	const endTemperatureC = fromSi.celsius(outcome.endMean);
 	const takenBackKwh = fromSi.kilowattHours(takenBack);
 	const broughtKwh = fromSi.kilowattHours(toWater + takenBack);
-	const message = `The heat of this run brings the tank to ${tenth(endTemperatureC)} °C in the mean; the target is ${tenth(targetTemperatureC)} °C.`;
+	const message = `The heat of this run brings the tank to ${tenth(endTemperatureC)} °C on average; the target is ${tenth(targetTemperatureC)} °C.`;
 	const parameters = { endTemperatureC, targetTemperatureC };
 	if (takenBack <= MUCH * (toWater + takenBack)) return reasonOf("tooLittleHeat", parameters, message);
 	return reasonOf(
 		"tooLittleHeat",
 		{ ...parameters, broughtKwh, takenBackKwh },
-		`${message} The loop brought ${hundredth(broughtKwh)} kWh to the water and took ${hundredth(takenBackKwh)} kWh out again: between receiver and coil the fluid loses its heat. Lag and shorten the pipes, or let the pump start at a larger difference.`,
+		`${message} The loop delivered ${hundredth(broughtKwh)} kWh to the water and took ${hundredth(takenBackKwh)} kWh back: the fluid loses its heat between receiver and coil. Insulate and shorten the pipes, or let the pump start at a larger difference.`,
 	);
 }
 

@@ -22,43 +22,43 @@ const AbsorberTube = z
 	.strictObject({
 		...tube(13, 15, practice("15 mm copper tube, wide enough for cold oil")),
 		lengthM: metres(
-			"Along the tube. Left out: as much as covers the absorber, turn against turn.",
+			"Length of the receiver's tube. If omitted: as much as covers the absorber, turn against turn.",
 			0.2,
 			500,
 		).optional(),
 	})
-	.openapi("AbsorberTube", { description: "The tube in which the fluid takes up heat." });
+	.openapi("AbsorberTube", { description: "The tube of the receiver, in which the fluid is heated." });
 
 const ReceiverInsulation = insulation(
 	"mineralWool",
 	50,
-	practice("the receiver's shell stands far above what foam bears"),
+	practice("the receiver's shell gets much hotter than foam withstands"),
 	300,
-).openapi("ReceiverInsulation", { description: "Lagging around or behind the absorber." });
+).openapi("ReceiverInsulation", { description: "Insulation around or behind the absorber." });
 
 const aperture = assume(
-	z.union([metres("Of the opening that the light enters.", 0.01, 3), z.literal("auto")]).meta({
+	z.union([metres("Diameter of the opening that the light enters.", 0.01, 3), z.literal("auto")]).meta({
 		description:
-			"Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen.",
+			"Diameter of the receiver's opening or disc, or `auto` for the best trade-off between spilled light and heat loss. `auto` is never wider than the `innerDiameterM` sent. `design` in the response has the diameter chosen.",
 		"x-unit": "m",
 	}),
 	"auto",
 	derived(
-		"the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same",
+		"the best trade-off between spilled light and heat loss at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high, but wide enough to wind the tube. A flat spiral is widened until fluid at rest in full sun would stay below its film limit in evenly spread light. The real light falls on a spot, so the inner turns get hotter",
 	),
 );
 
 const surface = {
 	apertureDiameterM: aperture,
 	absorptance: assume(
-		ratio("Share of sunlight that the absorber takes up.", 0.05, 1),
+		ratio("Solar absorptance of the absorber.", 0.05, 1),
 		0.94,
 		unconfirmed(
 			handbook("black paint, 0.92–0.97", "Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4"),
 		),
 	),
 	emittance: assume(
-		ratio("Of the absorber, for heat radiation.", 0.02, 1),
+		ratio("Thermal emittance of the absorber.", 0.02, 1),
 		0.9,
 		unconfirmed(
 			handbook("black paint, 0.86–0.94", "Duffie & Beckman, Solar Engineering of Thermal Processes, ch. 4"),
@@ -68,21 +68,27 @@ const surface = {
 	insulation: part(ReceiverInsulation),
 };
 
-/** Not a component of its own: an object whose `kind` may be left out cannot stand behind a discriminator. */
+/** Not a component of its own: an object whose `kind` may be omitted cannot have a discriminator. */
 const CavityReceiver = z.strictObject({
 	kind: assume(
 		z
 			.literal("cavity")
-			.meta({ description: "A lagged hollow, its wall a coiled tube, lit through a round opening." }),
+			.meta({
+				description: "An insulated cavity with a coiled tube as its wall, lit through a round opening.",
+			}),
 		"cavity",
-		practice("it loses least to the wind"),
+		practice("loses the least heat to the wind"),
 	),
 	innerDiameterM: metres(
-		"Of the hollow. Left out: 1.3 openings, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light.",
+		"Inner diameter of the cavity. If omitted: 1.3 times the opening, or as wide as keeps fluid at rest in full, evenly spread sun below its film limit.",
 		0.02,
 		5,
 	).optional(),
-	depthM: metres("Of the hollow. Left out: as deep as wide.", 0.02, 5).optional(),
+	depthM: metres(
+		"Inner depth of the cavity. If omitted: the same as its inner diameter.",
+		0.02,
+		5,
+	).optional(),
 	...surface,
 });
 
@@ -90,24 +96,26 @@ const OpenCoilReceiver = z
 	.strictObject({
 		kind: z
 			.literal("openCoil")
-			.meta({ description: "A flat spiral of tube facing the dish bare, lagged behind." }),
+			.meta({ description: "A flat spiral of bare tube facing the dish, insulated behind." }),
 		...surface,
 	})
 	.openapi("OpenCoilReceiver");
 
 const GlazedCoilReceiver = z
 	.strictObject({
-		kind: z.literal("glazedCoil").meta({ description: "The flat spiral behind a pane." }),
+		kind: z
+			.literal("glazedCoil")
+			.meta({ description: "A flat spiral of tube behind a glass cover, insulated behind." }),
 		...surface,
 		coverTransmittance: assume(
-			ratio("Share of sunlight that passes the pane.", 0.05, 1),
+			ratio("Solar transmittance of the glass cover.", 0.05, 1),
 			0.9,
 			practice("4 mm of low-iron glass"),
 		),
 		coverGapMm: assume(
-			millimetres("Between pane and spiral.", 2, 200),
+			millimetres("Gap between glass cover and spiral.", 2, 200),
 			25,
-			practice("wide enough for the pane to stay cool, narrow enough to hold the air still"),
+			practice("wide enough to keep the glass cool, narrow enough to keep the air still"),
 		),
 	})
 	.openapi("GlazedCoilReceiver");
@@ -118,10 +126,18 @@ const EfficiencyLineReceiver = z
 			description:
 				"A dish and receiver that were measured together: heat = opticalEfficiency × beam on the aperture − lossCoefficient × (fluid leaving − air).",
 		}),
-		opticalEfficiency: ratio("On the beam that enters the dish's aperture.", 0.01, 1),
-		lossCoefficientWPerK: wattsPerKelvin("Against the temperature of the fluid that leaves.", 0, 1000),
+		opticalEfficiency: ratio(
+			"Optical efficiency, relative to the beam that enters the dish's aperture.",
+			0.01,
+			1,
+		),
+		lossCoefficientWPerK: wattsPerKelvin(
+			"Heat loss coefficient, for the temperature difference between the fluid leaving and the air.",
+			0,
+			1000,
+		),
 		heldHeatKjPerK: assume(
-			kilojoulesPerKelvin("Heat that fluid and metal at the focus hold.", 0.01, 1000),
+			kilojoulesPerKelvin("Heat capacity of fluid and metal at the focus.", 0.01, 1000),
 			2,
 			practice("half a litre of oil and 3 kg of metal"),
 		),
@@ -131,14 +147,14 @@ const EfficiencyLineReceiver = z
 export const Receiver = z
 	.discriminatedUnion("kind", [CavityReceiver, OpenCoilReceiver, GlazedCoilReceiver, EfficiencyLineReceiver])
 	.openapi("Receiver", {
-		description: "What stands in the focus. Without `kind` a cavity.",
+		description: "The receiver in the focus of the dish. If `kind` is omitted, a cavity.",
 		example: { kind: "cavity", apertureDiameterM: 0.12, absorptance: 0.94 },
 	});
 
 export type Receiver = z.output<typeof Receiver>;
 type TubeReceiver = Extract<Receiver, { readonly tube: unknown }>;
 
-/** The receiver as the core takes it, what the request leaves out still open. */
+/** The receiver for the core, with omitted values left to the design. */
 export function sparseReceiver(receiver: Receiver): SparseReceiver {
 	if (hasTube(receiver)) return sparseTubeReceiver(receiver);
 	return {
@@ -195,13 +211,13 @@ export const receiverWithinDish: Rule<WithReceiver, WithDish> = ({ receiver }, {
 		? [
 				impossible(
 					"/receiver/apertureDiameterM",
-					`a receiver of ${fourDigits(receiver.apertureDiameterM)} m is as large as the dish of ${fourDigits(across)} m that is to light it`,
+					`must be smaller than the dish (${fourDigits(across)} m); ${fourDigits(receiver.apertureDiameterM)} m is not`,
 				),
 			]
 		: [];
 };
 
-/** A hollow is at least as wide as its opening. */
+/** A cavity is at least as wide as its opening. */
 export const openingWithinCavity: Rule<WithReceiver> = ({ receiver }) => {
 	if (!hasHollow(receiver) || receiver.innerDiameterM === undefined) return [];
 	const opening = receiver.apertureDiameterM;
@@ -209,20 +225,21 @@ export const openingWithinCavity: Rule<WithReceiver> = ({ receiver }) => {
 		? [
 				contradictory(
 					"/receiver/innerDiameterM",
-					`the hollow of ${fourDigits(receiver.innerDiameterM)} m is narrower than its opening of ${fourDigits(opening)} m`,
+					`must be at least apertureDiameterM (${fourDigits(opening)} m); ${fourDigits(receiver.innerDiameterM)} m is not`,
 				),
 			]
 		: [];
 };
 
-/** A receiver of stated size leaves its tube room to be wound. */
+/** A receiver of stated size is wide enough to wind its tube. */
 export const tubeWindable: Rule<WithReceiver> = ({ receiver }) => {
 	if (!hasTube(receiver)) return [];
 	const absorber = statedAbsorber(sparseTubeReceiver(receiver));
 	if (!absorber || absorber.width >= absorber.narrowest) return [];
-	const hollow = hasHollow(receiver) && receiver.innerDiameterM !== undefined;
-	const detail = `a tube of ${fourDigits(receiver.tube.innerDiameterMm)} mm bore is hardly wound to an absorber ${fourDigits(absorber.width)} m wide; the narrowest is ${fourDigits(absorber.narrowest)} m`;
-	return [outOfRange(`/receiver/${hollow ? "innerDiameterM" : "apertureDiameterM"}`, detail)];
+	const interior = hasHollow(receiver) && receiver.innerDiameterM !== undefined;
+	const field = interior ? "innerDiameterM" : "apertureDiameterM";
+	const detail = `a tube with an inner diameter of ${fourDigits(receiver.tube.innerDiameterMm)} mm cannot be wound to an absorber ${fourDigits(absorber.width)} m wide; send a larger receiver.${field}, for at least ${fourDigits(absorber.narrowest)} m`;
+	return [outOfRange(`/receiver/${field}`, detail)];
 };
 
 /** The receiver's tube is wider outside than inside. */

@@ -40,7 +40,7 @@ const POINTERS: Readonly<Record<TimeSubject, string>> = {
 	"window.end": "/endTime",
 };
 
-/** Times that the core assumed, as clocks show them on their date; one of another date in full. */
+/** Times that the core assumed, as clock times of their date; a time on another date in full. */
 export function wireTimes(
 	assumed: readonly Assumption<TimeSubject>[],
 	date: string,
@@ -53,21 +53,19 @@ export function wireTimes(
 	});
 }
 
-/** What could be designed of a request's run. */
+/** The run designed from a request. */
 interface Designs {
 	readonly run: Run;
 }
 
 /** A run ends after it starts. */
-export const endAfterStart: Rule<RunRequest, Designs> = ({ endTime }, { run: { start, end, timeZone } }) =>
-	end > start
-		? []
-		: [
-				contradictory(
-					endTime === undefined ? "/startTime" : "/endTime",
-					`the run would end at ${isoText(end, timeZone)}, which is not after its start at ${isoText(start, timeZone)}`,
-				),
-			];
+export const endAfterStart: Rule<RunRequest, Designs> = ({ endTime }, { run: { start, end, timeZone } }) => {
+	if (end > start) return [];
+	const [starts, ends] = [isoText(start, timeZone), isoText(end, timeZone)];
+	return endTime === undefined
+		? [contradictory("/startTime", `must be before the end of the run at ${ends}; ${starts} is not`)]
+		: [contradictory("/endTime", `must be after the start of the run at ${starts}; ${ends} is not`)];
+};
 
 /** Measured rows reach from the start of the run to its end. */
 export const rowsCoverRun: Rule<{ readonly sky: Sky }, Designs> = ({ sky }, { run }) => {
@@ -79,7 +77,7 @@ export const rowsCoverRun: Rule<{ readonly sky: Sky }, Designs> = ({ sky }, { ru
 		? [
 				contradictory(
 					"/sky/time",
-					`the rows reach from ${isoText(first, timeZone)} to ${isoText(last, timeZone)}, the run from ${isoText(start, timeZone)} to ${isoText(end, timeZone)}; give rows for all of it, or startTime and endTime within the rows`,
+					`must cover the run from ${isoText(start, timeZone)} to ${isoText(end, timeZone)}, but reaches from ${isoText(first, timeZone)} to ${isoText(last, timeZone)}; send rows for the whole run, or startTime and endTime within the rows`,
 				),
 			]
 		: [];

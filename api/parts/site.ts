@@ -6,10 +6,10 @@ import { degrees, metres, ratio, toSi } from "../wire/units.ts";
 
 export const Site = z
 	.strictObject({
-		latitude: degrees("North of the equator, in degrees; south is negative.", -90, 90),
-		longitude: degrees("East of Greenwich, in degrees; west is negative.", -180, 180),
+		latitude: degrees("Latitude in degrees north of the equator; south is negative.", -90, 90),
+		longitude: degrees("Longitude in degrees east of Greenwich; west is negative.", -180, 180),
 		elevationM: metres(
-			"Above sea level. It thins the air, brightens the sun and lowers the boiling point.",
+			"Elevation above sea level. A higher site has thinner air, brighter sun and a lower boiling point.",
 			-430,
 			6000,
 		),
@@ -20,18 +20,18 @@ export const Site = z
 			.refine(isTimeZone, "must be the IANA name of a time zone, such as Africa/Casablanca")
 			.meta({
 				description:
-					"IANA time zone of the clock times in the request. Left out, it is looked up from the coordinates, which errs near borders; the answer tells the zone.",
+					"IANA time zone of the clock times in the request. If omitted, it is looked up from the coordinates, which can be wrong near borders. The response states the zone used.",
 				examples: ["Africa/Casablanca"],
 			})
 			.optional(),
 		albedo: assume(
-			ratio("Share of light that the ground throws back.", 0, 1),
+			ratio("Share of sunlight that the ground reflects.", 0, 1),
 			0.2,
 			practice("dry ground and grass"),
 		),
 	})
 	.openapi("Site", {
-		description: "Where the plant stands.",
+		description: "Location of the plant.",
 		example: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
 	});
 
@@ -46,12 +46,12 @@ export function coreSite(site: Site): CoreSite {
 	};
 }
 
-/** The zone of a site's clocks. */
+/** The time zone of a site. */
 export function timeZoneOf({ timeZone, latitude, longitude }: Site): Completed<string> {
 	return zoneAt(timeZone, "/site/timeZone", latitude, longitude);
 }
 
-/** A zone as sent, else the one at a place given in degrees.
+/** A zone as sent, else the zone at coordinates in degrees.
  *  @param pointer  of the zone in the request */
 export function zoneAt(
 	sent: string | undefined,
@@ -63,6 +63,6 @@ export function zoneAt(
 		sent,
 		pointer,
 		sent ?? timeZoneAt(latitude, longitude),
-		lookedUp("looked up from the coordinates; near a border it may be the neighbour's"),
+		lookedUp("looked up from the coordinates; near a border it may be the neighbouring zone"),
 	);
 }

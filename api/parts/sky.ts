@@ -28,32 +28,32 @@ const MEANINGS = CLASSES.map(
 
 const WIND = practice("a light breeze");
 
-/** Not a component of its own: an object whose `kind` may be left out cannot stand behind a discriminator. */
+/** Not a component of its own: an object whose `kind` may be omitted cannot have a discriminator. */
 const ClearSky = z.strictObject({
 	kind: assume(
-		z.literal("clear").meta({ description: "A cloudless day, worked out from how turbid the air is." }),
+		z.literal("clear").meta({ description: "A cloudless day, computed from the turbidity of the air." }),
 		"clear",
 		practice("a clear day shows what the plant can do"),
 	),
 	linkeTurbidity: assume(
 		z.union([z.number().min(1).max(12), z.enum(CLASSES)]).meta({
-			description: `How hazy the air is: Linke turbidity at air mass 2, or a named class: ${MEANINGS}.`,
+			description: `Haze of the air: Linke turbidity at air mass 2, or a named class: ${MEANINGS}.`,
 			"x-unit": "1",
 		}),
 		3,
 		unconfirmed(handbook("clear warm air", "Rigollier, Bauer & Wald, Solar Energy 68 (2000) 33–48")),
 	),
 	ambientMinC: assume(
-		celsius("Air temperature at dawn, the day's lowest.", -60, 55),
+		celsius("Lowest air temperature of the day, at dawn.", -60, 55),
 		10,
 		practice("a mild day"),
 	),
 	ambientMaxC: assume(
-		celsius("Air temperature in mid-afternoon, the day's highest.", -60, 60),
+		celsius("Highest air temperature of the day, in mid-afternoon.", -60, 60),
 		20,
 		practice("a mild day"),
 	),
-	windMPerS: assume(metresPerSecond("Wind at the plant, all day.", 0, 40), 2, WIND),
+	windMPerS: assume(metresPerSecond("Wind speed at the plant, all day.", 0, 40), 2, WIND),
 });
 
 const column = (field: z.ZodNumber) => z.array(field).min(2).max(MOST_ROWS);
@@ -69,27 +69,29 @@ const oneOrColumn = (field: z.ZodNumber) =>
 const MeasuredSky = z
 	.strictObject({
 		kind: z.literal("measured").meta({ description: "Readings of a weather station, row by row." }),
-		time: z.array(instant("When the row was read.")).min(2).max(MOST_ROWS).meta({
+		time: z.array(instant("Time at which the row was measured.")).min(2).max(MOST_ROWS).meta({
 			description:
-				"When each row was read, rising; from the start of the run to its end or beyond. Between rows values lie on a straight line.",
+				"Time at which each row was measured, rising. Rows cover the run from start to end. Values between rows are interpolated linearly.",
 		}),
-		beamIrradianceWPerM2: irradiance("Beam on a plane normal to it, one per row."),
-		diffuseIrradianceWPerM2: irradiance("Sky diffuse on the horizontal, one per row."),
+		beamIrradianceWPerM2: irradiance("Beam irradiance on a plane normal to the beam, one value per row."),
+		diffuseIrradianceWPerM2: irradiance(
+			"Diffuse irradiance of the sky on the horizontal, one value per row.",
+		),
 		globalIrradianceWPerM2: irradiance(
-			"Global on the horizontal, one per row. Without beam it is split by Erbs, Klein & Duffie (1982).",
+			"Global irradiance on the horizontal, one value per row. Without beam, it is split by the correlation of Erbs, Klein & Duffie (1982).",
 		),
 		ambientC: assume(
 			oneOrColumn(celsius("Air temperature.", -60, 60)),
 			15,
-			practice("half way between the dawn and the afternoon of the clear day's defaults"),
+			practice("midway between the default temperatures of a clear day"),
 		),
-		windMPerS: assume(oneOrColumn(metresPerSecond("Wind at the plant.", 0, 40)), 2, WIND),
+		windMPerS: assume(oneOrColumn(metresPerSecond("Wind speed at the plant.", 0, 40)), 2, WIND),
 	})
 	.openapi("MeasuredSky");
 
 export const Sky = z.discriminatedUnion("kind", [ClearSky, MeasuredSky]).openapi("Sky", {
 	description:
-		"Sun and weather: a clear day by a few numbers, or measured columns. Without `kind` a clear day.",
+		"Sun and weather: a clear day from a few numbers, or measured columns. If `kind` is omitted, a clear day.",
 	example: { kind: "clear", linkeTurbidity: 2.5, ambientMinC: -4, ambientMaxC: 9, windMPerS: 3 },
 });
 
@@ -97,7 +99,7 @@ export type Sky = z.output<typeof Sky>;
 type ClearSky = z.output<typeof ClearSky>;
 type MeasuredSky = z.output<typeof MeasuredSky>;
 
-/** A sky by what its weather is made from. */
+/** The sky for the core, from which its weather is made. */
 export function coreSky(sky: Sky): Completed<DaySky> {
 	switch (sky.kind) {
 		case "clear":
@@ -125,7 +127,7 @@ export function turbidityOf({ linkeTurbidity }: ClearSky): number {
 	return typeof linkeTurbidity === "number" ? linkeTurbidity : TURBIDITY_CLASSES[linkeTurbidity].turbidity;
 }
 
-/** The models that this sky rests on. */
+/** The models that this sky uses. */
 export function skyMethods(sky: Sky, site: Site): readonly Method[] {
 	switch (sky.kind) {
 		case "clear":
@@ -138,7 +140,7 @@ export function skyMethods(sky: Sky, site: Site): readonly Method[] {
 	}
 }
 
-/** When each measured row was read, unix time [s]. */
+/** Times of the measured rows, unix time [s]. */
 export function rowTimes(sky: MeasuredSky): number[] {
 	return sky.time.map((text) => Date.parse(text) / 1000);
 }
@@ -163,7 +165,7 @@ export const ambientInOrder: Rule<WithSky> = ({ sky }) =>
 		? [
 				contradictory(
 					"/sky/ambientMinC",
-					`the day's lowest of ${fourDigits(sky.ambientMinC)} °C is above its highest of ${fourDigits(sky.ambientMaxC)} °C`,
+					`must be at most ambientMaxC (${fourDigits(sky.ambientMaxC)} °C); ${fourDigits(sky.ambientMinC)} °C is not`,
 				),
 			]
 		: [];
@@ -181,18 +183,23 @@ export const columnsOfOneLength: Rule<WithSky> = ({ sky }) => {
 	return COLUMNS.flatMap((name) => {
 		const column = sky[name];
 		return Array.isArray(column) && column.length !== sky.time.length
-			? [contradictory(`/sky/${name}`, `${name} has ${column.length} rows, time has ${sky.time.length}`)]
+			? [
+					contradictory(
+						`/sky/${name}`,
+						`must have as many rows as sky.time (${sky.time.length}); it has ${column.length}`,
+					),
+				]
 			: [];
 	});
 };
 
-/** Beam can be had from what was measured. */
+/** Beam was measured, or follows from what was. */
 export const beamMeasured: Rule<WithSky> = ({ sky }) =>
 	sky.kind === "measured" && !sky.beamIrradianceWPerM2 && !sky.globalIrradianceWPerM2
 		? [
 				contradictory(
 					"/sky",
-					"a dish lives on beam: give beamIrradianceWPerM2, or globalIrradianceWPerM2 to split it from",
+					"sky has no beam, the only light that a dish uses; send beamIrradianceWPerM2, or globalIrradianceWPerM2 to derive it from",
 				),
 			]
 		: [];
@@ -203,10 +210,5 @@ export const timesRise: Rule<WithSky> = ({ sky }) => {
 	const back = times.findIndex((time, i) => i > 0 && time <= times[i - 1]!);
 	return back < 0
 		? []
-		: [
-				contradictory(
-					`/sky/time/${back}`,
-					`row ${back} is not later than the row before it; times must rise`,
-				),
-			];
+		: [contradictory(`/sky/time/${back}`, `must be later than the row before it; row ${back} is not`)];
 };

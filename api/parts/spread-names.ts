@@ -1,4 +1,4 @@
-/** Core's name of each input that errs, by the wire's: those that a day and an instant heater share. */
+/** Core's name of each uncertain input, by the wire's: those that a day and an instant heater share. */
 const SHARED = {
 	linkeTurbidity: "turbidity",
 	measuredIrradiance: "measuredBeam",
@@ -23,7 +23,7 @@ export const INSTANT_INPUTS = inputNames({
 	coilTransfer: "coilTransfer",
 });
 
-/** The inputs by their names on the wire, and the way from there to the core and back. A spread is the same number on both sides. */
+/** Wire names of the inputs, with conversions to the core and back. A spread is the same number on both sides. */
 function inputNames<const Names extends Readonly<Record<string, string>>>(names: Names) {
 	type Wire = keyof Names & string;
 	const wire = Object.keys(names) as [Wire, ...Wire[]];

@@ -2,12 +2,12 @@ import { practice } from "../../src/index.ts";
 import { assume } from "../wire/defaults.ts";
 import { celsius, metres } from "../wire/units.ts";
 
-/** What is known of the air around a part that is asked about on its own. */
+/** The air around a part in a request about that part alone. */
 export const air = {
-	ambientC: assume(celsius("Air temperature.", -60, 60), 20, practice("a mild day")),
+	ambientC: assume(celsius("Temperature of the surrounding air.", -60, 60), 20, practice("a mild day")),
 	elevationM: assume(
-		metres("Above sea level: thinner air carries less heat away.", -430, 6000),
+		metres("Elevation above sea level. Thinner air carries away less heat.", -430, 6000),
 		0,
-		practice("sea level; at 3000 m the wind takes about a sixth less"),
+		practice("sea level; at 3000 m, wind removes about a sixth less heat"),
 	),
 };

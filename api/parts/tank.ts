@@ -36,35 +36,47 @@ const TankInsulation = insulation(
 	80,
 	practice("foamed in place between tank and jacket"),
 	500,
-).openapi("TankInsulation", { description: "Lagging around the tank, ends included." });
+).openapi("TankInsulation", { description: "Insulation around the tank, ends included." });
 
 export const Tank = z
 	.strictObject({
-		volumeL: litres("What the tank holds when full.", 5, 20_000),
-		fillL: litres("Water in it. Left out, the tank is full.", 5, 20_000).optional(),
-		heightM: metres("Of the vessel. Left out, it follows from diameter or proportion.", 0.1, 10).optional(),
-		diameterM: metres("Inside. Left out, it follows from height or proportion.", 0.1, 6).optional(),
-		wallMaterial: wall("What the tank is made of.", "stainlessSteel", practice("does not rust in hot water")),
+		volumeL: litres("Volume of the tank when full.", 5, 20_000),
+		fillL: litres("Volume of water in the tank. If omitted, the tank is full.", 5, 20_000).optional(),
+		heightM: metres(
+			"Height of the tank. If omitted, it follows from the diameter or the usual proportions.",
+			0.1,
+			10,
+		).optional(),
+		diameterM: metres(
+			"Inner diameter of the tank. If omitted, it follows from the height or the usual proportions.",
+			0.1,
+			6,
+		).optional(),
+		wallMaterial: wall(
+			"Material of the tank's wall.",
+			"stainlessSteel",
+			practice("does not rust in hot water"),
+		),
 		wallThicknessMm: assume(
-			millimetres("Of its wall.", 0.3, 30),
+			millimetres("Thickness of the tank's wall.", 0.3, 30),
 			2,
-			practice("sheet that is welded by hand"),
+			practice("sheet metal that can be welded by hand"),
 		),
 		insulation: part(TankInsulation),
 		fittingsFactor: assume(
-			ratio("Multiplies the shell's heat loss for pipes, feet and sensors.", 1, 5),
+			ratio("Factor on the heat loss of the tank's shell, for pipes, feet and sensors.", 1, 5),
 			1.3,
-			practice("connections and feet bridge the lagging"),
+			practice("connections and feet bridge the insulation"),
 		),
 		inletHeight: assume(
-			ratio("Where cold water enters, as a share of the height.", 0, 1),
+			ratio("Height at which cold water enters the tank, as a share of the filled height.", 0, 1),
 			0.05,
-			practice("cold in at the bottom keeps layers apart"),
+			practice("cold water entering at the bottom keeps the layers apart"),
 		),
 		outletHeight: assume(
-			ratio("Where hot water leaves, as a share of the height.", 0, 1),
+			ratio("Height at which hot water leaves the tank, as a share of the filled height.", 0, 1),
 			1,
-			practice("hot out at the top, where it is hottest"),
+			practice("hot water leaves at the top, where it is hottest"),
 		),
 		nodes: z
 			.int()
@@ -72,52 +84,56 @@ export const Tank = z
 			.max(MOST_NODES)
 			.meta({
 				description:
-					"Layers in which the tank is reckoned. Left out: as many as the start profile has, else 10.",
+					"Number of layers in which the tank is computed. If omitted: as many as the start profile has, else 10.",
 				"x-unit": "1",
 			})
 			.optional(),
 		startTemperatureC: z
 			.union([
-				celsius("One temperature throughout.", 0, 150),
+				celsius("Start temperature of the whole tank.", 0, 150),
 				z
-					.array(celsius("Of a layer.", 0, 150))
+					.array(celsius("Start temperature of a tank layer.", 0, 150))
 					.min(1)
 					.max(MOST_NODES),
 			])
 			.meta({
 				description:
-					"At the start: one value, or one per layer from the top down. Left out, all is at the mains' temperature.",
+					"Temperature of the tank at the start of the run: one value, or one per layer from the top down. If omitted: the mains temperature.",
 				"x-unit": "°C",
 			})
 			.optional(),
 		vented: assume(
-			z.boolean().meta({ description: "Open to the air, or closed under pressure." }),
+			z
+				.boolean()
+				.meta({
+					description: "Whether the tank is open to the air. If false, it is closed and under pressure.",
+				}),
 			true,
-			practice("an open vent cannot burst"),
+			practice("an open vent keeps pressure from building up"),
 		),
 		reliefPressureKpa: kilopascals(
-			"Set pressure of the relief valve of a closed tank, above the air's. Left out: 600 kPa. Not for a vented tank.",
+			"Set pressure of the relief valve of a closed tank, above atmospheric pressure. If omitted: 600 kPa. Not for a vented tank.",
 			50,
 			1000,
 		).optional(),
 		surroundingsC: assume(
-			z.union([celsius("Of the room it stands in.", -40, 60), z.literal("outdoors")]).meta({
-				description: "Where it stands: the temperature of a room, or `outdoors` in the day's air and wind.",
+			z.union([celsius("Temperature of the room around the tank.", -40, 60), z.literal("outdoors")]).meta({
+				description: "Temperature of the room around the tank, or `outdoors` for the day's air and wind.",
 				"x-unit": "°C",
 			}),
 			"outdoors",
-			practice("the harder case"),
+			practice("the case with the larger heat loss"),
 		),
 	})
 	.openapi("Tank", {
 		description:
-			"The store: an upright cylinder of water. Heights are shares of the filled height, 0 at the bottom.",
+			"The hot-water tank: an upright cylinder. Heights are shares of the filled height, 0 at the bottom.",
 		example: { volumeL: 200, insulation: { material: "polyurethane", thicknessMm: 80 } },
 	});
 
 export type Tank = z.output<typeof Tank>;
 
-/** The tank as the core takes it, what the request leaves out still open. */
+/** The tank for the core, with omitted values left to the design. */
 export function sparseTank(tank: Tank): SparseTank {
 	const metal = WALL_MATERIALS[tank.wallMaterial];
 	const start = tank.startTemperatureC;
@@ -148,24 +164,24 @@ interface WithTank {
 	readonly tank: Tank;
 }
 
-/** What could be designed of a request's tank. */
+/** The tank designed from a request. */
 interface Designs {
 	readonly tank: CoreTank;
 }
 
-const CLOSE = 0.01; // [-] how far a volume may be off its height and diameter
+const CLOSE = 0.01; // [-] relative deviation allowed between the volume and height times diameter
 
 export const fillWithinVolume: Rule<WithTank> = ({ tank }) =>
 	tank.fillL !== undefined && tank.fillL > tank.volumeL
 		? [
 				contradictory(
 					"/tank/fillL",
-					`${fourDigits(tank.fillL)} L do not fit a tank of ${fourDigits(tank.volumeL)} L`,
+					`must be at most volumeL (${fourDigits(tank.volumeL)} L); ${fourDigits(tank.fillL)} L is not`,
 				),
 			]
 		: [];
 
-/** Volume, height and diameter agree where all three are stated; the third is a tank's where two are. */
+/** Volume, height and diameter agree if all three are stated; if only two are, the third is within bounds. */
 export const tankDimensions: Rule<WithTank, Designs> = ({ tank }, designs) => {
 	const { volumeL, heightM, diameterM } = tank;
 	if (heightM === undefined && diameterM === undefined) return [];
@@ -175,15 +191,15 @@ export const tankDimensions: Rule<WithTank, Designs> = ({ tank }, designs) => {
 		? [
 				contradictory(
 					"/tank/volumeL",
-					`a tank ${fourDigits(heightM)} m high and ${fourDigits(diameterM)} m wide holds ${fourDigits(holds)} L, not ${fourDigits(volumeL)} L; leave one of the three out`,
+					`a tank ${fourDigits(heightM)} m high and ${fourDigits(diameterM)} m wide holds ${fourDigits(holds)} L, not ${fourDigits(volumeL)} L; omit tank.heightM or tank.diameterM, or send the volume they give`,
 				),
 			]
 		: [];
 };
 
-const SHAPES = { height: [0.1, 10], diameter: [0.1, 6] } as const; // [m] as a caller may give them
+const SHAPES = { height: [0.1, 10], diameter: [0.1, 6] } as const; // [m] as a request may state them
 
-/** What follows from the volume and one dimension is no longer, wider or flatter than a tank may be. */
+/** The dimension that follows from the volume and the other one is within the bounds of a tank. */
 function shapeFaults(tank: Tank, designed: CoreTank): readonly RuleFault[] {
 	const [sent, follows] =
 		tank.heightM === undefined ? (["diameterM", "height"] as const) : (["heightM", "diameter"] as const);
@@ -193,7 +209,7 @@ function shapeFaults(tank: Tank, designed: CoreTank): readonly RuleFault[] {
 		: [
 				outOfRange(
 					`/tank/${sent}`,
-					`a tank of ${fourDigits(tank.volumeL)} L would have a ${follows} of ${fourDigits(designed[follows])} m; it may be ${least} to ${most} m`,
+					`tank.${sent} gives a tank of ${fourDigits(tank.volumeL)} L a ${follows} of ${fourDigits(designed[follows])} m; send one that gives ${least} to ${most} m`,
 				),
 			];
 }
@@ -203,7 +219,7 @@ export const reliefOfClosedTank: Rule<WithTank> = ({ tank }) =>
 		? [
 				contradictory(
 					"/tank/reliefPressureKpa",
-					"a vented tank has no relief pressure; set vented to false or leave it out",
+					"tank.reliefPressureKpa does not apply to a vented tank; omit it, or set tank.vented to false",
 				),
 			]
 		: [];
@@ -213,7 +229,7 @@ export const nodesOfProfile: Rule<WithTank> = ({ tank: { nodes, startTemperature
 		? [
 				contradictory(
 					"/tank/startTemperatureC",
-					`${startTemperatureC.length} start temperatures do not make ${nodes} nodes`,
+					`must have one temperature per node (${nodes}); it has ${startTemperatureC.length}`,
 				),
 			]
 		: [];
@@ -227,12 +243,12 @@ export function startBelowBoiling({ tank }: Designs, elevation: number): readonl
 		? [
 				impossible(
 					"/tank/startTemperatureC",
-					`water at ${fourDigits(fromSi.celsius(hottest))} °C boils in this tank, which it does from ${fourDigits(fromSi.celsius(boiling))} °C`,
+					`must be at most the boiling point of water in this tank (${fourDigits(fromSi.celsius(boiling))} °C); ${fourDigits(fromSi.celsius(hottest))} °C is not`,
 				),
 			]
 		: [];
 }
 
-/** Whether a tank's sizes agree, so that a coil can be fitted into it. */
+/** Whether a tank's sizes agree, so that a coil can be designed for it. */
 export const tankHolds = (request: WithTank, designs: Designs): boolean =>
 	[fillWithinVolume, tankDimensions].every((rule) => rule(request, designs).length === 0);

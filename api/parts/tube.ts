@@ -6,11 +6,15 @@ import { millimetres } from "../wire/units.ts";
 
 export const WALLS = Object.keys(WALL_MATERIALS) as [WallMaterialId, ...WallMaterialId[]];
 
-/** Bore and outside of a tube, with the defaults of its place. */
+/** Inner and outer diameter of a tube, with the defaults of its place. */
 export function tube(innerMm: number, outerMm: number, grounds: Grounds) {
 	return {
-		innerDiameterMm: assume(millimetres("Bore of the tube.", 2, 200), innerMm, grounds),
-		outerDiameterMm: assume(millimetres("Outside of the tube, without lagging.", 3, 220), outerMm, grounds),
+		innerDiameterMm: assume(millimetres("Inner diameter of the tube.", 2, 200), innerMm, grounds),
+		outerDiameterMm: assume(
+			millimetres("Outer diameter of the tube, without insulation.", 3, 220),
+			outerMm,
+			grounds,
+		),
 	};
 }
 
@@ -28,7 +32,7 @@ export function tubeWall(pointer: string, tube: Tube): readonly RuleFault[] {
 		? [
 				contradictory(
 					`${pointer}/outerDiameterMm`,
-					`a tube of ${fourDigits(tube.outerDiameterMm)} mm outside has no room for a bore of ${fourDigits(tube.innerDiameterMm)} mm`,
+					`must be larger than innerDiameterMm (${fourDigits(tube.innerDiameterMm)} mm); ${fourDigits(tube.outerDiameterMm)} mm is not`,
 				),
 			]
 		: [];

@@ -93,7 +93,7 @@ function wireRange(
 	best: RangeReport,
 	weakest: RangeReport | undefined,
 	plan: InstantPlan,
-	{ spreads, defaults: taken }: RangePlan<InstantSpreads>,
+	{ spreads, defaults }: RangePlan<InstantSpreads>,
 ): Wire {
 	const feed = feedFlow(plan);
 	return {
@@ -107,7 +107,7 @@ function wireRange(
 			return {
 				name,
 				spread: spreads[name],
-				...groundsOfSpread(taken, name),
+				...groundsOfSpread(defaults, name),
 				effect: {
 					flowLPerMin: feed(effects.flow!),
 					powerW: effects.power!,
