@@ -4,14 +4,14 @@ import { SETTING_VARIABLES, type Settings, settingsFrom } from "./settings.ts";
 
 export const LOG_LEVELS = ["silent", "fatal", "error", "warn", "info", "debug"] as const;
 
-/** What a Node process is told about itself: where it listens, what it may use, whom it lets in. */
+/** The deployment of a Node process: its address, its resources and its access control. */
 export interface Deployment {
 	readonly host: string;
 	readonly port: number;
 	readonly metricsPort: number | undefined; // no metrics unless set
 	readonly threads: number | undefined; // of the pool; as many as there are cores unless set, none computes in place
 	readonly logLevel: (typeof LOG_LEVELS)[number];
-	readonly keysFile: string | undefined; // anyone may ask unless set
+	readonly keysFile: string | undefined; // any client is accepted unless set
 	readonly keysRequired: boolean; // whether a request without a key is refused
 	readonly settings: Settings;
 }

@@ -29,7 +29,7 @@ export const oneOf = <const Words extends readonly [string, ...string[]]>(words:
 export const KEYS_REQUIRED = z.enum(["true", "false"], refusal("true or false")).optional();
 
 /** An environment's variables as a schema reads them. Throws one sentence that names every fault.
- *  @param keys  the variable that brings the keys, without which KEYS_REQUIRED makes no sense */
+ *  @param keys  the variable that brings the keys, without which KEYS_REQUIRED has no meaning */
 export function variablesIn<Shape extends z.ZodRawShape>(
 	schema: z.ZodObject<Shape>,
 	environment: Environment,
@@ -38,7 +38,7 @@ export function variablesIn<Shape extends z.ZodRawShape>(
 	const read = schema.safeParse(environment);
 	const faults = (read.error?.issues ?? []).map(({ path, message }) => `${String(path[0])} ${message}`);
 	if (environment.KEYS_REQUIRED === "true" && environment[keys] === undefined)
-		faults.push(`KEYS_REQUIRED needs ${keys}, which says who may ask`);
+		faults.push(`KEYS_REQUIRED needs ${keys}, which holds the keys`);
 	if (read.success && faults.length === 0) return read.data;
 	throw new Error(faults.join("; "));
 }

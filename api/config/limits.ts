@@ -1,4 +1,4 @@
-/** Versions that /v1/meta tells. The service's is that of package.json: a test holds them together. */
+/** Versions in /v1/meta. The service's version is that of package.json, which a test checks. */
 export const VERSIONS = { service: "0.1.0", contract: "1.0.0", data: "1.0.0" } as const;
 
 export interface Limit {
@@ -20,19 +20,19 @@ export const LIMITS = {
 	instantsPerRequest: {
 		value: 366,
 		unit: "instants",
-		meaning: "times asked of /v1/sun/position at once",
+		meaning: "times in one request to /v1/sun/position",
 		beyond: "400 invalid-request",
 	},
 	curvePoints: {
 		value: 200,
 		unit: "points",
-		meaning: "apertures asked of the curve of /v1/dish/optics",
+		meaning: "apertures of the curve in one request to /v1/dish/optics",
 		beyond: "400 invalid-request",
 	},
 	receiverStates: {
 		value: 200,
 		unit: "rows",
-		meaning: "temperatures times winds times tilts asked of /v1/receiver/losses at once",
+		meaning: "temperatures times winds times tilts in one request to /v1/receiver/losses",
 		beyond: "422 too-large",
 	},
 	testRunTime: {
@@ -44,19 +44,19 @@ export const LIMITS = {
 	batchItems: {
 		value: 100,
 		unit: "items",
-		meaning: "operations asked of /v1/batch at once",
+		meaning: "operations in one request to /v1/batch",
 		beyond: "400 invalid-request",
 	},
 	faultsListed: {
 		value: 100,
 		unit: "faults",
-		meaning: "faults that one problem lists",
-		beyond: "the rest are left out",
+		meaning: "faults listed in one problem document",
+		beyond: "further faults are omitted",
 	},
 	arrivalTime: {
 		value: 30,
 		unit: "seconds",
-		meaning: "time within which a request must have arrived whole",
+		meaning: "time within which a request must arrive completely",
 		beyond: "408 request-timeout",
 	},
 } as const satisfies Readonly<Record<string, Limit>>;

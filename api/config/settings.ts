@@ -8,10 +8,10 @@ interface Setting {
 	readonly most: number;
 	readonly unit: string;
 	readonly meaning: string;
-	readonly beyond?: string; // what answers a request beyond it; absent where no caller meets it
+	readonly beyond?: string; // response to a request beyond it; absent where no client meets it
 }
 
-/** Every number that a deployment may choose, in the order in which /v1/meta and the contributors' table list them. */
+/** Every number that a deployment may choose, in the order of /v1/meta and the contributors' table. */
 export const SETTINGS = {
 	bodyBytes: {
 		variable: "BODY_BYTES",
@@ -37,9 +37,9 @@ export const SETTINGS = {
 		least: 1,
 		most: 300,
 		unit: "seconds",
-		meaning: "time for working out an answer in a thread, waiting for the thread included",
+		meaning: "time to compute a response in a thread, including the wait for the thread",
 		beyond:
-			"503 overloaded, and the work is stopped; 422 too-large for a range that would surely take longer",
+			"503 overloaded, and the computation is stopped; 422 too-large for a range that would certainly take longer",
 	},
 	answerBytes: {
 		variable: "ANSWER_BYTES",
@@ -47,7 +47,7 @@ export const SETTINGS = {
 		least: 65_536,
 		most: 268_435_456,
 		unit: "bytes",
-		meaning: "size of one answer before it is packed, the items of a batch together",
+		meaning: "size of one response before compression, the items of a batch together",
 		beyond: "422 too-large",
 	},
 	unreadMemory: {
@@ -56,8 +56,8 @@ export const SETTINGS = {
 		least: 1,
 		most: 4096,
 		unit: "MB",
-		meaning: "answers that callers have not taken yet, and batches being put together, in one instance",
-		beyond: "503 overloaded for all but probes, until they are taken",
+		meaning: "responses that clients have not read yet, and batches being assembled, in one instance",
+		beyond: "503 overloaded for all but probes, until they are read",
 	},
 	unreadTime: {
 		variable: "UNREAD_TIME_S",
@@ -65,7 +65,7 @@ export const SETTINGS = {
 		least: 1,
 		most: 3600,
 		unit: "seconds",
-		meaning: "time in which a caller must take something of his answer, and ten times that for all of it",
+		meaning: "time within which a client must read part of its response; ten times that for all of it",
 		beyond: "the connection is closed",
 	},
 	requestsInFlight: {
@@ -74,8 +74,8 @@ export const SETTINGS = {
 		least: 1,
 		most: 100_000,
 		unit: "requests",
-		meaning: "requests in flight at once, in one instance, each from when it is there whole",
-		beyond: "503 overloaded, at once",
+		meaning: "requests in flight at once in one instance, each counted from its complete arrival",
+		beyond: "503 overloaded, immediately",
 	},
 	rateRequests: {
 		variable: "RATE_REQUESTS",
@@ -93,7 +93,7 @@ export const SETTINGS = {
 		most: 3600,
 		unit: "seconds",
 		meaning: "time over which requests are counted",
-		beyond: "the count begins anew",
+		beyond: "the count starts again",
 	},
 	trustedProxies: {
 		variable: "TRUSTED_PROXIES",
@@ -101,7 +101,7 @@ export const SETTINGS = {
 		least: 0,
 		most: 10,
 		unit: "proxies",
-		meaning: "proxies in front whose X-Forwarded-For is believed; 0 takes the address of the connection",
+		meaning: "proxies in front whose X-Forwarded-For is trusted; 0 uses the address of the connection",
 	},
 	answerMemory: {
 		variable: "ANSWER_MEMORY_MB",
@@ -109,7 +109,7 @@ export const SETTINGS = {
 		least: 0,
 		most: 4096,
 		unit: "MB",
-		meaning: "answers kept for those who ask the very same again; 0 for none",
+		meaning: "responses cached for identical requests; 0 for no cache",
 	},
 	grace: {
 		variable: "GRACE_S",
@@ -117,7 +117,7 @@ export const SETTINGS = {
 		least: 1,
 		most: 300,
 		unit: "seconds",
-		meaning: "time for requests in flight when the process is told to end",
+		meaning: "time for requests in flight to finish after the process receives a stop signal",
 	},
 } as const satisfies Readonly<Record<string, Setting>>;
 
@@ -125,12 +125,12 @@ export type Settings = Readonly<Record<keyof typeof SETTINGS, number>>;
 
 type Variable = (typeof SETTINGS)[keyof typeof SETTINGS]["variable"];
 
-/** The variables that choose settings, as an environment is read. */
+/** The variables that choose settings, with how each is read. */
 export const SETTING_VARIABLES = Object.fromEntries(
 	Object.values(SETTINGS).map(({ variable, least, most }) => [variable, wholeNumber(least, most)]),
 ) as Record<Variable, ReturnType<typeof wholeNumber>>;
 
-/** The settings that variables choose, the usual ones for the rest. */
+/** The settings that variables choose, with the usual ones for the rest. */
 export function settingsFrom(variables: Readonly<Partial<Record<Variable, number | undefined>>>): Settings {
 	const chosen = Object.entries(SETTINGS).map(([name, { variable, usual }]) => [
 		name,

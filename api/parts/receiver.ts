@@ -71,11 +71,9 @@ const surface = {
 /** Not a component of its own: an object whose `kind` may be omitted cannot have a discriminator. */
 const CavityReceiver = z.strictObject({
 	kind: assume(
-		z
-			.literal("cavity")
-			.meta({
-				description: "An insulated cavity with a coiled tube as its wall, lit through a round opening.",
-			}),
+		z.literal("cavity").meta({
+			description: "An insulated cavity with a coiled tube as its wall, lit through a round opening.",
+		}),
 		"cavity",
 		practice("loses the least heat to the wind"),
 	),

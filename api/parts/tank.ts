@@ -103,11 +103,9 @@ export const Tank = z
 			})
 			.optional(),
 		vented: assume(
-			z
-				.boolean()
-				.meta({
-					description: "Whether the tank is open to the air. If false, it is closed and under pressure.",
-				}),
+			z.boolean().meta({
+				description: "Whether the tank is open to the air. If false, it is closed and under pressure.",
+			}),
 			true,
 			practice("an open vent keeps pressure from building up"),
 		),

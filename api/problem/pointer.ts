@@ -1,9 +1,9 @@
 import type { Subject } from "../../src/index.ts";
 
-const WHOLE = ""; // what hangs on several parts, or on one that operations call by different names; a rule of theirs names the field first
+const WHOLE = ""; // a subject that depends on several parts, or on one whose name differs by operation; a rule of the operation names the field first
 
-/** Where in a request a refusal of the core lies, as a JSON pointer to the part that every operation calls so; of several fields
- *  together, none of which is at fault alone. */
+/** JSON pointer of each subject that the core may refuse: to the part of the request that has one name in every operation,
+ *  else to the whole request. */
 export const POINTERS: Readonly<Record<Subject, string>> = {
 	time: WHOLE,
 	"site.latitude": WHOLE,
@@ -37,7 +37,7 @@ export const POINTERS: Readonly<Record<Subject, string>> = {
 	"receiver.film": "/receiver",
 	"loop.flow": WHOLE,
 	"loop.pressureDrop": WHOLE,
-	"coil.diameterRatio": "/receiver", // of the tank's coil a rule says it first
+	"coil.diameterRatio": "/receiver", // for the tank's coil, a rule reports it first
 	"coil.bottom": WHOLE,
 	"coil.top": WHOLE,
 	"tank.height": WHOLE,

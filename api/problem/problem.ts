@@ -4,28 +4,28 @@ import { POINTERS } from "./pointer.ts";
 
 /** Every way a request can fail: the last part of the problem's `type`, its status and its title. */
 const PROBLEMS = {
-	"invalid-request": { status: 400, title: "The request breaks the contract" },
+	"invalid-request": { status: 400, title: "The request does not match the contract" },
 	"malformed-json": { status: 400, title: "The body is not JSON" },
-	"malformed-request": { status: 400, title: "The request is not HTTP" },
-	unauthorized: { status: 401, title: "A valid key is needed" },
-	forbidden: { status: 403, title: "This key may not do that" },
-	"not-found": { status: 404, title: "There is nothing at this address" },
-	"method-not-allowed": { status: 405, title: "This address does not take that method" },
-	"not-acceptable": { status: 406, title: "No form of the answer is acceptable to the caller" },
+	"malformed-request": { status: 400, title: "The request is not valid HTTP" },
+	unauthorized: { status: 401, title: "A valid API key is required" },
+	forbidden: { status: 403, title: "The API key does not allow this request" },
+	"not-found": { status: 404, title: "There is no resource at this URL" },
+	"method-not-allowed": { status: 405, title: "This URL does not support the method" },
+	"not-acceptable": { status: 406, title: "No response format is acceptable to the client" },
 	"request-timeout": { status: 408, title: "The request took too long to arrive" },
-	"length-required": { status: 411, title: "The length of the body must be stated" },
+	"length-required": { status: 411, title: "The request must state the length of its body" },
 	"payload-too-large": { status: 413, title: "The body is too large" },
 	"unsupported-media-type": { status: 415, title: "The body must be plain JSON" },
-	"out-of-range": { status: 422, title: "A value lies outside what the model covers" },
+	"out-of-range": { status: 422, title: "A value is outside the range of the model" },
 	contradictory: { status: 422, title: "The request contradicts itself" },
 	impossible: { status: 422, title: "The request is physically impossible" },
-	"too-large": { status: 422, title: "The request asks for too much work" },
-	"no-convergence": { status: 422, title: "The calculation found no solution" },
+	"too-large": { status: 422, title: "The request needs too much work" },
+	"no-convergence": { status: 422, title: "The computation found no solution" },
 	"too-many-requests": { status: 429, title: "Too many requests" },
 	"headers-too-large": { status: 431, title: "The request's headers are too large" },
-	abandoned: { status: 499, title: "The caller went away" }, // nobody reads it; logs and metrics tell it from the rest
-	internal: { status: 500, title: "The service failed" },
-	overloaded: { status: 503, title: "The service is busy" },
+	abandoned: { status: 499, title: "The client closed the connection" }, // only for logs and metrics
+	internal: { status: 500, title: "Internal server error" },
+	overloaded: { status: 503, title: "The service is overloaded" },
 } as const;
 
 export type ProblemKind = keyof typeof PROBLEMS;
@@ -57,15 +57,15 @@ export const FAULT_CODES = [
 
 const FieldFault = z
 	.strictObject({
-		in: z.enum(["body", "query"]),
+		in: z.enum(["body", "query"]).openapi({ description: "Part of the request that has the fault." }),
 		pointer: z.string().optional().openapi({
-			description: "Where in the body, as a JSON pointer (RFC 6901). Absent for a fault in the query.",
+			description: "JSON pointer (RFC 6901) to the fault in the body. Absent for a fault in the query.",
 		}),
 		parameter: z.string().optional().openapi({
-			description: "Which parameter of the query. Absent for a fault in the body.",
+			description: "Name of the query parameter with the fault. Absent for a fault in the body.",
 		}),
-		detail: z.string().openapi({ description: "What is wrong, in a sentence." }),
-		code: z.enum(FAULT_CODES).openapi({ description: "What is wrong, for a program to branch on." }),
+		detail: z.string().openapi({ description: "What is wrong and what to send, in one sentence." }),
+		code: z.enum(FAULT_CODES).openapi({ description: "Machine-readable code of the fault." }),
 	})
 	.openapi("FieldFault");
 
@@ -74,20 +74,22 @@ export type FieldFault = z.infer<typeof FieldFault>;
 export const Problem = z
 	.strictObject({
 		type: z.string().openapi({
-			description: "A stable name for this kind of problem.",
+			description: "Stable URN of the kind of problem.",
 			example: "urn:raykettle:problem:invalid-request",
 		}),
-		title: z.string().openapi({ description: "The kind of problem, in a few words." }),
-		status: z.int().min(400).max(599).openapi({ description: "The HTTP status, repeated." }),
-		detail: z.string().openapi({ description: "What happened this time, in a sentence." }),
-		instance: z.string().openapi({ description: "This occurrence: names the request id." }),
-		requestId: z.string().openapi({ description: "The id of the request, to quote in a report." }),
+		title: z.string().openapi({ description: "Short description of the kind of problem." }),
+		status: z.int().min(400).max(599).openapi({ description: "HTTP status code of the response." }),
+		detail: z.string().openapi({ description: "What went wrong with this request, in one sentence." }),
+		instance: z
+			.string()
+			.openapi({ description: "URN of this occurrence of the problem, with the request id." }),
+		requestId: z.string().openapi({ description: "Id of the request, to quote in a report." }),
 		errors: z
 			.array(FieldFault)
 			.optional()
-			.openapi({ description: "Every fault found in the request, when the request is at fault." }),
+			.openapi({ description: "Every fault found in the request. Absent if the request is not at fault." }),
 	})
-	.openapi("Problem", { description: "Why a request was not answered (RFC 9457)." });
+	.openapi("Problem", { description: "Why a request failed (RFC 9457)." });
 
 export type Problem = z.infer<typeof Problem>;
 
@@ -104,11 +106,11 @@ export class ProblemError extends Error {
 	}
 }
 
-/** A refusal of work that there is no room or time for; most answers take far less than the second after which to ask again. */
+/** A refusal for lack of capacity. Most responses take far less than the second after which to retry. */
 export const overloaded = (detail: string): ProblemError =>
 	new ProblemError("overloaded", detail, [], { "Retry-After": "1" });
 
-/** The core's refusal in the edge's words, with the field or the part of the request that is at fault. */
+/** The core's refusal as a problem, with the field or part of the request that is at fault. */
 export function fromDomainError(error: DomainError, place: "body" | "query"): ProblemError {
 	return refusal(error.code, sentenceOf(error), place, POINTERS[error.subject]);
 }
@@ -125,17 +127,17 @@ export function refusal(
 	return new ProblemError(KIND_OF_CODE[code], detail, [{ in: place, ...where, detail, code }]);
 }
 
-/** The problem that an error stands for; undefined for one that nobody foresaw. */
+/** The problem of an error; undefined for an unforeseen error. */
 export function problemFrom(error: unknown, place: "body" | "query"): ProblemError | undefined {
 	if (error instanceof ProblemError) return error;
 	return error instanceof DomainError ? fromDomainError(error, place) : undefined;
 }
 
-/** The core's message; a plain range is put anew, because the core speaks of it in SI units and to the last digit. */
+/** The core's message; a range gets a new sentence, because the core states it in SI units with all digits. */
 function sentenceOf({ message, details: { name, value, low, high } }: DomainError): string {
 	if (typeof low !== "number" || typeof high !== "number" || typeof value !== "number") return message;
 	const short = (x: number) => String(Number(x.toPrecision(6)));
-	return `${name} comes to ${short(value)} in SI units; the model covers ${short(low)} to ${short(high)}`;
+	return `${name} is ${short(value)} in SI units; the model covers ${short(low)} to ${short(high)}`;
 }
 
 export function problem(
@@ -155,7 +157,7 @@ export function problem(
 	};
 }
 
-/** A problem that a library raised by its HTTP status, with the headers it wants sent along. */
+/** A problem from the HTTP status and headers that a library raised. */
 export function fromStatus(status: number, detail: string, headers: Headers): ProblemError {
 	const kinds = Object.keys(PROBLEMS) as ProblemKind[];
 	const kind = kinds.find((name) => PROBLEMS[name].status === status) ?? "internal";

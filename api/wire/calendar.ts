@@ -8,7 +8,7 @@ const within = (text: string) => {
 	const year = Number(text.slice(0, 4));
 	return year >= FIRST_YEAR && year <= LAST_YEAR;
 };
-const message = `must lie within the years ${FIRST_YEAR} to ${LAST_YEAR}`;
+const message = `must be within the years ${FIRST_YEAR} to ${LAST_YEAR}`;
 
 /** An instant with its offset from UTC. */
 export const instant = (description: string) =>
@@ -24,7 +24,7 @@ export const calendarDate = (description: string) =>
 		.refine(within, message)
 		.meta({ description: `${description} ISO 8601, ${FIRST_YEAR} to ${LAST_YEAR}.` });
 
-/** The first day of a month, months counted on from January of a year: 13 is January of the next. */
+/** The first day of a month, counted from January of a year: month 13 is January of the next year. */
 export function firstOfMonth(year: number, month: number): string {
 	return new Date(Date.UTC(year, month - 1, 1)).toISOString().slice(0, 10);
 }

@@ -1,6 +1,6 @@
 import { z } from "@hono/zod-openapi";
 
-/** A time of day on the wall. */
+/** A local time of day. */
 export const clock = (description: string) =>
 	z
 		.string()

@@ -5,19 +5,19 @@ import { choices, innerSchema, memberSchema, valueAt } from "../validation/schem
 
 type AssumedValue = string | number | boolean | readonly number[];
 
-/** A value that the request left out, with what was taken instead and on what grounds. */
+/** A value omitted from the request: what was used instead, and why. */
 export interface Assumed extends Grounds {
 	readonly pointer: string;
 	readonly value: AssumedValue;
 }
 
-/** A value that a request completes, and what had to be assumed for it. */
+/** A value made from a request, and what had to be assumed for it. */
 export interface Completed<T> {
 	readonly value: T;
 	readonly assumed: readonly Assumed[];
 }
 
-/** What was sent; where nothing was, a value that follows from the rest of the request. */
+/** The value sent; if it is omitted, one that follows from the rest of the request. */
 export function sentOr<T extends AssumedValue>(
 	sent: T | undefined,
 	pointer: string,
@@ -31,7 +31,7 @@ export function sentOr<T extends AssumedValue>(
 
 const reasons = z.registry<Grounds>();
 
-/** A field with a default and the reason for it, both of which the contract shows and the answer repeats. */
+/** A field with a default and its grounds. The contract shows value and reason; the response repeats them. */
 export function assume<T extends z.ZodType>(
 	field: T,
 	value: z.util.NoUndefined<z.output<T>>,
@@ -45,13 +45,13 @@ export function assume<T extends z.ZodType>(
 	return filled;
 }
 
-/** An object that may be left out whole, because each of its fields may. */
+/** An object that may be omitted, because each of its fields may. */
 export function part<T extends z.ZodObject | z.ZodDiscriminatedUnion>(schema: T) {
 	return schema.optional().transform((value) => (value ?? schema.parse({})) as z.output<T>);
 }
 
 /** Every default that a schema filled in.
- *  @param sent  the request as it came     @param value  the same, parsed */
+ *  @param sent  the request as received     @param value  the same, parsed */
 export function appliedDefaults(
 	schema: z.core.$ZodType,
 	sent: unknown,
@@ -72,7 +72,7 @@ export function appliedDefaults(
 	);
 }
 
-/** The fields that an object may have, or the places of a list. */
+/** The keys of an object's fields or of an array's entries. */
 function keysOf({ _zod: { def } }: z.core.$ZodTypes, value: object): readonly PropertyKey[] {
 	if (def.type === "array" && Array.isArray(value)) return [...value.keys()];
 	return def.type === "object" ? Object.keys(def.shape) : [];

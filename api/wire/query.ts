@@ -3,7 +3,7 @@ import { z } from "@hono/zod-openapi";
 const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i; // each digit belongs to one part alone, so none is tried twice
 const LONGEST = 400; // [characters] of a decimal; the largest number takes 309 digits
 
-/** A query as plain data: a text, or a list of texts where a name is repeated. No prototype, so any name is only a name. */
+/** A query as plain data: a string, or an array of strings for a repeated name. Without a prototype, so that every name is safe. */
 export function queryOf(url: string): Readonly<Record<string, string | string[]>> {
 	const query: Record<string, string | string[]> = Object.create(null);
 	const start = url.indexOf("?");
@@ -25,7 +25,7 @@ function pairsOf(query: string): Iterable<readonly [name: string, value: string]
 	return [[query.slice(0, equals), query.slice(equals + 1)]];
 }
 
-/** The reading-in of a field, under the field's own description and unit. */
+/** A schema that reads a field from text, with the field's description and unit. */
 function described<Reading extends z.ZodType>(field: z.ZodType, reading: Reading): Reading {
 	const meta = field.meta();
 	return meta ? reading.meta(meta) : reading;
@@ -33,7 +33,7 @@ function described<Reading extends z.ZodType>(field: z.ZodType, reading: Reading
 
 const isDecimal = (text: string) => text.length <= LONGEST && DECIMAL.test(text);
 
-/** A number field read from a query's text; anything but a plain decimal stays a text, and is refused as one. */
+/** A number field read from a query; anything but a plain decimal stays a string, and is refused as one. */
 export function fromQuery<Field extends z.ZodType>(field: Field) {
 	return described(
 		field,
@@ -41,7 +41,7 @@ export function fromQuery<Field extends z.ZodType>(field: Field) {
 	);
 }
 
-/** A time with its offset, read from a query, where a plus sign that was not escaped arrives as a blank. */
+/** A time with its offset, read from a query, where an unescaped plus sign arrives as a space. */
 export function instantFromQuery(field: z.ZodISODateTime) {
 	return described(
 		field,

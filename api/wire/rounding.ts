@@ -16,7 +16,7 @@ export function eightDigits(x: number): number {
 	return Math.round(x * POWERS[n]!) / POWERS[n]!;
 }
 
-/** Rounds every number inside a value, in place: only for data that nobody else holds. A frozen list comes back as a copy. */
+/** Rounds every number inside a value, in place: only for data that nothing else refers to. A frozen array is copied. */
 function round(value: unknown): unknown {
 	if (typeof value === "number") return eightDigits(value);
 	if (Array.isArray(value) && Object.isFrozen(value)) return value.map(round);
@@ -27,8 +27,8 @@ function round(value: unknown): unknown {
 	return value;
 }
 
-/** The one way out for an answer: checked against its schema (so NaN, Infinity and stray fields cannot leave),
- *  then rounded, so that every platform gives the same bytes. */
+/** The body of a response: checked against its schema, which refuses NaN, Infinity and unknown fields,
+ *  then rounded, so that every platform returns the same bytes. */
 export function wireValue(schema: z.ZodType, value: unknown): unknown {
 	return round(schema.parse(value));
 }

@@ -4,7 +4,7 @@ import zoneAt from "@photostructure/tz-lookup";
 // changed yet, so it lands after the gap, as much later as the gap is wide; one that occurs twice is the earlier.
 
 const formats = new Map<string, Intl.DateTimeFormat>(); // building one costs 25 times a use of it
-const MOST_KEPT = 700; // more than there are zones; a caller's spelling variants cannot fill the memory
+const MOST_KEPT = 700; // more than there are zones; a client's spelling variants cannot fill the memory
 const LONGEST = 64; // [letters] of a zone's name; the longest today has 32
 
 function formatOf(zone: string): Intl.DateTimeFormat {
@@ -31,9 +31,9 @@ export function timeZoneAt(latitudeDeg: number, longitudeDeg: number): string {
 	return zoneAt(latitudeDeg, longitudeDeg);
 }
 
-/** Whether a name is that of a time zone this runtime knows. */
+/** Whether this runtime knows a time zone by this name. */
 export function isTimeZone(name: string): boolean {
-	if (name.length > LONGEST || !/^[A-Za-z][\w+/-]*$/.test(name)) return false; // a bare offset is no zone, whatever the runtime says
+	if (name.length > LONGEST || !/^[A-Za-z][\w+/-]*$/.test(name)) return false; // a bare offset is no zone, although some runtimes accept one
 	try {
 		formatOf(name);
 		return true;
@@ -75,7 +75,7 @@ export function isoText(time: number, zone: string): string {
 	return isoTextAt(rounded, offsetAt(rounded, zone));
 }
 
-/** The same for many instants in rising order. The zone is asked only where its offset can have changed. */
+/** The same for many instants in rising order. The zone is looked up only where its offset can have changed. */
 export function isoTexts(times: ArrayLike<number>, zone: string): string[] {
 	const texts: string[] = [];
 	let offset = 0;

@@ -18,7 +18,7 @@ export const toSi = {
 	squareMillimetresPerSecond: (squareMillimetres: number) => squareMillimetres / 1e6, // [m²/s]
 } as const;
 
-/** The same pairs the other way. */
+/** The same conversions from SI. */
 export const fromSi = {
 	celsius: (kelvin: number) => kelvin - 273.15,
 	degrees: (radians: number) => (radians * 180) / Math.PI,
@@ -35,13 +35,13 @@ export const fromSi = {
 	squareMillimetresPerSecond: (squareMetres: number) => squareMetres * 1e6,
 } as const satisfies Record<keyof typeof toSi, (value: number) => number>;
 
-/** What a function makes of a value, where there is one. */
+/** A function of a value that may be undefined. */
 export const optionally = <A, B>(of: (value: A) => B, value: A | undefined): B | undefined =>
 	value === undefined ? undefined : of(value);
 
 type Bounds = readonly [low: number, high: number] | readonly [];
 
-/** A builder of number fields in one unit: bounded where a caller sends it, free where the service answers it.
+/** A builder of number fields in one unit: with bounds in requests, without in responses.
  *  Zod refuses NaN and the infinities either way. */
 function field(unit: string) {
 	return (description: string, ...[low, high]: Bounds): z.ZodNumber => {

@@ -31,7 +31,7 @@ export type SizeSubject =
 /** Every value that a design may have to assume. */
 export type Subject = TimeSubject | SizeSubject;
 
-/** A value that a description left open: what was taken, in SI, and on what grounds. */
+/** A value omitted from a description: what is used instead, in SI, and why. */
 export interface Assumption<S extends Subject = SizeSubject> {
 	readonly subject: S;
 	readonly value: number;
@@ -44,7 +44,7 @@ export interface Designed<T, S extends Subject = SizeSubject> {
 	readonly assumed: readonly Assumption<S>[];
 }
 
-/** A value as stated; where it is not, the one that follows from the rest, which is then assumed. */
+/** The value stated; if it is omitted, the one that follows from the rest, as an assumption. */
 export function statedOr<S extends Subject>(
 	stated: number | undefined,
 	subject: S,

@@ -6,7 +6,7 @@ import { practice } from "./grounds.ts";
 /** A coil whose length may be stated by its turns. */
 export interface SparseCoil extends Omit<Coil, "length" | "coilDiameter" | "gapResistance"> {
 	readonly length?: number | undefined; // along the tube [m]
-	readonly turns?: number | undefined; // in its stead
+	readonly turns?: number | undefined; // an alternative to the length
 	readonly coilDiameter?: number | undefined; // of the helix, centre to centre [m]
 	readonly doubleWall: boolean; // two walls that touch, with a vented gap
 }
@@ -21,7 +21,7 @@ export function designCoil(coil: SparseCoil, vessel: Vessel): Designed<Coil> {
 	return coilNamed("coil", coil, vessel);
 }
 
-/** The coil of an oil vessel, which takes its subjects from there. */
+/** The coil of an oil vessel, whose assumptions are about the vessel. */
 export function designVesselCoil(coil: SparseCoil, vessel: Vessel): Designed<Coil> {
 	return coilNamed("vessel.coil", coil, vessel);
 }
@@ -40,14 +40,14 @@ function coilNamed(
 		coil.coilDiameter,
 		`${name}.coilDiameter` as const,
 		HELIX * vessel.diameter,
-		practice("0.7 tank diameters"),
+		practice("0.7 times the diameter of the tank or vessel"),
 	);
 	const wound = { ...coil, coilDiameter: helix.design, gapResistance: doubleWall ? GAP : 0 };
 	const length = statedOr(
 		coil.length ?? (turns === undefined ? undefined : lengthOfTurns(turns, wound, vessel)),
 		`${name}.length` as const,
 		lengthThatFits({ ...wound, length: 0 }, vessel),
-		practice("12 m, or what fits the tank with half a tube's width between turns"),
+		practice("12 m, or as much as fits with half a tube's width between turns"),
 	);
 	return {
 		design: { ...wound, length: length.design },

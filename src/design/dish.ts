@@ -13,7 +13,7 @@ export interface SparseTwoAxisDish extends Omit<TwoAxisDish, "diameter" | "focal
 	readonly rimAngle?: number | undefined; // [rad]
 }
 
-/** A off-axis dish on a polar axis of one size: the area of its mirror, or of its aperture at the equinox. */
+/** An off-axis dish on a polar axis of one size: the area of its mirror, or of its aperture at the equinox. */
 export interface SparseOffsetPolarDish extends Omit<OffsetPolarDish, "mirrorArea" | "focalLength"> {
 	readonly mirrorArea?: number | undefined; // [m²]
 	readonly apertureArea?: number | undefined; // facing the sun at the equinox [m²]
@@ -39,7 +39,7 @@ export function designDish(dish: SparseDish): Designed<Dish> {
 	}
 }
 
-/** How wide a mirror is; of an off-axis one a disc as large [m]. */
+/** Width of a mirror; of an off-axis one, the diameter of a disc of its area [m]. */
 export function mirrorWidth(dish: Dish): number {
 	switch (dish.kind) {
 		case "twoAxis":
@@ -60,7 +60,7 @@ function designTwoAxis({ apertureArea, rimAngle, ...dish }: SparseTwoAxisDish): 
 		rimAngle,
 		"dish.rimAngle",
 		USUAL_RIM_ANGLE,
-		unconfirmed(handbook("where a flat receiver at the focus can be smallest", RIM_ANGLE_SOURCE)),
+		unconfirmed(handbook("the rim angle at which a flat receiver can be smallest", RIM_ANGLE_SOURCE)),
 	);
 	return { design: { ...dish, diameter, focalLength: focalLengthAtRimAngle(diameter, angle) }, assumed };
 }
@@ -89,6 +89,8 @@ function onlySize<Name extends string>(
 	const stated = (Object.keys(sizes) as Name[]).filter((name) => sizes[name] !== undefined);
 	const [name] = stated;
 	if (name === undefined || stated.length > 1)
-		throw new DomainError("contradictory", "dish.size", "a dish has one size", { stated: stated.join(", ") });
+		throw new DomainError("contradictory", "dish.size", "a dish must have exactly one size", {
+			stated: stated.join(", "),
+		});
 	return [name, sizes[name]!];
 }

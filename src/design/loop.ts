@@ -22,7 +22,7 @@ export interface SparseLoop extends Omit<Loop, "pump" | "control" | "expansionVo
 	readonly expansionVolume?: number | undefined; // [m³]
 }
 
-/** What a loop needs to know of the plant around it. */
+/** The plant around a loop, as far as the loop depends on it. */
 export interface LoopSurroundings {
 	readonly content: number; // of coil and receiver [m³]
 	readonly tankBoiling: number; // boiling point of the tank's water at its pressure [K]
@@ -48,7 +48,7 @@ export function designLoop(loop: SparseLoop, around: LoopSurroundings): Designed
 		Math.max(LEAST_EXPANSION, EXPANSION * content),
 		unconfirmed(
 			standard(
-				"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil swells by 14 % on its way to its limit, and a third more for safety",
+				"19 % of the fluid in pipes, coil and receiver, at least 0.5 L: oil expands by 14 % up to its limit, and a third more for safety",
 				"DIN 4754",
 			),
 		),
@@ -59,19 +59,19 @@ export function designLoop(loop: SparseLoop, around: LoopSurroundings): Designed
 	};
 }
 
-/** Temperature in bulk at which the dish turns away, a margin below what its fluid bears in whole degrees Celsius [K]. */
+/** Bulk temperature at which the dish turns away from the sun: a margin below the limit of its fluid, in whole degrees Celsius [K]. */
 export function bulkLimit(fluid: Fluid): number {
 	return Math.round(fluid.limits.bulk.temperature - ICE_POINT) - UNDER_BULK + ICE_POINT;
 }
 
-export const bulkLimitGrounds = (fluid: Fluid) => derived(`20 K below the limit of ${fluid.name} in bulk`);
+export const bulkLimitGrounds = (fluid: Fluid) => derived(`20 K below the bulk limit of ${fluid.name}`);
 
 function designPump({ insulated, ...pump }: SparsePump): Designed<Pump> {
 	const { design: casingLossCoefficient, assumed } = statedOr(
 		pump.casingLossCoefficient,
 		"loop.pump.casingLossCoefficient",
 		insulated ? INSULATED_CASING : BARE_CASING,
-		practice(`a fist-sized casing, ${insulated ? "lagged" : "bare"}`),
+		practice(`a fist-sized casing, ${insulated ? "insulated" : "bare"}`),
 	);
 	return { design: { ...pump, casingLossCoefficient }, assumed };
 }

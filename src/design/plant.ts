@@ -11,7 +11,7 @@ import { designReceiver } from "./receiver.ts";
 import type { SparseReceiver } from "./sparse-receiver.ts";
 import { designTank, type SparseTank, tankBoilingPoint } from "./tank.ts";
 
-/** A plant by what someone knows of it. */
+/** An incomplete description of a plant. */
 export interface SparsePlant {
 	readonly site: Site;
 	readonly dish: SparseDish;

@@ -5,14 +5,14 @@ import { type Designed, statedOr } from "./assumption.ts";
 import { derived, practice } from "./grounds.ts";
 import type { SparseCavity, SparseTubeReceiver } from "./sparse-receiver.ts";
 
-/** What the fluid of a receiver must bear. */
+/** The light and air that a receiver with its fluid must withstand. */
 interface Exposure {
 	readonly light: number; // entering the receiver, over the beam [m²]
 	readonly fluid: Fluid;
 	readonly pressure: number; // of the air [Pa]
 }
 
-// The hardest that an absorber must bear: full sun on fluid at rest, before the pump starts on a half-warm tank.
+// The worst case for an absorber: full sun on fluid at rest, before the pump starts on a half-warm tank.
 // Common practice, no source.
 const REST_IN_SUN = {
 	beam: 1000, // [W/m²]
@@ -44,13 +44,13 @@ function withStatedCavity(receiver: SparseCavity, grown: CavityReceiver): Design
 		receiver.innerDiameter,
 		"receiver.innerDiameter",
 		grown.innerDiameter,
-		practice("1.3 apertures, or as much as keeps fluid at rest in full sun from charring"),
+		practice("1.3 times the aperture, or as wide as keeps fluid at rest in full sun from charring"),
 	);
 	const deep = statedOr(receiver.depth, "receiver.depth", inner.design, practice("as deep as wide"));
 	const [innerDiameter, depth] = [inner.design, deep.design];
 	const wall = Math.PI * innerDiameter * (depth + innerDiameter / 4); // cylinder and back [m²]
-	const hollow = { ...grown, innerDiameter, depth };
-	const { design, assumed } = withStatedTube(receiver, hollow, wall / grown.tube.outerDiameter);
+	const interior = { ...grown, innerDiameter, depth };
+	const { design, assumed } = withStatedTube(receiver, interior, wall / grown.tube.outerDiameter);
 	return { design, assumed: [...inner.assumed, ...deep.assumed, ...assumed] };
 }
 

@@ -52,19 +52,19 @@ export function designReceiverInLight(
 		throw new DomainError(
 			"contradictory",
 			"receiver.apertureDiameter",
-			"without a dish there is no spot to size the aperture by",
+			"an automatic aperture needs a dish, whose focal spot sets its size",
 			{},
 		);
 	const sized = proportionedReceiver(unsizedReceiver(receiver), receiver.apertureDiameter);
 	return receiverBearingSun(receiver, sized, { light, fluid, pressure: standardPressure(elevation) });
 }
 
-/** The aperture that leaves most heat, but wide enough to wind the tube and no wider than a hollow of stated size [m]:
- *  the trade has one summit. */
+/** The aperture that yields most heat, but wide enough to wind the tube and no wider than a cavity of stated size [m].
+ *  The trade-off has one maximum. */
 function bestAperture(receiver: SparseTubeReceiver, dish: Dish, pressure: number): number {
 	const open = unsizedReceiver(receiver);
 	const best = bestApertureDiameter(dish, open, { ...DUTY, pressure });
 	const windable = Math.max(best, narrowestAbsorber(open) / absorberWidth(proportionedReceiver(open, 1)));
-	const hollow = hasHollow(receiver) ? receiver.innerDiameter : undefined;
-	return Math.min(windable, hollow ?? Number.POSITIVE_INFINITY);
+	const interior = hasHollow(receiver) ? receiver.innerDiameter : undefined;
+	return Math.min(windable, interior ?? Number.POSITIVE_INFINITY);
 }

@@ -9,7 +9,7 @@ export interface Span {
 	readonly end: number;
 }
 
-/** A span whose ends may be left open. */
+/** A span whose ends may be omitted. */
 export interface SparseSpan {
 	readonly start?: number | undefined; // unix time [s]
 	readonly end?: number | undefined; // unix time [s]
@@ -41,12 +41,12 @@ export function designRun(run: SparseSpan, site: Site, day: ClockDay): Designed<
 			);
 }
 
-/** When water is wanted of an instant heater, and the day's light around it. */
+/** When an instant heater must deliver water, and the daylight around it. */
 export interface Window extends Span {
 	readonly light: Span;
 }
 
-/** As stated, or two hours either side of solar noon, to the nearest minute. */
+/** The window as stated, or two hours on either side of solar noon, to the nearest minute. */
 export function designWindow(
 	window: SparseSpan,
 	site: Site,
@@ -60,7 +60,7 @@ export function designWindow(
 			Math.round(time / MINUTE) * MINUTE,
 			unconfirmed(
 				standard(
-					"two hours either side of solar noon, the hours in which solar cookers are tested",
+					"two hours on either side of solar noon, the hours in which solar cookers are tested",
 					"ASAE S580.1",
 				),
 			),

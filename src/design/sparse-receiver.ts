@@ -10,7 +10,7 @@ import {
 	type TubeReceiver,
 } from "../receiver/receiver.ts";
 
-/** What is left out of a receiver's size follows from its aperture; `auto` leaves that to its dish. */
+/** Omitted sizes of a receiver follow from its aperture; `auto` derives the aperture from the dish. */
 interface Sizes {
 	readonly apertureDiameter: number | "auto"; // [m]
 	readonly tube: Omit<AbsorberTube, "length"> & { readonly length?: number | undefined /* [m] */ };
@@ -19,8 +19,8 @@ interface Sizes {
 type Sized = "apertureDiameter" | "tube";
 
 export interface SparseCavity extends Omit<CavityReceiver, Sized | "innerDiameter" | "depth">, Sizes {
-	readonly innerDiameter?: number | undefined; // of the hollow [m]
-	readonly depth?: number | undefined; // of the hollow [m]
+	readonly innerDiameter?: number | undefined; // of the interior [m]
+	readonly depth?: number | undefined; // of the interior [m]
 }
 
 export type SparseSpiral = (Omit<OpenCoilReceiver, Sized> | Omit<GlazedCoilReceiver, Sized>) & Sizes;
@@ -29,21 +29,21 @@ export type SparseTubeReceiver = SparseCavity | SparseSpiral;
 
 export type SparseReceiver = SparseTubeReceiver | EfficiencyLineReceiver;
 
-/** How wide an absorber of stated size is, and how narrow its tube can be wound [m]; undefined where the size is left to the design. */
+/** Width of an absorber of stated size, and the narrowest that its tube can be wound to [m]; undefined if the design sets the size. */
 export function statedAbsorber(
 	receiver: SparseTubeReceiver,
 ): { readonly width: number; readonly narrowest: number } | undefined {
-	const hollow = hasHollow(receiver) ? receiver.innerDiameter : undefined;
+	const interior = hasHollow(receiver) ? receiver.innerDiameter : undefined;
 	const { apertureDiameter } = receiver;
-	if (hollow === undefined && apertureDiameter === "auto") return undefined;
+	if (interior === undefined && apertureDiameter === "auto") return undefined;
 	const open = unsizedReceiver(receiver);
-	const width = hollow ?? absorberWidth(proportionedReceiver(open, apertureDiameter as number));
+	const width = interior ?? absorberWidth(proportionedReceiver(open, apertureDiameter as number));
 	return { width, narrowest: narrowestAbsorber(open) };
 }
 
 const ANY = 1; // [m] of sizes that `proportionedReceiver` sets
 
-/** Surfaces, tube and lagging of a receiver whose sizes are still to be set. */
+/** Surfaces, tube and insulation of a receiver whose sizes are still to be set. */
 export function unsizedReceiver(receiver: SparseTubeReceiver): TubeReceiver {
 	const sizes = { apertureDiameter: ANY, tube: { ...receiver.tube, length: ANY } };
 	return hasHollow(receiver)

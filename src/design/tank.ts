@@ -17,7 +17,7 @@ export interface SparseTank
 }
 
 const SLENDERNESS = 2.2; // [-] height over diameter: slender enough to keep layers; common practice, no source
-const LAYERS = 10; // [-] more change the litres at the tap by less than 2 %
+const LAYERS = 10; // [-] more layers change the litres at the tap by less than 2 %
 const RELIEF_PRESSURE = 600_000; // [Pa] above the air's: the usual relief valve of a water heater, EN 1490 (value from memory)
 
 /** @param mains  temperature of the cold feed that the tank is filled from [K] */
@@ -77,13 +77,13 @@ function startOf({ startTemperature, layers }: SparseTank, mains: number): Desig
 		startTemperature,
 		"tank.startTemperature",
 		mains,
-		derived("filled from the mains, at its temperature"),
+		derived("the tank is filled from the mains"),
 	);
 	const count = statedOr(
 		layers,
 		"tank.layers",
 		LAYERS,
-		derived("more change the litres at the tap by less than 2 %; fewer blur the layers"),
+		derived("more layers change the litres at the tap by less than 2 %; fewer blur the stratification"),
 	);
 	return {
 		design: new Float64Array(count.design).fill(start.design),
