@@ -103,7 +103,7 @@ describe("400", () => {
 		const details = Object.fromEntries(errors?.map(({ parameter, detail }) => [parameter, detail]) ?? []);
 		expect(details.elevation).toContain("did you mean elevationM?");
 		expect(details.preasureKpa).toContain("did you mean pressureKpa?");
-		expect(details.colour).toContain("known here: elevationM, pressureKpa, boilingPointC");
+		expect(details.colour).toContain("known names: elevationM, pressureKpa, boilingPointC");
 	});
 
 	it("refuses a parameter given twice", async () => {
@@ -112,7 +112,7 @@ describe("400", () => {
 			{
 				in: "query",
 				parameter: "elevationM",
-				detail: "elevationM is given 2 times; it takes one value",
+				detail: "elevationM is sent 2 times; send it once",
 				code: "wrong_type",
 			},
 		]);

@@ -95,7 +95,7 @@ describe("400", () => {
 
 	it("refuses years beyond what the position is checked for", async () => {
 		const { errors } = await refusal("/v1/sun/position?latitude=0&longitude=0&time=1850-01-01T00:00:00Z");
-		expect(errors?.[0]?.detail).toBe("time[0] must lie within the years 1950 to 2100");
+		expect(errors?.[0]?.detail).toBe("time[0] must be within the years 1950 to 2100");
 	});
 
 	it("refuses more times than one request may ask", async () => {

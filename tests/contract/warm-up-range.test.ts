@@ -78,7 +78,7 @@ describe("200", () => {
 		expect(range!.inputs.map(({ name }) => name)).not.toContain("linkeTurbidity");
 		expect(range!.inputs.find(({ name }) => name === "cleanliness")).toMatchObject({
 			spread: 0.01,
-			reason: "as the request states",
+			reason: "stated in the request",
 		});
 		const pointers = assumed.map(({ pointer }) => pointer);
 		expect(pointers).not.toContain("/spreads/cleanliness");

@@ -61,7 +61,7 @@ describe("200", () => {
 		const { toWaterKwh, takenBackKwh } = answer.energyBalance;
 		expect(takenBackKwh).toBeGreaterThan(0.1 * (toWaterKwh + takenBackKwh));
 		expect(answer.reason).toMatchObject({ code: "tooLittleHeat", parameters: { takenBackKwh } });
-		expect(answer.reason!.message).toMatch(/took [\d.]+ kWh out again.*Lag and shorten the pipes/);
+		expect(answer.reason!.message).toMatch(/took [\d.]+ kWh back.*Insulate and shorten the pipes/);
 		const lagged = await day({ ...least, tank: { volumeL: 600 } });
 		expect(lagged.reason?.code).toBe("tooLittleHeat");
 		expect(lagged.reason?.message).not.toMatch(/out again/);

@@ -175,6 +175,6 @@ describe("the packed SDK in an empty project", () => {
 	it("keeps the words of the contract beside its types", () => {
 		const dist = join(project, "node_modules/@raykettle/sdk/dist");
 		expect(readFileSync(join(dist, "operations.d.ts"), "utf8")).toContain("When is the tank hot?");
-		expect(readFileSync(join(dist, "schema.d.ts"), "utf8")).toContain("Above sea level");
+		expect(readFileSync(join(dist, "schema.d.ts"), "utf8")).toContain("Elevation above sea level");
 	});
 });

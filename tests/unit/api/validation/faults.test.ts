@@ -35,7 +35,7 @@ it("a name with a word missing in front is taken for the one with it", () => {
 
 it("where the kind is left out, the names told are those of the usual kind, each once", () => {
 	const told = details({ diameterM: 2, colour: "red" })
-		["/dish/colour"]!.split("known here: ")[1]!
+		["/dish/colour"]!.split("known names: ")[1]!
 		.split(", ");
 	expect(told).toContain("rimAngleDeg"); // a two-axis dish alone has it
 	expect(told).not.toContain("mirrorAreaM2"); // and this only the other kind
