@@ -139,11 +139,11 @@ export function windingFaults(
 		return [impossible(`${pointer}/coilDiameterM`, detail)];
 	}
 	if (fit.outcome === "tooLong") {
-		const detail = `a coil of ${fourDigits(wound.length)} m does not fit the ${place}; send a smaller ${field}, for at most ${fourDigits(fit.longest)} m between bottomHeight and topHeight`;
+		const detail = `a coil of ${fourDigits(wound.length)} m does not fit the ${place}; send a smaller value of ${field}, for at most ${fourDigits(fit.longest)} m between bottomHeight and topHeight`;
 		return [impossible(`${pointer}/${field}`, detail)];
 	}
 	const band = coilBand(wound, inside);
 	if (wound.length >= band) return [];
-	const detail = `a coil of ${fourDigits(wound.length)} m does not reach from bottomHeight to topHeight, ${fourDigits(band)} m above; send a larger ${field}`;
+	const detail = `a coil of ${fourDigits(wound.length)} m does not reach from bottomHeight to topHeight, ${fourDigits(band)} m above; send a larger value of ${field}`;
 	return [impossible(`${pointer}/${field}`, detail)];
 }
