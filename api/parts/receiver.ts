@@ -44,7 +44,7 @@ const aperture = assume(
 	}),
 	"auto",
 	derived(
-		"the best trade-off between spilled light and heat loss at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high, but wide enough to wind the tube. A flat spiral is widened until fluid at rest in full sun would stay below its film limit in evenly spread light. But the light falls on a spot, so the inner turns get hotter",
+		"the best trade-off between spilled light and heat loss, but wide enough to wind the tube. The conditions are 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high. A flat spiral is widened until fluid at rest in full sun would stay below its film limit in evenly spread light. But the light falls on a spot, so the inner turns get hotter",
 	),
 );
 
