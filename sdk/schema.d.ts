@@ -459,37 +459,40 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
-        /** @description Why a request was not answered (RFC 9457). */
+        /** @description Why a request failed (RFC 9457). */
         readonly Problem: {
             /**
-             * @description A stable name for this kind of problem.
+             * @description Stable URN of the kind of problem.
              * @example urn:raykettle:problem:invalid-request
              */
             readonly type: string;
-            /** @description The kind of problem, in a few words. */
+            /** @description Short description of the kind of problem. */
             readonly title: string;
-            /** @description The HTTP status, repeated. */
+            /** @description HTTP status code of the response. */
             readonly status: number;
-            /** @description What happened this time, in a sentence. */
+            /** @description What went wrong with this request, in one sentence. */
             readonly detail: string;
-            /** @description This occurrence: names the request id. */
+            /** @description URN of this occurrence of the problem, with the request id. */
             readonly instance: string;
-            /** @description The id of the request, to quote in a report. */
+            /** @description Id of the request, to quote in a report. */
             readonly requestId: string;
-            /** @description Every fault found in the request, when the request is at fault. */
+            /** @description Every fault found in the request. Absent if the request is not at fault. */
             readonly errors?: readonly components["schemas"]["FieldFault"][];
         };
         readonly FieldFault: {
-            /** @enum {string} */
+            /**
+             * @description Part of the request that has the fault.
+             * @enum {string}
+             */
             readonly in: "body" | "query";
-            /** @description Where in the body, as a JSON pointer (RFC 6901). Absent for a fault in the query. */
+            /** @description JSON pointer (RFC 6901) to the fault in the body. Absent for a fault in the query. */
             readonly pointer?: string;
-            /** @description Which parameter of the query. Absent for a fault in the body. */
+            /** @description Name of the query parameter with the fault. Absent for a fault in the body. */
             readonly parameter?: string;
-            /** @description What is wrong, in a sentence. */
+            /** @description What is wrong and what to send, in one sentence. */
             readonly detail: string;
             /**
-             * @description What is wrong, for a program to branch on.
+             * @description Machine-readable code of the fault.
              * @enum {string}
              */
             readonly code: "missing" | "unknown" | "wrong_type" | "out_of_bounds" | "wrong_length" | "wrong_format" | "not_a_choice" | "broken_rule" | "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
@@ -527,16 +530,16 @@ export interface components {
             /** @description Irradiance outside the atmosphere on a plane that faces the sun. */
             readonly extraterrestrialNormalWPerM2: number;
         };
-        /** @description A value that the request left out, and what was used instead. */
+        /** @description A value omitted from the request: what was used instead, and why. */
         readonly Assumed: {
             /**
-             * @description Which value: a JSON pointer (RFC 6901) into the body, or a slash and the query's parameter.
+             * @description JSON pointer (RFC 6901) to the omitted value in the body. For a query: a slash and the parameter's name.
              * @example /linkeTurbidity
              */
             readonly pointer: string;
-            /** @description Value used, in the unit of the field. */
+            /** @description Value used instead of the omitted one, in the unit of its field. */
             readonly value: string | number | boolean | readonly number[];
-            /** @description Why this value suits such a plant. */
+            /** @description Why the value suits a plant of this kind. */
             readonly reason: string;
             /**
              * @description What the value rests on. `standard`: a standard, regulation or guideline. `handbook`: a textbook or review. `measured`: published measurements. `commonPractice`: what the trade usually does, without a source. `derived`: other values of the request. `lookedUp`: a table or map.
@@ -832,35 +835,35 @@ export interface components {
             /** @description Mean aperture area over the year. */
             readonly meanApertureAreaM2: number;
         };
-        /** @description One thing to be careful of. It does not replace local codes and licensed practice. */
+        /** @description A safety caution to observe. It does not replace local codes and licensed practice. */
         readonly Caution: {
             /**
-             * @description Which hazard, for a program to branch on.
+             * @description Machine-readable code of the hazard.
              * @example scald
              * @enum {string}
              */
             readonly code: "concentratedLight" | "flatCoilInFocus" | "pumpStops" | "receiverShade" | "fluidAboveBulkLimit" | "fluidAboveFilmLimit" | "fluidAboveFlashPoint" | "fluidBurns" | "singleWall" | "closedTank" | "openVent" | "waterBoils" | "waterNearBoiling" | "lowBoilingPoint" | "legionella" | "tankFreezes" | "mayFreeze" | "scald" | "tapRunsHot" | "steamAtTap" | "closedLine" | "standingWaterBoils" | "steamInCoil" | "receiverFreezes" | "coilFreezes" | "electricShock" | "expansion" | "expansionTooSmall" | "heatTakenBack" | "loopFluidBoils" | "loopFreezes" | "loopStiffens" | "starvedColdStart" | "starvedFlow" | "carcinogenicFibre" | "copperWithGalvanised" | "fibreDust" | "galvanisedTooHot" | "glass" | "hotSurface" | "laggingTooHot" | "plasticTooHot" | "wetInsulation" | "dishInWind" | "windAndWeight" | "coarseReadings" | "heatFromTheAir" | "moreHeatThanSun" | "oneThermometer" | "sparseBeam" | "strayingRun" | "waterDrawn";
             /**
-             * @description How bad it can get.
+             * @description How severe the hazard is.
              * @enum {string}
              */
             readonly severity: "danger" | "warning" | "info";
-            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            /** @description Values that the message mentions, by name with unit suffix. A client can use them to phrase the message in another language. */
             readonly parameters: {
                 readonly [key: string]: number | string;
             };
-            /** @description The same in English. */
+            /** @description The caution in English, with its parameters filled in. */
             readonly message: string;
         };
-        /** @description A correlation or model that the answer rests on. */
+        /** @description A correlation or model that the response is based on. */
         readonly Method: {
-            /** @description What it computes. */
+            /** @description Name of the correlation or model. */
             readonly name: string;
-            /** @description Publication that it comes from. Absent where the request's own data are the source. */
+            /** @description Publication of the correlation or model. Absent where the request's own data are the source. */
             readonly source?: string;
-            /** @description False where its formula or a coefficient was not yet compared with its source. */
+            /** @description False where its formula or a coefficient has not yet been compared with its source. */
             readonly confirmed: boolean;
-            /** @description Whether it was used outside its published range. */
+            /** @description Whether the correlation or model was used outside its published range. */
             readonly outsideRange: boolean;
         };
         readonly DishOpticsRequest: {
@@ -891,12 +894,12 @@ export interface components {
              */
             readonly oilTemperatureC?: number;
             /**
-             * @description Air temperature. Default: a mild day.
+             * @description Temperature of the surrounding air. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
             /**
-             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @description Elevation above sea level. Thinner air carries away less heat. Default: sea level; at 3000 m, wind removes about a sixth less heat.
              * @default 0
              */
             readonly elevationM?: number;
@@ -914,7 +917,7 @@ export interface components {
             readonly curveApertureDiameterM?: readonly number[];
         };
         /**
-         * @description The mirror and its mount. Without `kind` a two-axis dish.
+         * @description The mirror and its mount. If `kind` is omitted, a two-axis dish.
          * @example {
          *       "kind": "twoAxis",
          *       "diameterM": 1.8,
@@ -924,107 +927,107 @@ export interface components {
          */
         readonly Dish: {
             /**
-             * @description A paraboloid that faces the sun on two axes. Default: the usual tracking dish.
+             * @description A paraboloid that tracks the sun on two axes. Default: the usual tracking dish.
              * @default twoAxis
              * @enum {string}
              */
             readonly kind?: "twoAxis";
-            /** @description Of the aperture. Give this or apertureM2. */
+            /** @description Diameter of the dish's aperture. Send either this or `apertureM2`. */
             readonly diameterM?: number;
-            /** @description Area of the aperture; stands in for the diameter. */
+            /** @description Area of the dish's aperture. Send either this or `diameterM`. */
             readonly apertureM2?: number;
-            /** @description From vertex to focus. Left out, it follows from the rim angle. */
+            /** @description Focal length of the dish, from the vertex to the focus. If omitted, it follows from the rim angle. */
             readonly focalLengthM?: number;
-            /** @description Between axis and rim, seen from the focus. Stands in for the focal length; left out, it is 45°. */
+            /** @description Angle between the dish's axis and rim, seen from the focus; an alternative to `focalLengthM`. If both are omitted: 45°. */
             readonly rimAngleDeg?: number;
             /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium; thin silvered glass reaches 0.94.
+             * @description Solar-weighted reflectance of the clean mirror. Default: coated mirror aluminium; thin silvered glass reaches 0.94.
              * @default 0.85
              */
             readonly reflectance?: number;
             /**
-             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual.
+             * @description Share of the clean mirror's reflectance that remains under dust. Default: washed every few weeks; 0.90–0.97 is usual.
              * @default 0.92
              */
             readonly cleanliness?: number;
             /**
-             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care.
+             * @description Slope error of the mirror: rms deviation of its surface normal, per axis. Default: petals pressed or bent over ribs with care.
              * @default 5
              */
             readonly slopeErrorMrad?: number;
             /**
-             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2.
+             * @description Specularity error of the mirror: rms angular spread of a reflected ray, per axis. Default: coated aluminium; silvered film aims at 2.
              * @default 3
              */
             readonly specularityMrad?: number;
             /**
-             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps.
+             * @description Tracking error of the dish: rms pointing error, per axis. Default: a little over a quarter of a degree, for an actuator that moves in steps.
              * @default 5
              */
             readonly trackingErrorMrad?: number;
             /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms.
+             * @description Share of the dish's aperture shaded by receiver, arms and ribs. Default: an insulated receiver a fifth as wide as the dish, on three arms.
              * @default 0.06
              */
             readonly blockedFraction?: number;
             /**
-             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon.
+             * @description Lowest altitude of the sun, above a level horizon, at which the dish can face it. Default: the end stop of a usual mount, and a low horizon.
              * @default 5
              */
             readonly lowestSunAltitudeDeg?: number;
         } | components["schemas"]["OffsetPolarDish"];
         readonly OffsetPolarDish: {
             /**
-             * @description An off-axis paraboloid that turns on one polar axis about a focus that stays in place, and is reshaped through the year.
+             * @description An off-axis paraboloid that turns on one polar axis about a fixed focus. Its shape is adjusted through the year.
              * @enum {string}
              */
             readonly kind: "offsetPolar";
-            /** @description Area of the mirror. Give this, apertureM2 or diameterM. */
+            /** @description Area of the mirror. Send exactly one of this, `apertureM2` and `diameterM`. */
             readonly mirrorAreaM2?: number;
-            /** @description Area facing the sun at the equinox. */
+            /** @description Area of the aperture facing the sun at the equinox. */
             readonly apertureM2?: number;
-            /** @description Of a disc as large as the aperture at the equinox. */
+            /** @description Diameter of a disc with the area of the aperture at the equinox. */
             readonly diameterM?: number;
-            /** @description From the middle of the mirror to the focus, at the equinox. */
+            /** @description Distance from the middle of the mirror to the focus, at the equinox. If omitted: 0.98 times the square root of the mirror's area. */
             readonly focalLengthM?: number;
             /**
-             * @description Share of sunlight that the clean mirror reflects, solar-weighted. Default: coated mirror aluminium; thin silvered glass reaches 0.94.
+             * @description Solar-weighted reflectance of the clean mirror. Default: coated mirror aluminium; thin silvered glass reaches 0.94.
              * @default 0.85
              */
             readonly reflectance?: number;
             /**
-             * @description What dust leaves of the reflectance. Default: washed every few weeks; 0.90–0.97 are usual.
+             * @description Share of the clean mirror's reflectance that remains under dust. Default: washed every few weeks; 0.90–0.97 is usual.
              * @default 0.92
              */
             readonly cleanliness?: number;
             /**
-             * @description How far the surface is off its true shape: rms of its normal, per axis. Default: petals pressed or bent over ribs with care.
+             * @description Slope error of the mirror: rms deviation of its surface normal, per axis. Default: petals pressed or bent over ribs with care.
              * @default 5
              */
             readonly slopeErrorMrad?: number;
             /**
-             * @description Spread of the reflected ray: rms, per axis. Default: coated aluminium; silvered film aims at 2.
+             * @description Specularity error of the mirror: rms angular spread of a reflected ray, per axis. Default: coated aluminium; silvered film aims at 2.
              * @default 3
              */
             readonly specularityMrad?: number;
             /**
-             * @description Pointing error: rms, per axis. Default: a little over a quarter of a degree, an actuator that steps.
+             * @description Tracking error of the dish: rms pointing error, per axis. Default: a little over a quarter of a degree, for an actuator that moves in steps.
              * @default 5
              */
             readonly trackingErrorMrad?: number;
             /**
-             * @description Share of the aperture in the shade of receiver, arms and ribs. Default: a lagged receiver a fifth as wide as the dish, on three arms.
+             * @description Share of the dish's aperture shaded by receiver, arms and ribs. Default: an insulated receiver a fifth as wide as the dish, on three arms.
              * @default 0.06
              */
             readonly blockedFraction?: number;
             /**
-             * @description Lowest sun, above a level horizon, that the dish can still face. Default: the stop of a usual mount, and a low horizon.
+             * @description Lowest altitude of the sun, above a level horizon, at which the dish can face it. Default: the end stop of a usual mount, and a low horizon.
              * @default 5
              */
             readonly lowestSunAltitudeDeg?: number;
         };
         /**
-         * @description What stands in the focus. Without `kind` a cavity.
+         * @description The receiver in the focus of the dish. If `kind` is omitted, a cavity.
          * @example {
          *       "kind": "cavity",
          *       "apertureDiameterM": 0.12,
@@ -1033,95 +1036,95 @@ export interface components {
          */
         readonly Receiver: {
             /**
-             * @description A lagged hollow, its wall a coiled tube, lit through a round opening. Default: it loses least to the wind.
+             * @description An insulated cavity with a coiled tube as its wall, lit through a round opening. Default: loses the least heat to the wind.
              * @default cavity
              * @enum {string}
              */
             readonly kind?: "cavity";
-            /** @description Of the hollow. Left out: 1.3 openings, or as much as keeps the film of fluid at rest in full sun below its limit in evenly spread light. */
+            /** @description Inner diameter of the cavity. If omitted: 1.3 times the opening, or as wide as keeps fluid at rest in full, evenly spread sun below its film limit. */
             readonly innerDiameterM?: number;
-            /** @description Of the hollow. Left out: as deep as wide. */
+            /** @description Inner depth of the cavity. If omitted: the same as its inner diameter. */
             readonly depthM?: number;
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same.
+             * @description Diameter of the receiver's opening or disc, or `auto` for the best trade-off between spilled light and heat loss. `auto` is never wider than the `innerDiameterM` sent. `design` in the response has the diameter chosen. Default: the best trade-off between spilled light and heat loss, but wide enough to wind the tube. The conditions are 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high. A flat spiral is widened until fluid at rest in full sun would stay below its film limit in evenly spread light. But the light falls on a spot, so the inner turns get hotter.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
             /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97.
+             * @description Solar absorptance of the absorber. Default: black paint, 0.92–0.97.
              * @default 0.94
              */
             readonly absorptance?: number;
             /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94.
+             * @description Thermal emittance of the absorber. Default: black paint, 0.86–0.94.
              * @default 0.9
              */
             readonly emittance?: number;
             readonly tube?: components["schemas"]["AbsorberTube"];
             readonly insulation?: components["schemas"]["ReceiverInsulation"];
         } | components["schemas"]["OpenCoilReceiver"] | components["schemas"]["GlazedCoilReceiver"] | components["schemas"]["EfficiencyLineReceiver"];
-        /** @description The tube in which the fluid takes up heat. */
+        /** @description The tube of the receiver, in which the fluid is heated. */
         readonly AbsorberTube: {
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil.
+             * @description Inner diameter of the tube. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil.
+             * @description Outer diameter of the tube, without insulation. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 15
              */
             readonly outerDiameterMm?: number;
-            /** @description Along the tube. Left out: as much as covers the absorber, turn against turn. */
+            /** @description Length of the receiver's tube. If omitted: as much as covers the absorber, turn against turn. */
             readonly lengthM?: number;
         };
-        /** @description Lagging around or behind the absorber. */
+        /** @description Insulation around or behind the absorber. */
         readonly ReceiverInsulation: {
             /**
-             * @description What it is made of. Default: the receiver's shell stands far above what foam bears.
+             * @description Material of the insulation. Default: the receiver's shell gets much hotter than foam withstands.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: the receiver's shell stands far above what foam bears.
+             * @description Thickness of the insulation; 0 for none. Default: the receiver's shell gets much hotter than foam withstands.
              * @default 50
              */
             readonly thicknessMm?: number;
             /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @description Water content of the insulation, by volume. Wet insulation conducts several times as much heat as dry insulation. Default: dry, as insulation stays only under a cover that keeps rain out.
              * @default 0
              */
             readonly moistFraction?: number;
             /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @description Whether a cover keeps rain out of the insulation. Default: a jacket with sealed seams, as insulation outdoors needs.
              * @default true
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
+             * @description Thermal emittance of the insulation's outer surface. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
         };
         readonly OpenCoilReceiver: {
             /**
-             * @description A flat spiral of tube facing the dish bare, lagged behind.
+             * @description A flat spiral of bare tube facing the dish, insulated behind.
              * @enum {string}
              */
             readonly kind: "openCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same.
+             * @description Diameter of the receiver's opening or disc, or `auto` for the best trade-off between spilled light and heat loss. `auto` is never wider than the `innerDiameterM` sent. `design` in the response has the diameter chosen. Default: the best trade-off between spilled light and heat loss, but wide enough to wind the tube. The conditions are 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high. A flat spiral is widened until fluid at rest in full sun would stay below its film limit in evenly spread light. But the light falls on a spot, so the inner turns get hotter.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
             /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97.
+             * @description Solar absorptance of the absorber. Default: black paint, 0.92–0.97.
              * @default 0.94
              */
             readonly absorptance?: number;
             /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94.
+             * @description Thermal emittance of the absorber. Default: black paint, 0.86–0.94.
              * @default 0.9
              */
             readonly emittance?: number;
@@ -1130,34 +1133,34 @@ export interface components {
         };
         readonly GlazedCoilReceiver: {
             /**
-             * @description The flat spiral behind a pane.
+             * @description A flat spiral of tube behind a glass cover, insulated behind.
              * @enum {string}
              */
             readonly kind: "glazedCoil";
             /**
-             * @description Diameter of the opening or disc that the light falls on, or `auto` for the best trade between light spilled and heat lost, no wider than a hollow of given size. The answer's `design` tells the size chosen. Default: the best trade between light spilled and heat lost, at 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high; and no less than the tube can be wound to. A flat spiral is widened until the film of fluid at rest in full sun would stay below its limit in evenly spread light; the light falls on a spot, so the inner turns get hotter all the same.
+             * @description Diameter of the receiver's opening or disc, or `auto` for the best trade-off between spilled light and heat loss. `auto` is never wider than the `innerDiameterM` sent. `design` in the response has the diameter chosen. Default: the best trade-off between spilled light and heat loss, but wide enough to wind the tube. The conditions are 800 W/m² of beam, fluid at 80 °C, air at 20 °C, wind of 2 m/s and the sun 45° high. A flat spiral is widened until fluid at rest in full sun would stay below its film limit in evenly spread light. But the light falls on a spot, so the inner turns get hotter.
              * @default auto
              */
             readonly apertureDiameterM?: number | "auto";
             /**
-             * @description Share of sunlight that the absorber takes up. Default: black paint, 0.92–0.97.
+             * @description Solar absorptance of the absorber. Default: black paint, 0.92–0.97.
              * @default 0.94
              */
             readonly absorptance?: number;
             /**
-             * @description Of the absorber, for heat radiation. Default: black paint, 0.86–0.94.
+             * @description Thermal emittance of the absorber. Default: black paint, 0.86–0.94.
              * @default 0.9
              */
             readonly emittance?: number;
             readonly tube?: components["schemas"]["AbsorberTube"];
             readonly insulation?: components["schemas"]["ReceiverInsulation"];
             /**
-             * @description Share of sunlight that passes the pane. Default: 4 mm of low-iron glass.
+             * @description Solar transmittance of the glass cover. Default: 4 mm of low-iron glass.
              * @default 0.9
              */
             readonly coverTransmittance?: number;
             /**
-             * @description Between pane and spiral. Default: wide enough for the pane to stay cool, narrow enough to hold the air still.
+             * @description Gap between glass cover and spiral. Default: wide enough to keep the glass cool, narrow enough to keep the air still.
              * @default 25
              */
             readonly coverGapMm?: number;
@@ -1168,12 +1171,12 @@ export interface components {
              * @enum {string}
              */
             readonly kind: "efficiencyLine";
-            /** @description On the beam that enters the dish's aperture. */
+            /** @description Optical efficiency, relative to the beam that enters the dish's aperture. */
             readonly opticalEfficiency: number;
-            /** @description Against the temperature of the fluid that leaves. */
+            /** @description Heat loss coefficient, for the temperature difference between the fluid leaving and the air. */
             readonly lossCoefficientWPerK: number;
             /**
-             * @description Heat that fluid and metal at the focus hold. Default: half a litre of oil and 3 kg of metal.
+             * @description Heat capacity of fluid and metal at the focus. Default: half a litre of oil and 3 kg of metal.
              * @default 2
              */
             readonly heldHeatKjPerK?: number;
@@ -1316,7 +1319,7 @@ export interface components {
         };
         /** @description Highest fluid temperature in the loop for long service. */
         readonly FluidLimit: {
-            /** @description Temperature of the limit. */
+            /** @description Limit temperature of the fluid. */
             readonly temperatureC: number;
             /** @description What the limit protects from, or how it was chosen. */
             readonly reason: string;
@@ -1389,12 +1392,12 @@ export interface components {
              */
             readonly tiltDeg?: readonly number[];
             /**
-             * @description Air temperature. Default: a mild day.
+             * @description Temperature of the surrounding air. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
             /**
-             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @description Elevation above sea level. Thinner air carries away less heat. Default: sea level; at 3000 m, wind removes about a sixth less heat.
              * @default 0
              */
             readonly elevationM?: number;
@@ -1579,12 +1582,12 @@ export interface components {
             /** @description Temperature of the fluid that leaves the coil. When omitted: 15 K below the supply, but no colder than the air. */
             readonly returnTemperatureC?: number;
             /**
-             * @description Air temperature. Default: a mild day.
+             * @description Temperature of the surrounding air. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
             /**
-             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @description Elevation above sea level. Thinner air carries away less heat. Default: sea level; at 3000 m, wind removes about a sixth less heat.
              * @default 0
              */
             readonly elevationM?: number;
@@ -1626,10 +1629,10 @@ export interface components {
              */
             readonly pumpHoursPerYear?: number;
         };
-        /** @description The closed circuit between receiver and coil. `supply` runs hot, from receiver to coil. */
+        /** @description The closed circuit between receiver and coil. `supply` is the hot pipe, from receiver to coil. */
         readonly Loop: {
             /**
-             * @description What carries the heat. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil.
+             * @description Heat-transfer fluid of the loop. Default: stays liquid in frost and does not boil; sold everywhere as hydraulic oil.
              * @default mineralOilVg32
              * @enum {string}
              */
@@ -1637,131 +1640,132 @@ export interface components {
             readonly supply?: components["schemas"]["Pipe"];
             readonly return?: components["schemas"]["Pipe"];
             /**
-             * @description Flow resistance of bends and valves: sum of their ζ. Default: eight bends and two valves.
+             * @description Flow resistance of bends and valves: the sum of their ζ. Default: eight bends and two valves.
              * @default 10
              */
             readonly fittingsLossFactor?: number;
             /**
-             * @description Heat loss of bare fittings and supports. Default: four unions and two valves under lagging.
+             * @description Heat loss coefficient of bare fittings and supports. Default: four unions and two valves under insulation.
              * @default 0.3
              */
             readonly fittingsLossWPerK?: number;
             readonly pump?: components["schemas"]["Pump"];
             readonly control?: components["schemas"]["Control"];
-            /** @description Room for the fluid to expand. Left out: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L. */
+            /** @description Volume available for the fluid to expand into. If omitted: 19 % of the fluid in pipes, coil and receiver, at least 0.5 L. */
             readonly expansionL?: number;
         };
-        /** @description One run of pipe, with its lagging. */
+        /** @description One run of pipe, with its insulation. */
         readonly Pipe: {
             /**
-             * @description From end to end. Default: dish beside the tank's house.
+             * @description Length of the pipe. Default: the dish beside the building with the tank.
              * @default 4
              */
             readonly lengthM?: number;
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil.
+             * @description Inner diameter of the tube. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil.
+             * @description Outer diameter of the tube, without insulation. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 15
              */
             readonly outerDiameterMm?: number;
             /**
-             * @description What the pipe is made of. Default: bends and solders easily.
+             * @description Material of the pipe. Default: easy to bend and solder.
              * @default copper
              * @enum {string}
              */
             readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             readonly insulation?: components["schemas"]["PipeInsulation"];
         };
-        /** @description Lagging around a pipe. */
+        /** @description Insulation around a pipe. */
         readonly PipeInsulation: {
             /**
-             * @description What it is made of. Default: stands the heat of oil, and about as thick as the pipe is wide twice over.
+             * @description Material of the insulation. Default: withstands the heat of oil; about twice as thick as the pipe is wide.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: stands the heat of oil, and about as thick as the pipe is wide twice over.
+             * @description Thickness of the insulation; 0 for none. Default: withstands the heat of oil; about twice as thick as the pipe is wide.
              * @default 25
              */
             readonly thicknessMm?: number;
             /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @description Water content of the insulation, by volume. Wet insulation conducts several times as much heat as dry insulation. Default: dry, as insulation stays only under a cover that keeps rain out.
              * @default 0
              */
             readonly moistFraction?: number;
             /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @description Whether a cover keeps rain out of the insulation. Default: a jacket with sealed seams, as insulation outdoors needs.
              * @default true
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
+             * @description Thermal emittance of the insulation's outer surface. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
         };
+        /** @description The pump that circulates the loop's fluid. */
         readonly Pump: {
             /**
-             * @description What it is set to. Thick cold oil may keep it from that. Default: keeps oil under 20 K of rise at the receiver of a small dish.
+             * @description Flow rate that the pump is set to. Thick cold oil may reduce it. Default: oil warms by less than 20 K in the receiver of a small dish.
              * @default 4
              */
             readonly flowLPerMin?: number;
             /**
-             * @description Electric power that it draws, at most. Default: a small gear pump.
+             * @description Maximum electric power of the pump. Default: a small gear pump.
              * @default 30
              */
             readonly powerW?: number;
             /**
-             * @description Hydraulic power over electric. Default: a small gear pump with a direct-current motor.
+             * @description Efficiency of the pump: hydraulic power over electric power. Default: a small gear pump with a direct-current motor.
              * @default 0.3
              */
             readonly efficiency?: number;
             /**
-             * @description Share of its electric losses that ends in the fluid. Default: wetted gears, motor outside.
+             * @description Share of the pump's electric losses that heats the fluid. Default: gears in the fluid, motor outside it.
              * @default 0.5
              */
             readonly heatToFluid?: number;
             /**
-             * @description Most that it can raise. Default: a small gear pump.
+             * @description Maximum pressure rise of the pump. Default: a small gear pump.
              * @default 400
              */
             readonly maximumPressureKpa?: number;
             /**
-             * @description Whether its casing is lagged. Default: a foam shell.
+             * @description Whether the pump's casing is insulated. Default: a foam shell.
              * @default true
              */
             readonly insulated?: boolean;
-            /** @description Heat loss of the casing to the air. Left out, it follows from whether the casing is lagged. */
+            /** @description Heat loss coefficient of the pump's casing to the air. If omitted, it follows from whether the casing is insulated. */
             readonly casingLossWPerK?: number;
             /**
-             * @description Heat that casing and content hold. Default: 2 kg of metal.
+             * @description Heat capacity of the pump's casing and content. Default: 2 kg of metal.
              * @default 1
              */
             readonly heldHeatKjPerK?: number;
         };
-        /** @description What starts and stops the pump, and what turns the dish away. The pump heeds the two temperatures alone: it also runs while no sun is on the receiver, if that is still warm and the water beside the coil's lowest turn has been cooled by a draw. `takenBackKwh` in the answer tells what such hours cost. */
+        /** @description What starts and stops the pump, and turns the dish away from the sun. The pump follows the two temperatures alone. It also runs without sun, if the receiver is still warm and a draw has cooled the water beside the coil's lowest turn. `takenBackKwh` in the response is the heat that such hours cost. */
         readonly Control: {
             /**
-             * @description Receiver over the tank's sensor at which the pump starts. Default: well above the stop, so that it does not hunt.
+             * @description Temperature difference, receiver minus tank sensor, at which the pump starts. Default: well above the stop, so that the pump does not cycle.
              * @default 8
              */
             readonly startDifferenceK?: number;
             /**
-             * @description And at which it stops. Default: what is left is not worth the pump.
+             * @description Temperature difference, receiver minus tank sensor, at which the pump stops. Default: below it, the heat gained is not worth the pump's power.
              * @default 3
              */
             readonly stopDifferenceK?: number;
-            /** @description Temperature of the tank's top at which the dish turns away. Left out: 5 K below boiling, at most 90 °C. */
+            /** @description Temperature at the top of the tank at which the dish turns away from the sun. If omitted: 5 K below boiling, at most 90 °C. */
             readonly highLimitC?: number;
-            /** @description Temperature of the fluid leaving the receiver at which the dish turns away. Left out: 20 K below the fluid's limit in bulk; where the fluid holds water, 3 K below its boiling in the open. */
+            /** @description Temperature of the fluid leaving the receiver at which the dish turns away from the sun. If omitted: 20 K below the fluid's bulk limit; for a fluid that contains water, 3 K below the boiling point of water in the open. */
             readonly oilLimitC?: number;
             /**
-             * @description How far below a limit the dish turns back to the sun. Default: far enough that the dish does not turn to and fro about the limit.
+             * @description Temperature drop below a limit at which the dish turns back to the sun. Default: large enough that the dish does not turn back and forth at the limit.
              * @default 5
              */
             readonly hysteresisK?: number;
@@ -1792,21 +1796,22 @@ export interface components {
             /** @description Fluids that a loop can be filled with. */
             readonly fluids: readonly components["schemas"]["Fluid"][];
         };
-        /** @description A liquid that can fill a loop; basis, source and confirmed concern its properties. */
+        /** @description A heat-transfer fluid for the loop. Basis, source and `confirmed` describe its properties. */
         readonly Fluid: {
             /**
-             * @description Its name in requests.
+             * @description Identifier of the fluid in requests.
              * @enum {string}
              */
             readonly id: "water" | "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "propyleneGlycol25" | "propyleneGlycol40" | "propyleneGlycol50" | "vegetableOil";
+            /** @description Name of the fluid. */
             readonly name: string;
-            /** @description Coldest for which its properties are known. */
+            /** @description Lowest temperature for which the fluid's properties are known. */
             readonly validFromC: number;
-            /** @description Hottest for which its properties are known. */
+            /** @description Highest temperature for which the fluid's properties are known. */
             readonly validToC: number;
-            /** @description Whether it may leak into drinking water unharmed. */
+            /** @description Whether the fluid is harmless if it leaks into drinking water. */
             readonly potable: boolean;
-            /** @description Whether it bursts a pipe when it freezes. */
+            /** @description Whether the fluid can burst a pipe when it freezes. */
             readonly freezes: boolean;
             readonly limits: {
                 readonly bulk: components["schemas"]["FluidLimit"] & unknown;
@@ -1989,12 +1994,12 @@ export interface components {
         readonly TankCoolingRequest: {
             readonly tank: components["schemas"]["Tank"];
             /**
-             * @description Air temperature. Default: a mild day.
+             * @description Temperature of the surrounding air. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
             /**
-             * @description Above sea level: thinner air carries less heat away. Default: sea level; at 3000 m the wind takes about a sixth less.
+             * @description Elevation above sea level. Thinner air carries away less heat. Default: sea level; at 3000 m, wind removes about a sixth less heat.
              * @default 0
              */
             readonly elevationM?: number;
@@ -2032,7 +2037,7 @@ export interface components {
             readonly untilAt?: "mean" | "top";
         };
         /**
-         * @description The store: an upright cylinder of water. Heights are shares of the filled height, 0 at the bottom.
+         * @description The hot-water tank: an upright cylinder. Heights are shares of the filled height, 0 at the bottom.
          * @example {
          *       "volumeL": 200,
          *       "insulation": {
@@ -2042,83 +2047,83 @@ export interface components {
          *     }
          */
         readonly Tank: {
-            /** @description What the tank holds when full. */
+            /** @description Volume of the tank when full. */
             readonly volumeL: number;
-            /** @description Water in it. Left out, the tank is full. */
+            /** @description Volume of water in the tank. If omitted, the tank is full. */
             readonly fillL?: number;
-            /** @description Of the vessel. Left out, it follows from diameter or proportion. */
+            /** @description Height of the tank. If omitted, it follows from the diameter or the usual proportions. */
             readonly heightM?: number;
-            /** @description Inside. Left out, it follows from height or proportion. */
+            /** @description Inner diameter of the tank. If omitted, it follows from the height or the usual proportions. */
             readonly diameterM?: number;
             /**
-             * @description What the tank is made of. Default: does not rust in hot water.
+             * @description Material of the tank's wall. Default: does not rust in hot water.
              * @default stainlessSteel
              * @enum {string}
              */
             readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             /**
-             * @description Of its wall. Default: sheet that is welded by hand.
+             * @description Thickness of the tank's wall. Default: sheet metal that can be welded by hand.
              * @default 2
              */
             readonly wallThicknessMm?: number;
             readonly insulation?: components["schemas"]["TankInsulation"];
             /**
-             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging.
+             * @description Factor on the heat loss of the tank's shell, for pipes, feet and sensors. Default: connections and feet bridge the insulation.
              * @default 1.3
              */
             readonly fittingsFactor?: number;
             /**
-             * @description Where cold water enters, as a share of the height. Default: cold in at the bottom keeps layers apart.
+             * @description Height at which cold water enters the tank, as a share of the filled height. Default: cold water entering at the bottom keeps the layers apart.
              * @default 0.05
              */
             readonly inletHeight?: number;
             /**
-             * @description Where hot water leaves, as a share of the height. Default: hot out at the top, where it is hottest.
+             * @description Height at which hot water leaves the tank, as a share of the filled height. Default: hot water leaves at the top, where it is hottest.
              * @default 1
              */
             readonly outletHeight?: number;
-            /** @description Layers in which the tank is reckoned. Left out: as many as the start profile has, else 10. */
+            /** @description Number of layers in which the tank is computed. If omitted: as many as the start profile has, else 10. */
             readonly nodes?: number;
-            /** @description At the start: one value, or one per layer from the top down. Left out, all is at the mains' temperature. */
+            /** @description Temperature of the tank at the start of the run: one value, or one per layer from the top down. If omitted: the mains temperature. */
             readonly startTemperatureC?: number | readonly number[];
             /**
-             * @description Open to the air, or closed under pressure. Default: an open vent cannot burst.
+             * @description Whether the tank is open to the air. If false, it is closed and under pressure. Default: an open vent keeps pressure from building up.
              * @default true
              */
             readonly vented?: boolean;
-            /** @description Set pressure of the relief valve of a closed tank, above the air's. Left out: 600 kPa. Not for a vented tank. */
+            /** @description Set pressure of the relief valve of a closed tank, above atmospheric pressure. If omitted: 600 kPa. Not for a vented tank. */
             readonly reliefPressureKpa?: number;
             /**
-             * @description Where it stands: the temperature of a room, or `outdoors` in the day's air and wind. Default: the harder case.
+             * @description Temperature of the room around the tank, or `outdoors` for the day's air and wind. Default: the case with the larger heat loss.
              * @default outdoors
              */
             readonly surroundingsC?: number | "outdoors";
         };
-        /** @description Lagging around the tank, ends included. */
+        /** @description Insulation around the tank, ends included. */
         readonly TankInsulation: {
             /**
-             * @description What it is made of. Default: foamed in place between tank and jacket.
+             * @description Material of the insulation. Default: foamed in place between tank and jacket.
              * @default polyurethane
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: foamed in place between tank and jacket.
+             * @description Thickness of the insulation; 0 for none. Default: foamed in place between tank and jacket.
              * @default 80
              */
             readonly thicknessMm?: number;
             /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @description Water content of the insulation, by volume. Wet insulation conducts several times as much heat as dry insulation. Default: dry, as insulation stays only under a cover that keeps rain out.
              * @default 0
              */
             readonly moistFraction?: number;
             /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @description Whether a cover keeps rain out of the insulation. Default: a jacket with sealed seams, as insulation outdoors needs.
              * @default true
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
+             * @description Thermal emittance of the insulation's outer surface. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -2249,15 +2254,15 @@ export interface components {
         /** @description Why the target was not reached. */
         readonly Reason: {
             /**
-             * @description The limit that bound, for a program to branch on.
+             * @description Machine-readable code of the limit that prevented the target.
              * @enum {string}
              */
             readonly code: "limitedByBoiling" | "limitedByHighLimit" | "limitedByOilLimit" | "noSun" | "sunBelowDish" | "pumpNeverStarted" | "tooLittleHeat";
-            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            /** @description Values that the message mentions, by name with unit suffix. A client can use them to phrase the message in another language. */
             readonly parameters: {
                 readonly [key: string]: number | string;
             };
-            /** @description The same in English. */
+            /** @description The reason in English, with its parameters filled in. */
             readonly message: string;
         };
         /** @description Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats what is colder; toWater, where the loop takes more out of the water than it brings. */
@@ -2321,97 +2326,97 @@ export interface components {
             /** @description Heat that the loop took out of the water again while its fluid was the cooler: towards evening, through long cold pipes, or while a limit kept the dish away and the pump ran on. `toWaterKwh` is already less it; it stands beside the balance. */
             readonly takenBackKwh: number;
         };
-        /** @description Between what the answer lies, by what is not known exactly of sky, plant and correlations. */
+        /** @description Uncertainty ranges of the results, from what is not known exactly about sky, plant and correlations. */
         readonly Range: {
-            /** @description Share of plants as stated whose answer falls between low and high. */
+            /** @description Share of plants of this description whose result is between low and high. */
             readonly coverage: number;
             readonly timeToTargetMin: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Time from the start of the run to the target. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Time from the start of the run to the target. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Time from the start of the run to the target. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly endTemperatureC: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Mean temperature of the tank at the end of the run. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Mean temperature of the tank at the end of the run. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Mean temperature of the tank at the end of the run. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly usableLitresAt40C: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Water available at the tap at the end of the run, mixed with mains water to 40 °C. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Water available at the tap at the end of the run, mixed with mains water to 40 °C. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Water available at the tap at the end of the run, mixed with mains water to 40 °C. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly toWaterKwh: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Heat delivered to the water. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Heat delivered to the water. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Heat delivered to the water. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
-            /** @description Share of plants that reach the target at all. Absent where all do, or none. */
+            /** @description Share of plants that reach the target. Absent if all do, or none. */
             readonly shareReached?: number;
-            /** @description What was varied. */
+            /** @description Inputs that were varied for the range. */
             readonly inputs: readonly {
                 /**
-                 * @description Which input, as in `spreads`.
+                 * @description Name of the input, as in `spreads`.
                  * @enum {string}
                  */
                 readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilFilm" | "laggingLoss";
-                /** @description Its standard deviation, in the unit of `spreads`. */
+                /** @description Standard deviation of the input, in the unit of `spreads`. */
                 readonly spread: number;
-                /** @description Why this spread. */
+                /** @description Why this standard deviation is used. */
                 readonly reason: string;
                 /**
-                 * @description What the spread rests on, as in `assumed`. Absent where the request states it.
+                 * @description What the standard deviation is based on, as in `assumed`. Absent if the request states it.
                  * @enum {string}
                  */
                 readonly basis?: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
                 /** @description Publication that the value comes from. Absent where there is none. */
                 readonly source?: string;
-                /** @description As in `assumed`. Absent where the request states the spread. */
+                /** @description False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it. */
                 readonly confirmed?: boolean;
-                /** @description What one standard deviation more of it alone changes. */
+                /** @description Effect of raising this input alone by one standard deviation. */
                 readonly effect: {
-                    /** @description To the target. Absent where it is not reached either way. */
+                    /** @description Change of the time to target. Absent if the target is not reached either way. */
                     readonly timeToTargetMin?: number;
-                    /** @description Of the tank at the end. */
+                    /** @description Change of the tank's mean temperature at the end of the run. */
                     readonly endTemperatureK: number;
-                    /** @description At the tap. */
+                    /** @description Change of the water available at the tap. */
                     readonly usableLitresAt40C: number;
-                    /** @description Of heat to the water. */
+                    /** @description Change of the heat delivered to the water. */
                     readonly toWaterKwh: number;
                 };
             }[];
-            /** @description How many days were worked out for it, this one included. */
+            /** @description Number of days simulated for the range, this one included. */
             readonly days: number;
         };
         /** @description The run in columns, one row per step: temperatures, sun and weather at the row's instant, powers and flow as the mean since the row before. */
@@ -2433,65 +2438,65 @@ export interface components {
             readonly powerToWaterW: readonly number[];
             readonly tankLossW: readonly number[];
         };
-        /** @description The plant as reckoned: what was given, and what was sized. */
+        /** @description The complete plant: the sizes sent, and those designed for the omitted ones. */
         readonly Design: {
             readonly dish: {
-                /** @description Area facing the sun on this day. */
+                /** @description Area of the dish's aperture facing the sun on this day. */
                 readonly apertureM2: number;
-                /** @description From vertex to focus; of an off-axis mirror from its middle. */
+                /** @description Focal length of the dish, from the vertex to the focus; of an off-axis mirror, from its middle. */
                 readonly focalLengthM: number;
-                /** @description Between axis and rim, seen from the focus. Absent for an off-axis mirror. */
+                /** @description Angle between the dish's axis and rim, seen from the focus. Absent for an off-axis mirror. */
                 readonly rimAngleDeg?: number;
                 /** @description Share of the reflected light that enters the receiver. Absent for an efficiency line. */
                 readonly interceptFactor?: number;
-                /** @description Aperture over the receiver's opening. Absent for an efficiency line. */
+                /** @description Geometric concentration: area of the dish's aperture over that of the receiver's opening. Absent for an efficiency line. */
                 readonly concentration?: number;
             };
-            /** @description Absent for an efficiency line. */
+            /** @description Sizes of the receiver. Absent for an efficiency line. */
             readonly receiver?: {
-                /** @description Of its opening or disc. */
+                /** @description Diameter of the receiver's opening or disc. */
                 readonly apertureDiameterM: number;
-                /** @description Of a cavity's hollow. */
+                /** @description Inner diameter of a cavity. Absent for other receivers. */
                 readonly innerDiameterM?: number;
-                /** @description Of a cavity's hollow. */
+                /** @description Inner depth of a cavity. Absent for other receivers. */
                 readonly depthM?: number;
-                /** @description Along the tube. */
+                /** @description Length of the receiver's tube. */
                 readonly tubeLengthM: number;
-                /** @description Bore of the tube. */
+                /** @description Inner diameter of the receiver's tube. */
                 readonly tubeInnerDiameterMm: number;
-                /** @description Outside of the tube. */
+                /** @description Outer diameter of the receiver's tube. */
                 readonly tubeOuterDiameterMm: number;
             };
             readonly loop: {
-                /** @description Fluid in pipes, coil and receiver. */
+                /** @description Volume of fluid in pipes, coil and receiver. */
                 readonly contentL: number;
-                /** @description Room for it to expand. */
+                /** @description Volume available for the loop's fluid to expand into. */
                 readonly expansionL: number;
-                /** @description What the pump is set to. */
+                /** @description Flow rate that the pump is set to. */
                 readonly flowLPerMin: number;
-                /** @description Of the tank's top. */
+                /** @description Temperature at the top of the tank at which the dish turns away from the sun. */
                 readonly highLimitC: number;
-                /** @description Of the fluid leaving the receiver. */
+                /** @description Temperature of the fluid leaving the receiver at which the dish turns away from the sun. */
                 readonly oilLimitC: number;
             };
             readonly coil: {
-                /** @description Along the tube. */
+                /** @description Length of the coil's tube. */
                 readonly lengthM: number;
-                /** @description Of the helix, centre to centre. */
+                /** @description Diameter of the coil's helix, between centres of the tube. */
                 readonly coilDiameterM: number;
-                /** @description Of the helix. */
+                /** @description Number of turns of the coil. */
                 readonly turns: number;
-                /** @description Outside, in the water. */
+                /** @description Outer surface area of the coil, in contact with the water. */
                 readonly areaM2: number;
             };
             readonly tank: {
-                /** @description Of the vessel. */
+                /** @description Height of the tank. */
                 readonly heightM: number;
-                /** @description Inside. */
+                /** @description Inner diameter of the tank. */
                 readonly diameterM: number;
-                /** @description Water in it. */
+                /** @description Volume of water in the tank. */
                 readonly fillL: number;
-                /** @description Of each layer, top first. */
+                /** @description Temperature of each tank layer at the start of the run, top layer first. */
                 readonly startTemperaturesC: readonly number[];
             };
         };
@@ -2503,22 +2508,22 @@ export interface components {
              */
             readonly date: string;
             /**
-             * @description Local time at which the run starts. Left out: sunrise, or midnight where the sun does not rise.
+             * @description Local time at which the run starts. If omitted: sunrise, or midnight on a day without sunrise.
              * @example 08:30
              */
             readonly startTime?: string;
             /**
-             * @description Local time at which it ends. Left out: sunset, or the last minute of the day where the sun does not set.
+             * @description Local time at which the run ends. If omitted: sunset, or the last minute of a day without sunset.
              * @example 08:30
              */
             readonly endTime?: string;
             /**
-             * @description What the water is to reach. Default: kills Legionella within half an hour.
+             * @description Temperature that the water should reach. Default: kills Legionella within half an hour.
              * @default 60
              */
             readonly targetTemperatureC?: number;
             /**
-             * @description Which of the tank's temperatures counts. Default: what the whole tank holds.
+             * @description Which temperature of the tank must reach the target: the mean, the top layer or the outlet. Default: represents the heat of the whole tank.
              * @default mean
              * @enum {string}
              */
@@ -2531,24 +2536,24 @@ export interface components {
             readonly tank: components["schemas"]["Tank"];
             readonly draw?: components["schemas"]["Draw"];
             /**
-             * @description Whether to tell between what the answer lies, by what is not known exactly. It takes 13 to 40 times as long. Default: the answer for the plant as stated comes fastest.
+             * @description Whether to include uncertainty ranges in the response. They take 13 to 40 times as long to compute. Default: a response without ranges is fastest.
              * @default false
              */
             readonly withRange?: boolean;
             readonly spreads?: components["schemas"]["Spreads"];
             /**
-             * @description Between rows of the answer's series. Default: about forty rows a day.
+             * @description Time between rows of the series in the response. Default: about forty rows in a day.
              * @default 15
              */
             readonly seriesStepMin?: number;
             /**
-             * @description Step of the march in time. Default: half of it moves the time to target by less than 0.5 %.
+             * @description Time step of the simulation. Default: half of it changes the time to target by less than 0.5 %.
              * @default 120
              */
             readonly stepS?: number;
         };
         /**
-         * @description Where the plant stands.
+         * @description Location of the plant.
          * @example {
          *       "latitude": 31.2,
          *       "longitude": -7.9,
@@ -2556,25 +2561,25 @@ export interface components {
          *     }
          */
         readonly Site: {
-            /** @description North of the equator, in degrees; south is negative. */
+            /** @description Latitude in degrees north of the equator; south is negative. */
             readonly latitude: number;
-            /** @description East of Greenwich, in degrees; west is negative. */
+            /** @description Longitude in degrees east of Greenwich; west is negative. */
             readonly longitude: number;
-            /** @description Above sea level. It thins the air, brightens the sun and lowers the boiling point. */
+            /** @description Elevation above sea level. A higher site has thinner air, brighter sun and a lower boiling point. */
             readonly elevationM: number;
             /**
-             * @description IANA time zone of the clock times in the request. Left out, it is looked up from the coordinates, which errs near borders; the answer tells the zone.
+             * @description IANA time zone of the clock times in the request. If omitted, it is looked up from the coordinates, which can be wrong near borders. The response states the zone used.
              * @example Africa/Casablanca
              */
             readonly timeZone?: string;
             /**
-             * @description Share of light that the ground throws back. Default: dry ground and grass.
+             * @description Share of sunlight that the ground reflects. Default: dry ground and grass.
              * @default 0.2
              */
             readonly albedo?: number;
         };
         /**
-         * @description Sun and weather: a clear day by a few numbers, or measured columns. Without `kind` a clear day.
+         * @description Sun and weather: a clear day from a few numbers, or measured columns. If `kind` is omitted, a clear day.
          * @example {
          *       "kind": "clear",
          *       "linkeTurbidity": 2.5,
@@ -2585,28 +2590,28 @@ export interface components {
          */
         readonly Sky: {
             /**
-             * @description A cloudless day, worked out from how turbid the air is. Default: a clear day shows what the plant can do.
+             * @description A cloudless day, computed from the turbidity of the air. Default: a clear day shows what the plant can do.
              * @default clear
              * @enum {string}
              */
             readonly kind?: "clear";
             /**
-             * @description How hazy the air is: Linke turbidity at air mass 2, or a named class: veryClear (2, very clear cold air), clear (3, clear warm air), warmMoist (4, warm moist air, the low end of 4–6), hazy (5.5, hazy or stagnant air, within 5–6). Default: clear warm air.
+             * @description Haze of the air: Linke turbidity at air mass 2, or a named class: veryClear (2, very clear cold air), clear (3, clear warm air), warmMoist (4, warm moist air, the low end of 4–6), hazy (5.5, hazy or stagnant air, within 5–6). Default: clear warm air.
              * @default 3
              */
             readonly linkeTurbidity?: number | ("veryClear" | "clear" | "warmMoist" | "hazy");
             /**
-             * @description Air temperature at dawn, the day's lowest. Default: a mild day.
+             * @description Lowest air temperature of the day, at dawn. Default: a mild day.
              * @default 10
              */
             readonly ambientMinC?: number;
             /**
-             * @description Air temperature in mid-afternoon, the day's highest. Default: a mild day.
+             * @description Highest air temperature of the day, in mid-afternoon. Default: a mild day.
              * @default 20
              */
             readonly ambientMaxC?: number;
             /**
-             * @description Wind at the plant, all day. Default: a light breeze.
+             * @description Wind speed at the plant, all day. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
@@ -2617,27 +2622,27 @@ export interface components {
              * @enum {string}
              */
             readonly kind: "measured";
-            /** @description When each row was read, rising; from the start of the run to its end or beyond. Between rows values lie on a straight line. */
+            /** @description Time at which each row was measured, rising. Rows cover the run from start to end. Values between rows are interpolated linearly. */
             readonly time: readonly string[];
-            /** @description Beam on a plane normal to it, one per row. */
+            /** @description Beam irradiance on a plane normal to the beam, one value per row. */
             readonly beamIrradianceWPerM2?: readonly number[];
-            /** @description Sky diffuse on the horizontal, one per row. */
+            /** @description Diffuse irradiance of the sky on the horizontal, one value per row. */
             readonly diffuseIrradianceWPerM2?: readonly number[];
-            /** @description Global on the horizontal, one per row. Without beam it is split by Erbs, Klein & Duffie (1982). */
+            /** @description Global irradiance on the horizontal, one value per row. Without beam, it is split by the correlation of Erbs, Klein & Duffie (1982). */
             readonly globalIrradianceWPerM2?: readonly number[];
             /**
-             * @description Air temperature. One value, or one per row. Default: half way between the dawn and the afternoon of the clear day's defaults.
+             * @description Air temperature. One value, or one per row. Default: midway between the default temperatures of a clear day.
              * @default 15
              */
             readonly ambientC?: number | readonly number[];
             /**
-             * @description Wind at the plant. One value, or one per row. Default: a light breeze.
+             * @description Wind speed at the plant. One value, or one per row. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number | readonly number[];
         };
         /**
-         * @description The helical tube in the tank that gives the heat to the water.
+         * @description The helical tube that transfers the heat to the water.
          * @example {
          *       "lengthM": 12,
          *       "innerDiameterMm": 13,
@@ -2646,73 +2651,73 @@ export interface components {
          */
         readonly Coil: {
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, wide enough for cold oil.
+             * @description Inner diameter of the tube. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, wide enough for cold oil.
+             * @description Outer diameter of the tube, without insulation. Default: 15 mm copper tube, wide enough for cold oil.
              * @default 15
              */
             readonly outerDiameterMm?: number;
-            /** @description Along the tube. Left out: from turns, else 12 m or what fits. */
+            /** @description Length of the coil's tube. If omitted, it follows from `turns`; without `turns`, it is 12 m or as much as fits. */
             readonly lengthM?: number;
-            /** @description Stands in for the length. */
+            /** @description Number of turns of the coil, an alternative to `lengthM`. */
             readonly turns?: number;
-            /** @description Of the helix, centre to centre. Left out: 0.7 tank diameters. */
+            /** @description Diameter of the coil's helix, between centres of the tube. If omitted: 0.7 tank diameters. */
             readonly coilDiameterM?: number;
             /**
-             * @description What the coil is made of. Default: conducts best.
+             * @description Material of the coil's tube. Default: conducts heat best.
              * @default copper
              * @enum {string}
              */
             readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             /**
-             * @description Of its lowest turn, as a share of the filled height. Default: low, where the water is coldest.
+             * @description Height of the coil's lowest turn, as a share of the filled height. Default: low, where the water is coldest.
              * @default 0.05
              */
             readonly bottomHeight?: number;
             /**
-             * @description Of its highest turn, as a share of the filled height. Default: leaves the top of the tank still.
+             * @description Height of the coil's highest turn, as a share of the filled height. Default: leaves the water at the top of the tank undisturbed.
              * @default 0.6
              */
             readonly topHeight?: number;
             /**
-             * @description Two walls with a vented gap, so that a leak shows before it reaches the water. Default: the usual coil; local codes may ask for a double wall.
+             * @description Whether the coil has two walls with a vented gap, so that a leak shows before it reaches the water. Default: the usual coil; local codes may require a double wall.
              * @default false
              */
             readonly doubleWall?: boolean;
         };
-        /** @description The cold feed, and what is drawn at the taps. */
+        /** @description The cold mains water, and the hot water drawn at the taps. */
         readonly Draw: {
             /**
-             * @description Uses of hot water through the run, in any order. Default: nobody draws while the tank warms.
+             * @description Draws of hot water during the run, in any order. Default: no hot water is drawn while the tank warms up.
              * @default []
              */
             readonly draws?: readonly components["schemas"]["SingleDraw"][];
             /**
-             * @description A household's day of use, Regulation (EU) 814/2013, Annex III, table 1, drawn besides `draws`. What falls outside the run is left out.
+             * @description Daily tapping profile of a household, drawn in addition to `draws`: Regulation (EU) 814/2013, Annex III, table 1. Draws outside the run are ignored.
              * @enum {string}
              */
             readonly profile?: "3XS" | "XXS" | "XS" | "S" | "M" | "L" | "XL" | "XXL" | "3XL" | "4XL";
             /**
-             * @description Households of the profile. Default: one household.
+             * @description Number of households that follow the tapping profile. Default: one household.
              * @default 1
              */
             readonly scale?: number;
             /**
-             * @description Of the cold feed. Default: the cold feed that water heaters are rated with.
+             * @description Temperature of the cold mains water. Default: the cold water that water heaters are rated with.
              * @default 10
              */
             readonly mainsTemperatureC?: number;
             /**
-             * @description At the tap, hot and cold mixed. Default: a warm shower, and the mixed water that water heaters are rated by.
+             * @description Temperature at the tap, with hot and cold water mixed. Default: a warm shower, and the mixed temperature that water heaters are rated at.
              * @default 40
              */
             readonly mixedTemperatureC?: number;
         };
         /**
-         * @description One use of hot water.
+         * @description One draw of hot water.
          * @example {
          *       "time": "07:30",
          *       "litres": 40
@@ -2720,101 +2725,101 @@ export interface components {
          */
         readonly SingleDraw: {
             /**
-             * @description When the tap opens, local time.
+             * @description Local time at which the tap opens.
              * @example 08:30
              */
             readonly time: string;
-            /** @description Water at the tap. Give this or energyKwh. */
+            /** @description Volume of water drawn at the tap. Send either this or `energyKwh`. */
             readonly litres?: number;
-            /** @description Heat at the tap, above the mains. Give this or litres. */
+            /** @description Heat drawn at the tap, above the mains temperature. Send either this or `litres`. */
             readonly energyKwh?: number;
-            /** @description Wanted at the tap. Left out: draw.mixedTemperatureC. */
+            /** @description Temperature wanted at the tap. If omitted: `draw.mixedTemperatureC`. */
             readonly temperatureC?: number;
             /**
-             * @description At the tap. Default: a thrifty shower.
+             * @description Flow rate at the tap. Default: a water-saving shower.
              * @default 6
              */
             readonly flowLPerMin?: number;
         };
-        /** @description How well each input of a range is known: one standard deviation either way; two plants in three lie within it. 0 takes it as known exactly. */
+        /** @description Uncertainty of each input of a range, as one standard deviation. Two plants in three are within it. 0 means known exactly. */
         readonly Spreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places.
+             * @description Standard deviation of the Linke turbidity of a clear sky. Default: how well turbidity is known at most places.
              * @default 0.7
              */
             readonly linkeTurbidity?: number;
             /**
-             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %.
+             * @description Relative standard deviation of the irradiance of a measured sky; 0.1 is a tenth of the value. Default: daily sums of a first-class pyranometer in the field: within 5 % at 95 % confidence.
              * @default 0.03
              */
             readonly measuredIrradiance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age.
+             * @description Standard deviation of the mirror's reflectance. Default: differences between batches of a mirror material, and its ageing.
              * @default 0.02
              */
             readonly reflectance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings.
+             * @description Standard deviation of the mirror's cleanliness. Default: cleanliness is 0.90 to 0.97 between two washings.
              * @default 0.03
              */
             readonly cleanliness?: number;
             /**
-             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot.
+             * @description Relative standard deviation of the mirror's slope error; 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the focal spot.
              * @default 0.3
              */
             readonly slopeError?: number;
             /**
-             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97.
+             * @description Standard deviation of the receiver's absorptance. Default: black paint, 0.92–0.97.
              * @default 0.02
              */
             readonly absorptance?: number;
             /**
-             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %.
+             * @description Standard deviation of the optical efficiency of an efficiency line. Default: an outdoor test with its beam within 2 % and its flow within 1 %.
              * @default 0.03
              */
             readonly opticalEfficiency?: number;
             /**
-             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start.
+             * @description Relative standard deviation of the heat loss coefficient of an efficiency line; 0.1 is a tenth of the value. Default: the slope of a measured line is less certain than its intercept.
              * @default 0.15
              */
             readonly lossCoefficient?: number;
             /**
-             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind.
+             * @description Relative standard deviation of the receiver's heat loss to wind and air; 0.1 is a tenth of the value. Default: differences between published cavity correlations, larger in wind.
              * @default 0.25
              */
             readonly receiverConvection?: number;
             /**
-             * @description Film coefficient inside the coil. Standard deviation, relative: 0.1 is a tenth of the value. Default: published formulas for oil in a helix lie from −40 to +70 % of one another, taken as 5 and 95 %.
+             * @description Relative standard deviation of the film coefficient inside the coil; 0.1 is a tenth of the value. Default: published formulas for oil in a helix differ by −40 to +70 %, used as 5 and 95 % limits.
              * @default 0.32
              */
             readonly coilFilm?: number;
             /**
-             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports.
+             * @description Relative standard deviation of the heat loss through the insulation of pipes and receiver; 0.1 is a tenth of the value. Default: 8 % between products of one kind; the rest is gaps, joints and supports.
              * @default 0.2
              */
             readonly laggingLoss?: number;
             /**
-             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging.
+             * @description Relative standard deviation of the heat loss through the tank's shell; 0.1 is a tenth of the value. Default: connections and feet bridge the insulation.
              * @default 0.2
              */
             readonly tankLoss?: number;
             /**
-             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike.
+             * @description Relative standard deviation of the pump's flow rate; 0.1 is a tenth of the value. Default: a small gear pump moves cold and hot oil at different rates.
              * @default 0.1
              */
             readonly pumpFlow?: number;
             /**
-             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof.
+             * @description Standard deviation of the air temperature, all day. Default: differences between the nearest weather station and the roof.
              * @default 1.5
              */
             readonly ambientK?: number;
             /**
-             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof.
+             * @description Relative standard deviation of the wind speed at the plant; 0.1 is a tenth of the value. Default: shelter differs from roof to roof.
              * @default 0.4
              */
             readonly wind?: number;
             /**
-             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean.
+             * @description Standard deviation of the mains temperature, and of the tank filled from the mains. Default: a day's mains temperature against the month's mean.
              * @default 1
              */
             readonly coldWaterK?: number;
@@ -2879,7 +2884,7 @@ export interface components {
              * @enum {string}
              */
             readonly code: "limitedByBoiling" | "noSun" | "sunBelowDish" | "tooLittleHeat" | "lostInPipe" | "weakSunForPart" | "boilsInReceiver" | "limitedByOilLimit" | "noDishWithinBound" | "chargeNotReached" | "coilTooSmall";
-            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            /** @description Values that the message mentions, by name with unit suffix. A client can use them to phrase the message in another language. */
             readonly parameters: {
                 readonly [key: string]: number | string;
             };
@@ -3092,41 +3097,41 @@ export interface components {
             /** @description Share of heaters as stated whose answer falls between low and high. */
             readonly coverage: number;
             readonly flowLPerMin: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Under the best sun, in litres at the cold feed. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Under the best sun, in litres at the cold feed. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Under the best sun, in litres at the cold feed. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly powerW: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description To the water under the best sun. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description To the water under the best sun. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description To the water under the best sun. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             /** @description Absent without a wanted flow. */
             readonly apertureNeededM2?: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description For the wanted flow under the weakest sun. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description For the wanted flow under the weakest sun. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description For the wanted flow under the weakest sun. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -3140,16 +3145,16 @@ export interface components {
                 readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "laggingLoss" | "coilTransfer";
                 /** @description Its standard deviation, in the unit of `spreads`. */
                 readonly spread: number;
-                /** @description Why this spread. */
+                /** @description Why this standard deviation is used. */
                 readonly reason: string;
                 /**
-                 * @description What the spread rests on, as in `assumed`. Absent where the request states it.
+                 * @description What the standard deviation is based on, as in `assumed`. Absent if the request states it.
                  * @enum {string}
                  */
                 readonly basis?: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
                 /** @description Publication that the value comes from. Absent where there is none. */
                 readonly source?: string;
-                /** @description As in `assumed`. Absent where the request states the spread. */
+                /** @description False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it. */
                 readonly confirmed?: boolean;
                 /** @description What one standard deviation more of it alone changes. */
                 readonly effect: {
@@ -3254,12 +3259,12 @@ export interface components {
              */
             readonly lengthM?: number;
             /**
-             * @description Bore of the tube. Default: 15 mm copper tube, as taps are fed by.
+             * @description Inner diameter of the tube. Default: 15 mm copper tube, as taps are fed by.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outside of the tube, without lagging. Default: 15 mm copper tube, as taps are fed by.
+             * @description Outer diameter of the tube, without insulation. Default: 15 mm copper tube, as taps are fed by.
              * @default 15
              */
             readonly outerDiameterMm?: number;
@@ -3274,28 +3279,28 @@ export interface components {
         /** @description Lagging around the pipe to the tap. */
         readonly OutletInsulation: {
             /**
-             * @description What it is made of. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
+             * @description Material of the insulation. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
+             * @description Thickness of the insulation; 0 for none. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
              * @default 25
              */
             readonly thicknessMm?: number;
             /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @description Water content of the insulation, by volume. Wet insulation conducts several times as much heat as dry insulation. Default: dry, as insulation stays only under a cover that keeps rain out.
              * @default 0
              */
             readonly moistFraction?: number;
             /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @description Whether a cover keeps rain out of the insulation. Default: a jacket with sealed seams, as insulation outdoors needs.
              * @default true
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
+             * @description Thermal emittance of the insulation's outer surface. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -3360,28 +3365,28 @@ export interface components {
         /** @description Lagging around the vessel, ends included. */
         readonly VesselInsulation: {
             /**
-             * @description What it is made of. Default: stands the heat of oil.
+             * @description Material of the insulation. Default: stands the heat of oil.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Of the layer; 0 for none. Default: stands the heat of oil.
+             * @description Thickness of the insulation; 0 for none. Default: stands the heat of oil.
              * @default 80
              */
             readonly thicknessMm?: number;
             /**
-             * @description Water in it, by volume. Wet lagging conducts several times as well as dry. Default: dry, which lasts only under a cover that keeps rain out.
+             * @description Water content of the insulation, by volume. Wet insulation conducts several times as much heat as dry insulation. Default: dry, as insulation stays only under a cover that keeps rain out.
              * @default 0
              */
             readonly moistFraction?: number;
             /**
-             * @description Whether a cover keeps rain out of it. Default: a jacket with sealed seams, as lagging out of doors needs.
+             * @description Whether a cover keeps rain out of the insulation. Default: a jacket with sealed seams, as insulation outdoors needs.
              * @default true
              */
             readonly weatherproof?: boolean;
             /**
-             * @description Of its outer skin, for heat radiation. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
+             * @description Thermal emittance of the insulation's outer surface. Default: plastic, paint or weathered cloth; bright metal has 0.05–0.2.
              * @default 0.9
              */
             readonly surfaceEmittance?: number;
@@ -3407,77 +3412,77 @@ export interface components {
         /** @description How well each input of an instant heater's range is known: one standard deviation either way. `laggingLoss` is of the pipe to the tap, lagged or bare, `tankLoss` of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
         readonly InstantSpreads: {
             /**
-             * @description Haze of a clear sky, as Linke turbidity. Standard deviation. Default: how well it is known of most places.
+             * @description Standard deviation of the Linke turbidity of a clear sky. Default: how well turbidity is known at most places.
              * @default 0.7
              */
             readonly linkeTurbidity?: number;
             /**
-             * @description Of a measured sky's irradiance. Standard deviation, relative: 0.1 is a tenth of the value. Default: a first-class pyranometer in the field, daily sums within 5 % at 95 %.
+             * @description Relative standard deviation of the irradiance of a measured sky; 0.1 is a tenth of the value. Default: daily sums of a first-class pyranometer in the field: within 5 % at 95 % confidence.
              * @default 0.03
              */
             readonly measuredIrradiance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: between lots of one mirror material, and with its age.
+             * @description Standard deviation of the mirror's reflectance. Default: differences between batches of a mirror material, and its ageing.
              * @default 0.02
              */
             readonly reflectance?: number;
             /**
-             * @description Of the mirror. Standard deviation. Default: 0.90 to 0.97 between two washings.
+             * @description Standard deviation of the mirror's cleanliness. Default: cleanliness is 0.90 to 0.97 between two washings.
              * @default 0.03
              */
             readonly cleanliness?: number;
             /**
-             * @description Of the mirror's surface. Standard deviation, relative: 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the spot.
+             * @description Relative standard deviation of the mirror's slope error; 0.1 is a tenth of the value. Default: seldom measured, mostly judged from the focal spot.
              * @default 0.3
              */
             readonly slopeError?: number;
             /**
-             * @description Of the receiver's surface. Standard deviation. Default: black paint, 0.92–0.97.
+             * @description Standard deviation of the receiver's absorptance. Default: black paint, 0.92–0.97.
              * @default 0.02
              */
             readonly absorptance?: number;
             /**
-             * @description Of an efficiency line. Standard deviation. Default: a test out of doors, its beam within 2 % and its flow within 1 %.
+             * @description Standard deviation of the optical efficiency of an efficiency line. Default: an outdoor test with its beam within 2 % and its flow within 1 %.
              * @default 0.03
              */
             readonly opticalEfficiency?: number;
             /**
-             * @description Of an efficiency line. Standard deviation, relative: 0.1 is a tenth of the value. Default: the slope of a test line is known less well than its start.
+             * @description Relative standard deviation of the heat loss coefficient of an efficiency line; 0.1 is a tenth of the value. Default: the slope of a measured line is less certain than its intercept.
              * @default 0.15
              */
             readonly lossCoefficient?: number;
             /**
-             * @description Heat that wind and air take from the receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: how far published cavity correlations lie apart, and more in wind.
+             * @description Relative standard deviation of the receiver's heat loss to wind and air; 0.1 is a tenth of the value. Default: differences between published cavity correlations, larger in wind.
              * @default 0.25
              */
             readonly receiverConvection?: number;
             /**
-             * @description Heat through the lagging of pipes and receiver. Standard deviation, relative: 0.1 is a tenth of the value. Default: 8 % among products of one kind, the rest gaps, joints and supports.
+             * @description Relative standard deviation of the heat loss through the insulation of pipes and receiver; 0.1 is a tenth of the value. Default: 8 % between products of one kind; the rest is gaps, joints and supports.
              * @default 0.2
              */
             readonly laggingLoss?: number;
             /**
-             * @description Heat through the tank's shell. Standard deviation, relative: 0.1 is a tenth of the value. Default: connections and feet bridge the lagging.
+             * @description Relative standard deviation of the heat loss through the tank's shell; 0.1 is a tenth of the value. Default: connections and feet bridge the insulation.
              * @default 0.2
              */
             readonly tankLoss?: number;
             /**
-             * @description Flow of the pump. Standard deviation, relative: 0.1 is a tenth of the value. Default: cold and hot oil pass a small gear pump unlike.
+             * @description Relative standard deviation of the pump's flow rate; 0.1 is a tenth of the value. Default: a small gear pump moves cold and hot oil at different rates.
              * @default 0.1
              */
             readonly pumpFlow?: number;
             /**
-             * @description Air, all day. Standard deviation. Default: from the nearest station to the roof.
+             * @description Standard deviation of the air temperature, all day. Default: differences between the nearest weather station and the roof.
              * @default 1.5
              */
             readonly ambientK?: number;
             /**
-             * @description Wind at the plant. Standard deviation, relative: 0.1 is a tenth of the value. Default: shelter differs from roof to roof.
+             * @description Relative standard deviation of the wind speed at the plant; 0.1 is a tenth of the value. Default: shelter differs from roof to roof.
              * @default 0.4
              */
             readonly wind?: number;
             /**
-             * @description Of the mains, and of the tank filled from it. Standard deviation. Default: a day's mains against the month's mean.
+             * @description Standard deviation of the mains temperature, and of the tank filled from the mains. Default: a day's mains temperature against the month's mean.
              * @default 1
              */
             readonly coldWaterK?: number;
@@ -3855,7 +3860,7 @@ export interface components {
              * @enum {string}
              */
             readonly code: "rankByMinutes";
-            /** @description What the sentence speaks of, by name and unit, so that a page can say it in its own language. */
+            /** @description Values that the message mentions, by name with unit suffix. A client can use them to phrase the message in another language. */
             readonly parameters: {
                 readonly [key: string]: number | string;
             };
@@ -3926,53 +3931,53 @@ export interface components {
         readonly GainRange: {
             /** @description Of the plants that reach the target at all. Absent where none does it both ways. */
             readonly timeToTargetMin?: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Sooner at the target. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Sooner at the target. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Sooner at the target. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly endTemperatureK: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description Hotter at the end, in the tank's mean. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description Hotter at the end, in the tank's mean. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description Hotter at the end, in the tank's mean. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly usableLitresAt40C: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description More at the tap. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description More at the tap. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description More at the tap. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
             };
             readonly toWaterKwh: {
-                /** @description Absent where too few plants come to an answer. */
+                /** @description More heat to the water. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Of the plant as stated. Absent where it has no answer. Of a `sample` it can lie a little outside low and high: the plant as stated is then itself one of the few that are left out, as where a limit stops all others. */
+                /** @description More heat to the water. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Absent where more plants than are left out above never come to an answer. */
+                /** @description More heat to the water. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
-                 * @description `propagation`: each input moved alone, their effects summed to second order. `sample`: all inputs drawn at once in a seeded Latin hypercube, since the answer bends sharply near here; so few draws leave the coverage uncertain by some 0.05.
+                 * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
                  * @enum {string}
                  */
                 readonly method: "propagation" | "sample";
@@ -4025,22 +4030,22 @@ export interface components {
              */
             readonly date: string;
             /**
-             * @description Local time at which the run starts. Left out: sunrise, or midnight where the sun does not rise.
+             * @description Local time at which the run starts. If omitted: sunrise, or midnight on a day without sunrise.
              * @example 08:30
              */
             readonly startTime?: string;
             /**
-             * @description Local time at which it ends. Left out: sunset, or the last minute of the day where the sun does not set.
+             * @description Local time at which the run ends. If omitted: sunset, or the last minute of a day without sunset.
              * @example 08:30
              */
             readonly endTime?: string;
             /**
-             * @description What the water is to reach. Default: kills Legionella within half an hour.
+             * @description Temperature that the water should reach. Default: kills Legionella within half an hour.
              * @default 60
              */
             readonly targetTemperatureC?: number;
             /**
-             * @description Which of the tank's temperatures counts. Default: what the whole tank holds.
+             * @description Which temperature of the tank must reach the target: the mean, the top layer or the outlet. Default: represents the heat of the whole tank.
              * @default mean
              * @enum {string}
              */
@@ -4067,7 +4072,7 @@ export interface components {
             readonly withRange?: boolean;
             readonly spreads?: components["schemas"]["Spreads"];
             /**
-             * @description Step of the march in time. Default: half of it moves the time to target by less than 0.5 %.
+             * @description Time step of the simulation. Default: half of it changes the time to target by less than 0.5 %.
              * @default 120
              */
             readonly stepS?: number;
@@ -4259,17 +4264,17 @@ export interface components {
         /** @description Why an item failed. Its request id is that of the batch. */
         readonly ItemProblem: {
             /**
-             * @description A stable name for this kind of problem.
+             * @description Stable URN of the kind of problem.
              * @example urn:raykettle:problem:invalid-request
              */
             readonly type: string;
-            /** @description The kind of problem, in a few words. */
+            /** @description Short description of the kind of problem. */
             readonly title: string;
-            /** @description The HTTP status, repeated. */
+            /** @description HTTP status code of the response. */
             readonly status: number;
-            /** @description What happened this time, in a sentence. */
+            /** @description What went wrong with this request, in one sentence. */
             readonly detail: string;
-            /** @description Every fault found in the request, when the request is at fault. */
+            /** @description Every fault found in the request. Absent if the request is not at fault. */
             readonly errors?: readonly components["schemas"]["FieldFault"][];
         };
         readonly BatchRequest: {

@@ -27,7 +27,9 @@ export const Fluid = z
 			bulk: FluidLimit.meta({
 				description: "Highest bulk temperature that the fluid withstands in long service.",
 			}),
-			film: FluidLimit.meta({ description: "Highest temperature that the fluid withstands at a heated wall." }),
+			film: FluidLimit.meta({
+				description: "Highest temperature that the fluid withstands at a heated wall.",
+			}),
 			flash: FluidLimit.meta({
 				description: "Flash point of the fluid, open cup. Absent if the fluid does not burn.",
 			}).optional(),
@@ -35,7 +37,9 @@ export const Fluid = z
 		}),
 		...provenance,
 	})
-	.openapi("Fluid", { description: "A heat-transfer fluid for the loop. Basis, source and `confirmed` describe its properties." });
+	.openapi("Fluid", {
+		description: "A heat-transfer fluid for the loop. Basis, source and `confirmed` describe its properties.",
+	});
 
 export function wireFluidLimit(limit: CoreFluid["limits"]["bulk"]): z.input<typeof FluidLimit> {
 	return {

@@ -285,7 +285,7 @@ describe("200", () => {
 			rankedBy: "minutes",
 		});
 		expect(methods.map(({ name }) => name)).toContain(
-			"seeded Latin hypercube of all uncertain inputs at once",
+			"Seeded Latin hypercube of all uncertain inputs at once",
 		);
 		const { reached, timeToTargetMin } = improvements.find(({ id }) => id === "aperture")!.range!;
 		expect(reached!.both + reached!.onlyWith + reached!.onlyWithout + reached!.neither).toBeCloseTo(1, 6);
