@@ -10,7 +10,7 @@ type Answer = z.output<typeof WarmUpResponse>;
 
 const whole = (value: number) => String(Math.round(value));
 
-/** The forms besides JSON in which a warm-up is told. */
+/** Chart and table of a warm-up. */
 export const warmUpForms = {
 	chart: (answer: Answer, { targetTemperatureC, date }: WarmUpRequest) =>
 		svgText(
@@ -21,7 +21,7 @@ export const warmUpForms = {
 					{
 						title: `The tank on ${date}: ${answer.targetTime === undefined ? "target not reached" : `${whole(targetTemperatureC)} °C at ${clockTime(answer.targetTime)}`}`,
 						description: described(answer, targetTemperatureC),
-						...{ beam: "beam of the sun", mean: "tank, mean", top: "tank, top" },
+						...{ beam: "sun's beam", mean: "tank, mean", top: "tank, top" },
 						...{
 							target: `target ${whole(targetTemperatureC)} °C`,
 							boiling: `boils at ${whole(answer.boilingPointC)} °C`,
@@ -43,12 +43,12 @@ function described({ series, targetTime, timeZone, reason }: Answer, targetC: nu
 	const peak = series.beamIrradianceWPerM2.reduce((best, beam, i, all) => (beam > all[best]! ? i : best), 0);
 	const reached =
 		targetTime === undefined
-			? `It does not reach the target of ${whole(targetC)} °C. ${reason?.message ?? ""}`
-			: `It reaches the target of ${whole(targetC)} °C at ${clockTime(targetTime)}.`;
+			? `The target of ${whole(targetC)} °C is not reached. ${reason?.message ?? ""}`
+			: `The target of ${whole(targetC)} °C is reached at ${clockTime(targetTime)}.`;
 	return [
-		`The mean of the tank goes from ${at(0)} to ${at(-1)}.`,
+		`The tank's mean temperature changes from ${at(0)} to ${at(-1)}.`,
 		reached,
-		`The sun's beam is strongest, ${whole(series.beamIrradianceWPerM2[peak]!)} W/m², at ${clockTime(series.time[peak]!)}.`,
+		`The sun's beam peaks at ${whole(series.beamIrradianceWPerM2[peak]!)} W/m² at ${clockTime(series.time[peak]!)}.`,
 		`Times are local (${timeZone}).`,
 	].join(" ");
 }
