@@ -215,7 +215,7 @@ describe("/v1/sensitivity", () => {
 		expect(svg).toMatch(/<desc[^>]*>1\. better mirror: \+[\d.]+ L\. 2\. larger dish: /);
 		expect(improvements.slice(0, 2).map(({ id }) => id)).toEqual(["reflectance", "aperture"]);
 		expect(notApplicable.length).toBeGreaterThan(0);
-		expect(svg).toContain(">Nothing to do: ");
+		expect(svg).toContain(">Not applicable: ");
 		expect(svg).not.toContain("Whiskers");
 	});
 
@@ -224,14 +224,14 @@ describe("/v1/sensitivity", () => {
 		const { improvements } = await answer({ ...body, withRange: true });
 		const whiskers = elements(svg).filter(({ attributes }) => attributes.includes('stroke-width="1.5"'));
 		expect(whiskers.length).toBeGreaterThanOrEqual(3 * improvements.length); // a line and two ends
-		expect(svg).toContain(">Whiskers hold 90 % of plants like this one.</text>");
-		expect(svg).toContain("not surely before the next");
+		expect(svg).toContain(">Whiskers cover 90 % of plants like this one.</text>");
+		expect(svg).toContain("order against the next uncertain");
 	});
 
 	it("says in words what has no time to save", async () => {
 		const cold = { ...body, targetTemperatureC: 85, rankedBy: "minutes" };
 		const svg = await (await posted(path, cold, "image/svg+xml")).text();
-		expect(svg).toContain(">not hot either way</text>");
+		expect(svg).toContain(">target not reached</text>");
 		expect(elements(svg).some(({ attributes }) => attributes.includes('class="fill water"'))).toBe(false);
 	});
 
@@ -251,7 +251,7 @@ describe("/v1/sensitivity", () => {
 		);
 		expect(column("outcome").at(-1)).toBe("notApplicable");
 		expect(column("price [MAD]").filter((price) => price !== "")).toEqual(["1800"]);
-		expect(column("what")).toContain("A larger dish of the same shape, the receiver left as it is."); // with its comma
+		expect(column("what")).toContain("A larger dish of the same shape, with the same receiver."); // with its comma
 		const bare = cells(await (await posted(path, body, "text/csv")).text())[0]!;
 		expect(bare.filter((name) => /Low|High|ahead|price/.test(name))).toEqual([]);
 	});

@@ -10,18 +10,28 @@ type Improvement = SensitivityResponse["improvements"][number];
 
 /** What each ranking measures. */
 const MEASURES = {
-	litres: { field: "usableLitresAt40C", unit: "L", heading: "More litres at 40 °C [L]", by: "usable litres" },
-	minutes: { field: "timeToTargetMin", unit: "min", heading: "Sooner at the target [min]", by: "minutes" },
+	litres: {
+		field: "usableLitresAt40C",
+		unit: "L",
+		heading: "Additional litres at 40 °C [L]",
+		by: "usable litres",
+	},
+	minutes: {
+		field: "timeToTargetMin",
+		unit: "min",
+		heading: "Time saved to the target [min]",
+		by: "minutes",
+	},
 	temperature: {
 		field: "endTemperatureK",
 		unit: "K",
-		heading: "Hotter at the end [K]",
+		heading: "Temperature gain at the end [K]",
 		by: "end temperature",
 	},
 	heat: {
 		field: "toWaterKwh",
 		unit: "kWh",
-		heading: "More heat to the water [kWh]",
+		heading: "Additional heat to the water [kWh]",
 		by: "heat to the water",
 	},
 } as const satisfies Record<
@@ -31,7 +41,7 @@ const MEASURES = {
 
 type Measure = (typeof MEASURES)[Ranking];
 
-/** The forms besides JSON in which improvements are told. */
+/** Chart and table of ranked improvements. */
 export const sensitivityForms = {
 	chart: (answer: SensitivityResponse, request: SensitivityRequest) =>
 		svgText(titled(chart(answer, request))),
@@ -43,7 +53,7 @@ function chart(answer: SensitivityResponse, { date }: SensitivityRequest) {
 	const measure = MEASURES[rankedBy];
 	return drawBars(
 		{
-			title: `What is worth improving on ${date}, by ${measure.by}`,
+			title: `Improvements on ${date}, ranked by ${measure.by}`,
 			description: described(answer, measure),
 			heading: measure.heading,
 			bars: improvements.map((one) => barOf(one, measure)),
@@ -59,7 +69,7 @@ function barOf(one: Improvement, measure: Measure): Bar {
 	return {
 		label: SHORT[one.id],
 		value: one.gains[measure.field],
-		says: `${saying(one, measure)}${isUnsure(one) ? " ≈" : ""}`,
+		says: `${gainText(one, measure)}${isUnsure(one) ? " ≈" : ""}`,
 		...(range && { whisker: { low: range.low, high: range.high } }),
 	};
 }
@@ -68,12 +78,12 @@ const isUnsure = ({ aheadOfNext }: Improvement) => aheadOfNext?.order === "uncer
 
 const WITHOUT_TIME = {
 	both: "",
-	onlyWith: "only so it is hot",
-	onlyWithout: "not hot any more",
-	neither: "not hot either way",
+	onlyWith: "target reached only with it",
+	onlyWithout: "target no longer reached",
+	neither: "target not reached",
 } as const;
 
-function saying({ gains, reaches }: Improvement, { field, unit }: Measure): string {
+function gainText({ gains, reaches }: Improvement, { field, unit }: Measure): string {
 	const gain = gains[field];
 	return gain === undefined ? WITHOUT_TIME[reaches] : `${signed(gain)} ${unit}`;
 }
@@ -94,15 +104,15 @@ function notes({ range, improvements, refused, notApplicable }: SensitivityRespo
 	const named = (ones: readonly { readonly id: keyof typeof SHORT }[]) =>
 		ones.map(({ id }) => SHORT[id]).join(", ");
 	return [
-		...(range ? [`Whiskers hold ${Math.round(range.coverage * 100)} % of plants like this one.`] : []),
-		...(improvements.some(isUnsure) ? ["≈ perhaps worth no more than the next."] : []),
-		...(notApplicable.length > 0 ? [`Nothing to do: ${named(notApplicable)}.`] : []),
+		...(range ? [`Whiskers cover ${Math.round(range.coverage * 100)} % of plants like this one.`] : []),
+		...(improvements.some(isUnsure) ? ["≈ order against the next is uncertain."] : []),
+		...(notApplicable.length > 0 ? [`Not applicable: ${named(notApplicable)}.`] : []),
 		...(refused.length > 0 ? [`Beyond the models: ${named(refused)}.`] : []),
 	];
 }
 
 function described({ improvements }: SensitivityResponse, measure: Measure): string {
-	if (improvements.length === 0) return "Nothing can be improved.";
+	if (improvements.length === 0) return "No improvement applies to this plant.";
 	return improvements
 		.map((one, i) => {
 			const range = one.range?.[measure.field];
@@ -110,8 +120,8 @@ function described({ improvements }: SensitivityResponse, measure: Measure): str
 				range?.low !== undefined && range.high !== undefined
 					? `, between ${tick(range.low)} and ${tick(range.high)}`
 					: "";
-			const unsure = isUnsure(one) ? ", not surely before the next" : "";
-			return `${i + 1}. ${SHORT[one.id]}: ${saying(one, measure)}${between}${unsure}.`;
+			const unsure = isUnsure(one) ? ", order against the next uncertain" : "";
+			return `${i + 1}. ${SHORT[one.id]}: ${gainText(one, measure)}${between}${unsure}.`;
 		})
 		.join(" ");
 }

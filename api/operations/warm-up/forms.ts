@@ -43,8 +43,8 @@ function described({ series, targetTime, timeZone, reason }: Answer, targetC: nu
 	const peak = series.beamIrradianceWPerM2.reduce((best, beam, i, all) => (beam > all[best]! ? i : best), 0);
 	const reached =
 		targetTime === undefined
-			? `The target of ${whole(targetC)} °C is not reached. ${reason?.message ?? ""}`
-			: `The target of ${whole(targetC)} °C is reached at ${clockTime(targetTime)}.`;
+			? `It does not reach the target of ${whole(targetC)} °C. ${reason?.message ?? ""}`
+			: `It reaches the target of ${whole(targetC)} °C at ${clockTime(targetTime)}.`;
 	return [
 		`The tank's mean temperature changes from ${at(0)} to ${at(-1)}.`,
 		reached,

@@ -27,9 +27,9 @@ export const warmUp = operation({
 	path: "/v1/tank/warm-up",
 	operationId: "warmUpTank",
 	tag: "Tank",
-	summary: "Simulate one day of a plant",
+	summary: "Warm-up of a tank through one day",
 	description: [
-		"Simulates one day of a plant, from the sun to the tap. Returns when the water reaches the target, its final temperature, whether it boils,",
+		"Simulates one day of a plant, from the sun to the tap. The response states when the water reaches the target, its final temperature, whether it boils,",
 		"the litres available at the tap, the energy balance and the cautions to observe. Only site, date, dish size and tank volume are required.",
 		"A polar night, a sun too low or a target above boiling returns 200 with a `reason`, not an error.",
 	].join("\n"),
