@@ -14,12 +14,10 @@ export const InstantHours = z
 	.strictObject({
 		timeZone: z.string().meta({ description: "IANA time zone of the local times of this day." }),
 		window: Interval.meta({ description: "Interval in which hot water is wanted." }),
-		held: z
-			.array(Interval)
-			.meta({
-				description:
-					"Intervals in which the heater meets the request, in order. Their ends are interpolated linearly between rows.",
-			}),
+		held: z.array(Interval).meta({
+			description:
+				"Intervals in which the heater meets the request, in order. Their ends are interpolated linearly between rows.",
+		}),
 		heldMin: minutes("Time during which the heater meets the request, over the whole day."),
 		heldInWindowMin: minutes("Time during which the heater meets the request, within the window."),
 		series: z

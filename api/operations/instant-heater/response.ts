@@ -208,12 +208,9 @@ export const InstantResponse = z
 			.array(Level)
 			.meta({ description: "Steady states of the heater, one per requested beam level." }),
 		hours: InstantHours.optional(),
-		uses: z
-			.array(Use)
-			.meta({
-				description:
-					"Common uses of hot water compared with this heater: basin tap, kitchen sink and shower.",
-			}),
+		uses: z.array(Use).meta({
+			description: "Common uses of hot water compared with this heater: basin tap, kitchen sink and shower.",
+		}),
 		outletPipe: OutletAnswer.optional(),
 		vessel: VesselAnswer.optional(),
 		range: InstantRange.optional(),

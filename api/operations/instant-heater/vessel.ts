@@ -81,7 +81,9 @@ export const OilVesselWire = z
 		chargeTemperatureC: assume(
 			celsius("Oil temperature at which the vessel counts as charged.", 40, 300),
 			150,
-			unconfirmed(standard("the lower end of the range in which open-vented mineral oil is durable", "DIN 4754")),
+			unconfirmed(
+				standard("the lower end of the range in which open-vented mineral oil is durable", "DIN 4754"),
+			),
 		),
 		oilLimitC: celsius(
 			"Oil temperature at which the dish turns away from the sun. If omitted, 20 K below the oil's bulk limit.",
