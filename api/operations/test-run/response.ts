@@ -41,12 +41,10 @@ const StandardPowerLine = z
 		intervalsCounted: z
 			.int()
 			.meta({ description: "Number of intervals that the regression line is fitted to.", "x-unit": "1" }),
-		intervalsLeftOut: z
-			.int()
-			.meta({
-				description: "Number of intervals with less than 450 W/m² of beam, which are excluded.",
-				"x-unit": "1",
-			}),
+		intervalsLeftOut: z.int().meta({
+			description: "Number of intervals with less than 450 W/m² of beam, which are excluded.",
+			"x-unit": "1",
+		}),
 		extrapolated: z
 			.boolean()
 			.meta({ description: "Whether 50 K is outside the temperature differences of the points." }),
@@ -151,18 +149,16 @@ const Unlock = z
 
 export const TestRunResponse = z
 	.strictObject({
-		timeZone: z
-			.string()
-			.meta({
-				description: "IANA time zone of the local times in this response: the site's, or UTC without a site.",
-			}),
+		timeZone: z.string().meta({
+			description: "IANA time zone of the local times in this response: the site's, or UTC without a site.",
+		}),
 		startTime: localTime("Local time of the first row."),
 		endTime: localTime("Local time of the last row."),
 		durationMin: minutes("Time from the first row to the last."),
 		startTemperatureC: celsius("Temperature of the water at the first row, mean of the thermometers."),
 		endTemperatureC: celsius("Temperature of the water at the last row, mean of the thermometers."),
 		heatCapacityKjPerK: kilojoulesPerKelvin(
-			"Heat capacity of water and tank wall at the mean temperature of the run.",
+			"Heat capacity of water and tank wall, midway between start and end temperature.",
 		),
 		deliveredKwh: kilowattHours("Heat stored in water and tank wall from the first row to the last."),
 		meanPowerW: watts("Mean power stored in water and tank wall from the first row to the last."),
@@ -219,11 +215,9 @@ export const TestRunResponse = z
 				"Ways to determine more precisely the factors that this run determines to no better than a tenth. Empty where there are none, where nothing would narrow them by a fifth, or where water was drawn: such a run must be cut (caution `waterDrawn`).",
 		}),
 		series: Series,
-		cautions: z
-			.array(Caution)
-			.meta({
-				description: "Cautions to observe: those for reading the run first, then those for the plant.",
-			}),
+		cautions: z.array(Caution).meta({
+			description: "Cautions to observe: those for reading the run first, then those for the plant.",
+		}),
 		assumed: z
 			.array(Assumed)
 			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
