@@ -1,4 +1,4 @@
-/** The main job on the embedded scenario: starts the service on a free port, asks it through the SDK, prints the answer. */
+/** Warm-up of the embedded scenario: starts the service on a free port, calls it through the SDK, prints the answer. */
 import type { AddressInfo } from "node:net";
 import { createRaykettle } from "../../sdk/index.ts";
 import { createApp } from "../app.ts";
