@@ -372,7 +372,7 @@ describe("422", () => {
 		const problem = await problemIn(response);
 		expect([problem.type, problem.status]).toEqual(["urn:raykettle:problem:too-large", 422]);
 		expect(problem.errors?.map(({ pointer }) => pointer)).toEqual(["/withRange"]);
-		expect(problem.detail).toMatch(/Ask without a range/);
+		expect(problem.detail).toMatch(/Omit withRange/);
 		expect((await answered(limited)).improvements.length).toBeGreaterThan(5);
 	});
 
