@@ -114,7 +114,10 @@ describe("a keys file", () => {
 		[file({ ...page, origins: undefined }), "keys[0].origins must list the origins"],
 		[file({ ...page, origins: "https://x.example" }), "keys[0].origins must be a list"],
 		[file({ ...server, origins: page.origins }), "keys[0].origins must be omitted"],
-		[file({ ...server, sha256: "ab" }), "keys[0].sha256 must be the SHA-256 of the key as 64 lower-case hexadecimal digits"],
+		[
+			file({ ...server, sha256: "ab" }),
+			"keys[0].sha256 must be the SHA-256 of the key as 64 lower-case hexadecimal digits",
+		],
 		[file({ ...server, sha256: hash("a").toUpperCase() }), "lower-case hexadecimal"],
 		[file({ ...server, kind: "public" }), 'keys[0].kind must be one of "secret" or "publishable"'],
 		[file({ ...server, id: "Cedar Row" }), "keys[0].id must be at most 64 lower-case letters"],
