@@ -22,15 +22,15 @@ import type { RequestRecord } from "./observe/request-record.ts";
 import { backlogOf } from "./operations/backlog.ts";
 import { readPages } from "./pages/read.ts";
 
-const SETTLING = 300; // [ms] after the start before threads start by themselves, so that they take no time from the first answers
+const SETTLING = 300; // [ms] delay of the threads' start, so that it does not slow the first answers
 
-/** Ends the process at once, with a sentence for whoever started it. */
+/** Ends the process at once, with a message for the operator. */
 function exitWith(reason: string): never {
 	console.error(`Raykettle cannot start: ${reason}`);
 	process.exit(1);
 }
 
-/** A deployment as the environment describes it, and the keys in the file that it names. */
+/** The deployment described by the environment, with the keys of its keys file. */
 function deployment(): Deployment & { readonly keys: readonly Key[] } {
 	try {
 		const chosen = deploymentFrom(process.env);
@@ -48,46 +48,46 @@ const {
 	threads = availableParallelism(),
 	logLevel,
 	settings,
-	...door
+	...access
 } = deployment();
 const log = logOf(logLevel);
 const thread = new URL(
 	import.meta.url.endsWith(".ts") ? "./compute/pool/thread.ts" : "./thread.js",
 	import.meta.url,
 );
-const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failed }) : undefined;
-let metrics: Metrics | undefined; // begun once callers are served
-const seen = batcher<RequestRecord>((batch) => {
-	log.seen(batch);
-	metrics?.seen(batch);
+const threadPool = threads > 0 ? pool({ threads, thread, settings, onLoss: log.failure }) : undefined;
+let metrics: Metrics | undefined; // created once requests are served
+const records = batcher<RequestRecord>((batch) => {
+	log.requests(batch);
+	metrics?.requests(batch);
 });
 const pack = promisify(gzip);
 const backlog = backlogOf(settings.unreadMemory * 2 ** 20);
 
 const app = createApp({
-	...readPages(new URL("../dist/pages/", import.meta.url)), // the same from api/ and from dist/
+	...readPages(new URL("../dist/pages/", import.meta.url)), // the same path from api/ and from dist/
 	settings,
 	backlog,
 	...(threadPool && { compute: answerCache(threadPool.compute, settings.answerMemory * 2 ** 20) }),
-	admit: accessControl({ ...door, settings, addressOf }),
+	admit: accessControl({ ...access, settings, addressOf }),
 	pack: async (text) => new Uint8Array(await pack(text)),
-	observe: seen.take,
-	onFailure: log.failed,
+	observe: records.add,
+	onFailure: log.failure,
 });
 const server = createNodeServer(app);
 watchUnread(server, backlog, settings.unreadTime * 1000);
 
-/** The address that asks, as Node's adapter hands on the connection. */
+/** The client's address, from the connection of Node's adapter. */
 function addressOf(c: EdgeContext): string {
 	const { incoming } = c.env as HttpBindings;
 	const forwarded = c.req.header("x-forwarded-for");
 	return clientAddress(incoming.socket.remoteAddress ?? "", forwarded, settings.trustedProxies);
 }
 
-/** Listens, and says where. */
+/** Listens, and reports the address. */
 function listen(on: Server, at: number, then: (where: string) => void): void {
 	on.on("error", (error: NodeJS.ErrnoException) =>
-		exitWith(error.code === "EADDRINUSE" ? `${host}:${at} is taken; choose another port` : error.message),
+		exitWith(error.code === "EADDRINUSE" ? `${host}:${at} is in use; choose another port` : error.message),
 	);
 	on.listen(at, host, () => {
 		const { address, port: bound, family } = on.address() as AddressInfo;
@@ -101,24 +101,24 @@ listen(server, port, (where) => {
 });
 if (metricsPort !== undefined)
 	server.once("listening", async () => {
-		metrics = await metricsOf(threadPool, seen.flush);
+		metrics = await metricsOf(threadPool, records.flush);
 		listen(metrics.server, metricsPort, (where) => console.log(`Metrics on ${where}/metrics`));
 	});
 
-/** Takes no more requests, answers those in flight, and ends: with 0 when all were answered, else with 1 when time is up. */
+/** Stops accepting requests, answers those in flight, and exits: with 0 when all were answered, else with 1 when GRACE_S is over. */
 function end(signal: string): void {
-	console.log(`${signal}: finishing what is in flight`);
+	console.log(`${signal}: finishing requests in flight`);
 	server.close(async () => {
 		await threadPool?.close();
-		seen.flush();
+		records.flush();
 		log.flush();
 		process.exit(0);
 	});
 	server.closeIdleConnections();
 	server.prependListener("request", (_request, response) => {
-		response.shouldKeepAlive = false; // else a proxy would go on using a connection that was busy just now
+		response.shouldKeepAlive = false; // else a proxy would keep using the connection
 	});
-	server.keepAliveTimeout = 1; // [ms] the same for one that falls idle from now on
+	server.keepAliveTimeout = 1; // [ms] the same for connections that become idle from now on
 	setTimeout(() => process.exit(1), settings.grace * 1000).unref();
 }
 

@@ -11,10 +11,10 @@ const Variables = z.object({ KEYS_REQUIRED, ...SETTING_VARIABLES });
 
 type App = ReturnType<typeof createApp>;
 
-let app: App | undefined; // one for as long as the isolate lives; begun by a request, as no clock runs before
+let app: App | undefined; // one per isolate; created by the first request, as no clock runs before
 
-/** The service on an edge runtime: the same app without threads, metrics and files, which a platform has in its own way.
- *  Its bindings stand for the environment, with the text of a keys file in KEYS. */
+/** The service on an edge runtime: the same app without threads, metrics and files, which the platform provides.
+ *  Bindings replace the environment; KEYS holds the text of a keys file. */
 export default {
 	fetch(request: Request, bindings: Environment): Response | Promise<Response> {
 		app ??= appFor(bindings);
@@ -22,7 +22,7 @@ export default {
 	},
 };
 
-/** The app as its bindings describe it. Throws one sentence that names every fault, for the platform's log. */
+/** The app described by its bindings. Throws one error that names every fault, for the platform's log. */
 function appFor(bindings: Environment): App {
 	const variables = variablesIn(Variables, bindings, "KEYS");
 	const settings = settingsFrom(variables);
@@ -39,5 +39,5 @@ function appFor(bindings: Environment): App {
 	});
 }
 
-/** The address that asks. The runtime in front writes it over whatever a caller sent under this name. */
+/** The client's address. The platform overwrites any value sent by the client. */
 const addressOf = (c: EdgeContext): string => c.req.header("cf-connecting-ip") ?? "";

@@ -90,40 +90,39 @@ export interface Raykettle {
 	 */
 	tappingProfiles(call?: CallOptions): Promise<Answer<"getTappingProfiles">>;
 	/**
-	 * When is the tank hot? (`POST /v1/tank/warm-up`)
+	 * Warm-up of a tank through one day (`POST /v1/tank/warm-up`)
 	 *
-	 * One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,
-	 * where the sun's energy went, and what to be careful of. Only site, date, the dish's size and the tank's volume are needed.
-	 * A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.
+	 * Simulates one day of a plant, from the sun to the tap. The response states when the water reaches the target, its final temperature, whether it boils,
+	 * the litres available at the tap, the energy balance and the cautions to observe. Only site, date, dish size and tank volume are required.
+	 * A polar night, a sun too low or a target above boiling returns 200 with a `reason`, not an error.
 	 */
 	warmUpTank<F extends OtherForm<"warmUpTank"> | undefined = undefined>(input: Body<"warmUpTank">, call?: FormOptions<F>): Promise<AnswerIn<"warmUpTank", F>>;
 	/**
-	 * Can this dish heat water as it flows? (`POST /v1/instant/feasibility`)
+	 * Feasibility of an instant heater (`POST /v1/instant/feasibility`)
 	 *
-	 * Water heated as it runs, straight through the focus and along a pipe, or through a small vessel of hot oil: how much flows at the wanted temperature
-	 * under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.
-	 * A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
-	 * With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.
+	 * Assesses a heater that warms water as it flows, through the focus and a pipe or through a small vessel of hot oil. The response states the flow at the wanted temperature
+	 * under each beam, whether it is enough, the aperture needed, and what a shower, a basin tap and a kitchen sink need.
+	 * A dish of 2 to 3 m² delivers 1 to 2 kW; a shower needs 11 to 20 kW. Such a dish heats a tank, but does not feed a shower directly.
+	 * With `date`, the outcome applies to a window of that day; without it, to the beam levels. An infeasible heater returns 200 with its `reasons`.
 	 */
 	assessInstantHeater(input: Body<"assessInstantHeater">, call?: CallOptions): Promise<Answer<"assessInstantHeater">>;
 	/**
-	 * What did my heater really give, and why not more? (`POST /v1/test-run`)
+	 * Assessment of a measured test run (`POST /v1/test-run`)
 	 *
-	 * A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light
-	 * reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction
-	 * for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,
-	 * and `unlocks` says what to measure for it; what they tell loosely, `advice` says how to tell more closely. The intervals count the
-	 * thermometer's noise and errors that stay in the run; they don't count a wrong volume, a dirty beam sensor, or a thermometer that misses
-	 * part of the tank.
+	 * Assesses a measured run: the power stored in the tank, standardised to 700 W/m² as in ASAE S580, and the light collected and heat lost,
+	 * fitted by least squares with 95 % intervals. With dish, site, beam and air temperature, the run is compared with the prediction for the plant
+	 * as described, and the gap is attributed to optics, losses or the tank. What the rows do not determine is `undetermined`, never guessed;
+	 * `unlocks` lists what to measure for it, and `advice` how to narrow wide intervals. The intervals include the thermometer's noise and errors
+	 * that persist through the run. They exclude a wrong volume, a dirty beam sensor and a thermometer that misses part of the tank.
 	 */
 	assessTestRun(input: Body<"assessTestRun">, call?: CallOptions): Promise<Answer<"assessTestRun">>;
 	/**
-	 * What is worth improving? (`POST /v1/sensitivity`)
+	 * Improvements of a plant, ranked (`POST /v1/sensitivity`)
 	 *
-	 * Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
-	 * the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
-	 * An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.
-	 * With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.
+	 * Ranks the improvements that a builder can make, each applied alone and by one realistic step. The response states what each gains in minutes to the target, final temperature,
+	 * usable litres and heat to the water, and the price per unit gained where prices are sent. Improvements that do not apply to the plant are listed with the reason.
+	 * Improvements that lead to a plant outside the models are listed under `refused`. Where the tank reaches its limit there are no litres to gain, and `advice` recommends ranking by minutes.
+	 * With `withRange` every gain has a range, computed from the same samples of plant and improved plant, and each place in the ranking states whether it is certain.
 	 */
 	rankImprovements<F extends OtherForm<"rankImprovements"> | undefined = undefined>(input: Body<"rankImprovements">, call?: FormOptions<F>): Promise<AnswerIn<"rankImprovements", F>>;
 	/**

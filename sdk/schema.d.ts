@@ -250,10 +250,10 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * When is the tank hot?
-         * @description One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,
-         *     where the sun's energy went, and what to be careful of. Only site, date, the dish's size and the tank's volume are needed.
-         *     A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.
+         * Warm-up of a tank through one day
+         * @description Simulates one day of a plant, from the sun to the tap. The response states when the water reaches the target, its final temperature, whether it boils,
+         *     the litres available at the tap, the energy balance and the cautions to observe. Only site, date, dish size and tank volume are required.
+         *     A polar night, a sun too low or a target above boiling returns 200 with a `reason`, not an error.
          */
         readonly post: operations["warmUpTank"];
         readonly delete?: never;
@@ -272,11 +272,11 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * Can this dish heat water as it flows?
-         * @description Water heated as it runs, straight through the focus and along a pipe, or through a small vessel of hot oil: how much flows at the wanted temperature
-         *     under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.
-         *     A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.
-         *     With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.
+         * Feasibility of an instant heater
+         * @description Assesses a heater that warms water as it flows, through the focus and a pipe or through a small vessel of hot oil. The response states the flow at the wanted temperature
+         *     under each beam, whether it is enough, the aperture needed, and what a shower, a basin tap and a kitchen sink need.
+         *     A dish of 2 to 3 m² delivers 1 to 2 kW; a shower needs 11 to 20 kW. Such a dish heats a tank, but does not feed a shower directly.
+         *     With `date`, the outcome applies to a window of that day; without it, to the beam levels. An infeasible heater returns 200 with its `reasons`.
          */
         readonly post: operations["assessInstantHeater"];
         readonly delete?: never;
@@ -295,13 +295,12 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * What did my heater really give, and why not more?
-         * @description A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light
-         *     reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction
-         *     for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,
-         *     and `unlocks` says what to measure for it; what they tell loosely, `advice` says how to tell more closely. The intervals count the
-         *     thermometer's noise and errors that stay in the run; they don't count a wrong volume, a dirty beam sensor, or a thermometer that misses
-         *     part of the tank.
+         * Assessment of a measured test run
+         * @description Assesses a measured run: the power stored in the tank, standardised to 700 W/m² as in ASAE S580, and the light collected and heat lost,
+         *     fitted by least squares with 95 % intervals. With dish, site, beam and air temperature, the run is compared with the prediction for the plant
+         *     as described, and the gap is attributed to optics, losses or the tank. What the rows do not determine is `undetermined`, never guessed;
+         *     `unlocks` lists what to measure for it, and `advice` how to narrow wide intervals. The intervals include the thermometer's noise and errors
+         *     that persist through the run. They exclude a wrong volume, a dirty beam sensor and a thermometer that misses part of the tank.
          */
         readonly post: operations["assessTestRun"];
         readonly delete?: never;
@@ -320,11 +319,11 @@ export interface paths {
         readonly get?: never;
         readonly put?: never;
         /**
-         * What is worth improving?
-         * @description Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,
-         *     the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.
-         *     An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.
-         *     With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.
+         * Improvements of a plant, ranked
+         * @description Ranks the improvements that a builder can make, each applied alone and by one realistic step. The response states what each gains in minutes to the target, final temperature,
+         *     usable litres and heat to the water, and the price per unit gained where prices are sent. Improvements that do not apply to the plant are listed with the reason.
+         *     Improvements that lead to a plant outside the models are listed under `refused`. Where the tank reaches its limit there are no litres to gain, and `advice` recommends ranking by minutes.
+         *     With `withRange` every gain has a range, computed from the same samples of plant and improved plant, and each place in the ranking states whether it is certain.
          */
         readonly post: operations["rankImprovements"];
         readonly delete?: never;
@@ -2177,78 +2176,78 @@ export interface components {
         };
         readonly WarmUpResponse: {
             /**
-             * @description Whether the water reached the target.
+             * @description Whether the water reached the target temperature.
              * @enum {string}
              */
             readonly outcome: "reached" | "notReached";
-            /** @description From the start to the target. Absent when not reached. */
+            /** @description Time from the start of the run until the water reaches the target. Absent when it does not. */
             readonly timeToTargetMin?: number;
             /**
              * Format: date-time
-             * @description When the target was reached. Absent when not reached.
+             * @description Local time at which the water reaches the target. Absent when it does not.
              */
             readonly targetTime?: string;
             readonly reason?: components["schemas"]["Reason"];
-            /** @description Zone of the local times. */
+            /** @description IANA time zone of the local times in this response. */
             readonly timeZone: string;
             /**
              * Format: date-time
-             * @description When the run starts.
+             * @description Local time at which the run starts.
              */
             readonly startTime: string;
             /**
              * Format: date-time
-             * @description When it ends.
+             * @description Local time at which the run ends.
              */
             readonly endTime: string;
-            /** @description Mean of the tank at the end. */
+            /** @description Mean temperature of the tank at the end of the run. */
             readonly endTemperatureC: number;
-            /** @description Top of the tank at the end. */
+            /** @description Temperature of the tank's top layer at the end of the run. */
             readonly topTemperatureC: number;
-            /** @description At the end, top first. */
+            /** @description Temperatures of the tank's layers at the end of the run, top first. */
             readonly layerTemperaturesC: readonly number[];
-            /** @description Of the tank's water, at its pressure. */
+            /** @description Boiling point of the water in the tank, at the tank's pressure. */
             readonly boilingPointC: number;
-            /** @description Whether any of it boils. */
+            /** @description Whether any of the tank's water boils during the run. */
             readonly boils: boolean;
             /**
              * Format: date-time
-             * @description When it first boils. Absent when it does not.
+             * @description Local time at which the tank's water first boils. Absent when it does not.
              */
             readonly boilTime?: string;
-            /** @description What the tank gives at the tap at the end, mixed with mains to 40 °C. */
+            /** @description Volume available at the tap at the end of the run, mixed with mains water to 40 °C. */
             readonly usableLitresAt40C: number;
-            /** @description From the start to the target, or to the end. Negative where the loop took more out of the water than it brought. */
+            /** @description Mean power from the loop to the water, from the start to the target or, if that is not reached, to the end. Negative where the loop removed more heat than it delivered. */
             readonly meanPowerToWaterW: number;
-            /** @description Heat to the water over beam on the aperture, from the start to the target, or to the end. The heat of the pump and of warm air counts with the sun's: a tiny dish on a large cold tank can pass 1. Negative where the loop took more out of the water than it brought. */
+            /** @description Heat delivered to the water divided by the beam on the aperture, from the start to the target or, if that is not reached, to the end. Heat from the pump and from warm air is included, so a tiny dish on a large cold tank can exceed 1. Negative where the loop removed more heat than it delivered. */
             readonly overallEfficiency: number;
-            /** @description Hottest fluid that left the receiver. */
+            /** @description Highest temperature of the fluid leaving the receiver. */
             readonly maximumOilTemperatureC: number;
-            /** @description Hottest fluid at the receiver's wall, its light taken as spread evenly. */
+            /** @description Highest temperature of the fluid film at the receiver's wall, with the light assumed to be spread evenly. */
             readonly maximumFilmTemperatureC: number;
-            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly. */
+            /** @description Temperature of the receiver without flow at 1000 W/m² in still air at 25 °C, with the light assumed to be spread evenly. */
             readonly stagnationTemperatureC: number;
-            /** @description That the pump ran. */
+            /** @description Time during which the pump ran. */
             readonly pumpTimeMin: number;
-            /** @description While the pump ran. Absent when it never ran. */
+            /** @description Lowest flow in the loop while the pump ran. Absent when it never ran. */
             readonly leastFlowLPerMin?: number;
-            /** @description That the pump gave less than 95 % of its set flow. */
+            /** @description Time during which the pump delivered less than 95 % of its set flow. */
             readonly starvedTimeMin: number;
-            /** @description That a limit turned the dish away. */
+            /** @description Time during which a temperature limit kept the dish turned away from the sun. */
             readonly turnedAwayTimeMin: number;
-            /** @description Heat given at the taps, above the mains. */
+            /** @description Heat delivered at the taps, above the mains temperature. */
             readonly deliveredKwh: number;
-            /** @description Heat asked at the taps and not given: left to a backup. */
+            /** @description Heat demanded at the taps but not delivered; a backup heater must supply it. */
             readonly unmetKwh: number;
             readonly energyBalance: components["schemas"]["EnergyBalance"];
             readonly range?: components["schemas"]["Range"];
             readonly series: components["schemas"]["DaySeries"];
             readonly design: components["schemas"]["Design"];
-            /** @description What to be careful of, the most serious first. */
+            /** @description Cautions to observe, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value that the request left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
         /** @description Why the target was not reached. */
@@ -2265,65 +2264,65 @@ export interface components {
             /** @description The reason in English, with its parameters filled in. */
             readonly message: string;
         };
-        /** @description Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats what is colder; toWater, where the loop takes more out of the water than it brings. */
+        /** @description Energy balance of loop and tank; each term is integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats a colder part. toWater is negative where the loop removes more heat from the water than it delivers. */
         readonly EnergyBalance: {
-            /** @description Beam on the aperture that faces the sun, or could. */
+            /** @description Beam on the aperture, counted as if it always faced the sun. */
             readonly beamOnApertureKwh: number;
-            /** @description From the pump into the fluid. */
+            /** @description Heat added to the fluid by the pump. */
             readonly pumpHeatToOilKwh: number;
-            /** @description Beam refused: dish off the sun, at a limit or below its lowest altitude. */
+            /** @description Beam not collected because the dish was turned away, at a temperature limit or with the sun below its lowest altitude. */
             readonly turnedAwayKwh: number;
             readonly optical: {
-                /** @description Shaded by receiver, arms and ribs. */
+                /** @description Beam blocked by receiver, arms and ribs. */
                 readonly blockedKwh: number;
-                /** @description Taken by dust on the mirror. */
+                /** @description Beam lost to dust on the mirror. */
                 readonly soilingKwh: number;
-                /** @description Taken by the clean mirror. */
+                /** @description Beam absorbed or scattered by the clean mirror. */
                 readonly mirrorKwh: number;
-                /** @description Past the receiver's aperture. */
+                /** @description Reflected beam that misses the receiver's aperture. */
                 readonly spillageKwh: number;
-                /** @description Thrown back by absorber and cover. */
+                /** @description Beam reflected by the absorber and its cover. */
                 readonly receiverReflectedKwh: number;
-                /** @description Optical loss of an efficiency line, not split. */
+                /** @description Optical loss of a receiver described by an efficiency line, which does not split it by path. */
                 readonly unresolvedKwh: number;
             };
             readonly receiver: {
-                /** @description As heat radiation. */
+                /** @description Heat lost by the receiver through thermal radiation. */
                 readonly radiatedKwh: number;
-                /** @description To air and wind. */
+                /** @description Heat lost by the receiver through convection to air and wind. */
                 readonly convectedKwh: number;
-                /** @description Through its lagging. */
+                /** @description Heat lost by the receiver through its insulation. */
                 readonly conductedKwh: number;
-                /** @description Heat loss of an efficiency line, not split. */
+                /** @description Heat loss of a receiver described by an efficiency line, which does not split it by path. */
                 readonly unresolvedKwh: number;
             };
             readonly loop: {
-                /** @description Hot pipe, receiver to coil. */
+                /** @description Heat lost by the supply pipe, from receiver to coil. */
                 readonly supplyPipeKwh: number;
-                /** @description Return pipe, coil to receiver. */
+                /** @description Heat lost by the return pipe, from coil to receiver. */
                 readonly returnPipeKwh: number;
-                /** @description Fittings and supports. */
+                /** @description Heat lost by the loop's fittings and supports. */
                 readonly fittingsKwh: number;
-                /** @description Casing of the pump. */
+                /** @description Heat lost by the pump's casing. */
                 readonly pumpKwh: number;
             };
-            /** @description Held by fluid and metal of the loop, end less start. */
+            /** @description Change in the heat stored in the loop's fluid and metal, end minus start. */
             readonly storedInLoopKwh: number;
-            /** @description Through the coil into the water. */
+            /** @description Heat delivered through the coil to the water. */
             readonly toWaterKwh: number;
-            /** @description Held by water and wall of the tank, end less start. */
+            /** @description Change in the heat stored in the tank's water and wall, end minus start. */
             readonly storedInTankKwh: number;
-            /** @description Drawn at the taps, above the mains. */
+            /** @description Heat drawn from the tank at the taps, above the mains temperature. */
             readonly drawnAboveMainsKwh: number;
-            /** @description Through the tank's lagging and fittings. */
+            /** @description Heat lost through the tank's insulation and fittings. */
             readonly tankLossKwh: number;
-            /** @description Boiled off. */
+            /** @description Heat that left the tank as steam. */
             readonly ventedKwh: number;
-            /** @description What does not close: the sum of both balances' defects, to the nearest 1e-12 kWh. Below that it is the arithmetic's own noise. */
+            /** @description Closing error: the sum of the defects of both balances, rounded to 1e-12 kWh. Smaller values are rounding noise. */
             readonly residualKwh: number;
-            /** @description Drawn by the pump; stands beside the balance. */
+            /** @description Electricity used by the pump. Not a term of the balance. */
             readonly pumpElectricityKwh: number;
-            /** @description Heat that the loop took out of the water again while its fluid was the cooler: towards evening, through long cold pipes, or while a limit kept the dish away and the pump ran on. `toWaterKwh` is already less it; it stands beside the balance. */
+            /** @description Heat removed from the water by the loop while its fluid was cooler than the water: towards evening, through long cold pipes, or while the pump ran with the dish turned away. Already subtracted in `toWaterKwh`; not a term of the balance. */
             readonly takenBackKwh: number;
         };
         /** @description Uncertainty ranges of the results, from what is not known exactly about sky, plant and correlations. */
@@ -2419,11 +2418,11 @@ export interface components {
             /** @description Number of days simulated for the range, this one included. */
             readonly days: number;
         };
-        /** @description The run in columns, one row per step: temperatures, sun and weather at the row's instant, powers and flow as the mean since the row before. */
+        /** @description Time series of the run as columns, one row per step. Temperatures, sun and weather are instantaneous; powers and flow are means since the previous row. */
         readonly DaySeries: {
-            /** @description Between one row and the next; the last may be nearer. */
+            /** @description Time between rows; the last interval may be shorter. */
             readonly stepMin: number;
-            /** @description Of the row. */
+            /** @description Local time of each row. */
             readonly time: readonly string[];
             readonly sunAltitudeDeg: readonly number[];
             readonly beamIrradianceWPerM2: readonly number[];
@@ -2824,63 +2823,66 @@ export interface components {
              */
             readonly coldWaterK?: number;
         };
-        /** @description Each row is steady: the minute or so in which the heater itself warms up is left out; `outletPipe` tells how long the pipe takes. All flows are litres at the cold feed. */
+        /** @description Feasibility of an instant heater. Every state is steady: the minute or so in which the heater warms up is neglected, and `outletPipe` states the time that the pipe needs. All flows are measured at the cold feed. */
         readonly InstantResponse: {
             /**
-             * @description Whether what was asked is given throughout, for part, or not at all: throughout the window of the date, else at every beam level.
+             * @description Whether the heater meets the request throughout, for part of the time or levels, or not at all. With `date` it applies to the window, else to the beam levels.
              * @enum {string}
              */
             readonly outcome: "feasible" | "feasibleForPart" | "infeasible";
-            /** @description Of the window's time, or of the beam levels. */
+            /** @description Share of the window's time, or of the beam levels, in which the heater meets the request. */
             readonly servedShare: number;
-            /** @description What stands in the way, the most binding first. */
+            /** @description Reasons why the heater falls short, the most limiting first. */
             readonly reasons: readonly components["schemas"]["InstantReason"][];
-            /** @enum {string} */
+            /**
+             * @description Arrangement of the heater, as requested.
+             * @enum {string}
+             */
             readonly arrangement: "direct" | "vessel";
-            /** @description What was asked. */
+            /** @description The water wanted, as requested. */
             readonly wanted: {
-                /** @description At the tap. */
+                /** @description Temperature wanted at the tap. */
                 readonly temperatureC: number;
-                /** @description Above the cold feed. */
+                /** @description Temperature rise wanted above the cold feed. */
                 readonly riseK: number;
-                /** @description Wanted, in litres at the cold feed. Absent where any will do. */
+                /** @description Wanted flow, measured at the cold feed. Absent where none was sent. */
                 readonly flowLPerMin?: number;
-                /** @description What that flow takes. */
+                /** @description Power that the wanted flow needs. Absent where none was sent. */
                 readonly electricEquivalentKw?: number;
             };
-            /** @description What this heater gives under the best sun: the rating of an electric instant heater that gives the same. */
+            /** @description Output of this heater under the strongest beam, as the rating of an electric instant heater with the same output. */
             readonly electricEquivalentKw: number;
-            /** @description Of this dish, facing the sun. */
+            /** @description Aperture of this dish when it faces the sun. */
             readonly apertureM2: number;
-            /** @description Aperture of a dish of these proportions that gives the wanted flow throughout: under the weakest sun asked about. Absent without a wanted flow, and where none up to the bound does. */
+            /** @description Aperture of a dish of the same proportions that provides the wanted flow under the weakest requested beam. Absent without a wanted flow and where no dish up to `largestDiameterM` does. */
             readonly apertureNeededM2?: number;
-            /** @description Of a disc of that aperture. */
+            /** @description Diameter of a circular dish with the aperture needed. Absent where `apertureNeededM2` is. */
             readonly diameterNeededM?: number;
-            /** @description Of water at the line's pressure and this elevation. */
+            /** @description Boiling point of water at the line's pressure and the site's elevation. */
             readonly boilingPointC: number;
             readonly best: components["schemas"]["InstantRow"];
-            readonly weakest: components["schemas"]["InstantRow"];
-            /** @description One for each beam level asked about. */
+            readonly weakest: components["schemas"]["InstantRow"] & unknown;
+            /** @description Steady states of the heater, one per requested beam level. */
             readonly levels: readonly components["schemas"]["InstantLevel"][];
             readonly hours?: components["schemas"]["InstantHours"];
-            /** @description A basin tap, a kitchen sink and a shower side by side. */
+            /** @description Common uses of hot water compared with this heater: basin tap, kitchen sink and shower. */
             readonly uses: readonly components["schemas"]["InstantUse"][];
             readonly outletPipe?: components["schemas"]["InstantOutlet"];
             readonly vessel?: components["schemas"]["InstantVessel"];
             readonly range?: components["schemas"]["InstantRange"];
-            /** @description Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly. */
+            /** @description Temperature of the receiver without flow at 1000 W/m² in still air at 25 °C, with the light assumed to be spread evenly. */
             readonly stagnationTemperatureC: number;
-            /** @description What to be careful of, the most serious first. */
+            /** @description Cautions to observe, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value that the request left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
-        /** @description Why an instant heater falls short. */
+        /** @description Why an instant heater does not meet the request. */
         readonly InstantReason: {
             /**
-             * @description What stands in the way, for a program to branch on.
+             * @description Machine-readable code of the reason.
              * @enum {string}
              */
             readonly code: "limitedByBoiling" | "noSun" | "sunBelowDish" | "tooLittleHeat" | "lostInPipe" | "weakSunForPart" | "boilsInReceiver" | "limitedByOilLimit" | "noDishWithinBound" | "chargeNotReached" | "coilTooSmall";
@@ -2888,122 +2890,122 @@ export interface components {
             readonly parameters: {
                 readonly [key: string]: number | string;
             };
-            /** @description The same in English. */
+            /** @description The reason as an English sentence. */
             readonly message: string;
         };
-        /** @description The heater under one sun, steady. */
+        /** @description Steady state of the heater under the strongest beam. */
         readonly InstantRow: {
-            /** @description Beam of this row. */
+            /** @description Beam irradiance of this state. */
             readonly beamIrradianceWPerM2: number;
-            /** @description Air of this row. */
+            /** @description Air temperature of this state. */
             readonly ambientC: number;
-            /** @description Height of the sun of this row. */
+            /** @description Altitude of the sun of this state. */
             readonly sunAltitudeDeg: number;
-            /** @description Whether what was asked is given under this sun. */
+            /** @description Whether the heater meets the request under this beam. */
             readonly serves: boolean;
-            /** @description Steady flow at the wanted temperature, in litres at the cold feed. */
+            /** @description Steady flow at the wanted temperature, measured at the cold feed. */
             readonly flowLPerMin: number;
-            /** @description Heat in the water that comes to the tap, over the feed's. */
+            /** @description Power delivered to the water at the tap, above the cold feed. */
             readonly powerW: number;
-            /** @description Rating of an electric instant heater that gives the same. */
+            /** @description Rating of an electric instant heater with the same output. */
             readonly electricEquivalentKw: number;
-            /** @description Heat in the water at the tap over beam on the aperture. */
+            /** @description Power delivered at the tap divided by the beam on the aperture. */
             readonly efficiency: number;
-            /** @description Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows. */
+            /** @description Highest temperature of the walls that the water touches, at the steady flow. Absent for an efficiency line and where no flow is possible. */
             readonly wallTemperatureC?: number;
-            /** @description That wall above the boiling point in the line; negative below it. */
+            /** @description Temperature of the hottest wall minus the boiling point in the line; negative below it. Absent where `wallTemperatureC` is. */
             readonly wallSuperheatK?: number;
-            /** @description Of that flow leaving the receiver: hotter than wanted by what the pipe to the tap takes. Absent behind a vessel, and where nothing flows. */
+            /** @description Temperature of the water leaving the receiver, hotter than wanted by what the pipe to the tap loses. Absent with a vessel and where no flow is possible. */
             readonly leavingTemperatureC?: number;
-            /** @description Heat that the pipe to the tap loses; negative where warmer air heats it. Absent behind a vessel, and where nothing flows. */
+            /** @description Heat loss of the pipe to the tap; negative where warmer air heats it. Absent with a vessel and where no flow is possible. */
             readonly pipeLossW?: number;
-            /** @description Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel. */
+            /** @description Lowest flow that does not boil in the receiver, at the pressure in the line. 0 where none boils. Absent with a vessel. */
             readonly leastFlowLPerMin?: number;
-            /** @description Where the vessel's oil settles. Absent without one. */
+            /** @description Steady temperature of the oil in the vessel. Absent without a vessel. */
             readonly oilTemperatureC?: number;
-            /** @description Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does. */
+            /** @description Aperture of a dish of the same proportions that provides the flow. Absent where no dish up to `largestDiameterM` does. */
             readonly apertureNeededM2?: number;
-            /** @description Of a disc of that aperture. */
+            /** @description Diameter of a circular dish with the aperture needed. Absent where no dish up to `largestDiameterM` provides the flow. */
             readonly diameterNeededM?: number;
         };
-        /** @description The heater under one of the beam levels asked about. */
+        /** @description Steady state of the heater under one of the requested beam levels. */
         readonly InstantLevel: {
-            /** @description Beam of this row. */
+            /** @description Beam irradiance of this state. */
             readonly beamIrradianceWPerM2: number;
-            /** @description Air of this row. */
+            /** @description Air temperature of this state. */
             readonly ambientC: number;
-            /** @description Height of the sun of this row. */
+            /** @description Altitude of the sun of this state. */
             readonly sunAltitudeDeg: number;
-            /** @description Whether what was asked is given under this sun. */
+            /** @description Whether the heater meets the request under this beam. */
             readonly serves: boolean;
-            /** @description Steady flow at the wanted temperature, in litres at the cold feed. */
+            /** @description Steady flow at the wanted temperature, measured at the cold feed. */
             readonly flowLPerMin: number;
-            /** @description Heat in the water that comes to the tap, over the feed's. */
+            /** @description Power delivered to the water at the tap, above the cold feed. */
             readonly powerW: number;
-            /** @description Rating of an electric instant heater that gives the same. */
+            /** @description Rating of an electric instant heater with the same output. */
             readonly electricEquivalentKw: number;
-            /** @description Heat in the water at the tap over beam on the aperture. */
+            /** @description Power delivered at the tap divided by the beam on the aperture. */
             readonly efficiency: number;
-            /** @description Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows. */
+            /** @description Highest temperature of the walls that the water touches, at the steady flow. Absent for an efficiency line and where no flow is possible. */
             readonly wallTemperatureC?: number;
-            /** @description That wall above the boiling point in the line; negative below it. */
+            /** @description Temperature of the hottest wall minus the boiling point in the line; negative below it. Absent where `wallTemperatureC` is. */
             readonly wallSuperheatK?: number;
-            /** @description Of that flow leaving the receiver: hotter than wanted by what the pipe to the tap takes. Absent behind a vessel, and where nothing flows. */
+            /** @description Temperature of the water leaving the receiver, hotter than wanted by what the pipe to the tap loses. Absent with a vessel and where no flow is possible. */
             readonly leavingTemperatureC?: number;
-            /** @description Heat that the pipe to the tap loses; negative where warmer air heats it. Absent behind a vessel, and where nothing flows. */
+            /** @description Heat loss of the pipe to the tap; negative where warmer air heats it. Absent with a vessel and where no flow is possible. */
             readonly pipeLossW?: number;
-            /** @description Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel. */
+            /** @description Lowest flow that does not boil in the receiver, at the pressure in the line. 0 where none boils. Absent with a vessel. */
             readonly leastFlowLPerMin?: number;
-            /** @description Where the vessel's oil settles. Absent without one. */
+            /** @description Steady temperature of the oil in the vessel. Absent without a vessel. */
             readonly oilTemperatureC?: number;
-            /** @description Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does. */
+            /** @description Aperture of a dish of the same proportions that provides the flow. Absent where no dish up to `largestDiameterM` does. */
             readonly apertureNeededM2?: number;
-            /** @description Of a disc of that aperture. */
+            /** @description Diameter of a circular dish with the aperture needed. Absent where no dish up to `largestDiameterM` provides the flow. */
             readonly diameterNeededM?: number;
-            /** @description Where the wanted flow leaves the receiver. Absent without a wanted flow, behind a vessel, and where it boils. */
+            /** @description Temperature of the wanted flow leaving the receiver. Absent without a wanted flow, with a vessel, and where it boils. */
             readonly outletTemperatureC?: number;
-            /** @description Where it comes to the tap, behind the pipe. Absent as `outletTemperatureC` is. */
+            /** @description Temperature of the wanted flow at the tap, after the pipe. Absent where `outletTemperatureC` is. */
             readonly tapTemperatureC?: number;
-            /** @description Whether the wanted flow boils. Absent without a wanted flow and behind a vessel. */
+            /** @description Whether the wanted flow boils in the receiver. Absent without a wanted flow and with a vessel. */
             readonly wantedFlowBoils?: boolean;
         };
-        /** @description The heater through the hours of the day. */
+        /** @description Performance of the heater through the hours of the day. */
         readonly InstantHours: {
-            /** @description Zone of the local times. */
+            /** @description IANA time zone of the local times of this day. */
             readonly timeZone: string;
-            /** @description When the water is wanted. */
+            /** @description Interval in which hot water is wanted. */
             readonly window: {
                 /**
                  * Format: date-time
-                 * @description It begins.
+                 * @description Local time at which the interval begins.
                  */
                 readonly from: string;
                 /**
                  * Format: date-time
-                 * @description It ends.
+                 * @description Local time at which the interval ends.
                  */
                 readonly to: string;
             };
-            /** @description When what was asked is given, in order; between rows on a straight line. */
+            /** @description Intervals in which the heater meets the request, in order. Their ends are interpolated linearly between rows. */
             readonly held: readonly {
                 /**
                  * Format: date-time
-                 * @description It begins.
+                 * @description Local time at which the interval begins.
                  */
                 readonly from: string;
                 /**
                  * Format: date-time
-                 * @description It ends.
+                 * @description Local time at which the interval ends.
                  */
                 readonly to: string;
             }[];
-            /** @description Through the whole day. */
+            /** @description Time during which the heater meets the request, over the whole day. */
             readonly heldMin: number;
-            /** @description Within the window. */
+            /** @description Time during which the heater meets the request, within the window. */
             readonly heldInWindowMin: number;
-            /** @description The day in columns. */
+            /** @description Time series of the day as columns. */
             readonly series: {
-                /** @description Between rows; the last may come sooner. */
+                /** @description Time between rows; the last interval may be shorter. */
                 readonly stepMin: number;
                 /** @description Local time of each row. */
                 readonly time: readonly string[];
@@ -3014,33 +3016,38 @@ export interface components {
                 readonly leastFlowLPerMin: readonly number[];
             };
         };
-        /** @description What a tap usually delivers, and what this heater gives it. The aperture is for the modest end under the best sun. Basis, source and confirmed concern the flows and temperatures; a source names the figures that a regulation sets. */
+        /** @description A common use of hot water compared with this heater. The aperture needed is for the modest demand under the strongest beam. Basis, source and `confirmed` describe the flows and temperatures. */
         readonly InstantUse: {
-            /** @enum {string} */
+            /**
+             * @description Kind of use.
+             * @enum {string}
+             */
             readonly use: "basinTap" | "kitchenSink" | "shower";
+            /** @description Modest demand of this use. */
             readonly modest: {
-                /** @description Asked for. */
+                /** @description Flow of this use. */
                 readonly flowLPerMin: number;
-                /** @description Asked for. */
+                /** @description Temperature of this use at the tap. */
                 readonly temperatureC: number;
-                /** @description What it takes. */
+                /** @description Power that this use needs. */
                 readonly electricEquivalentKw: number;
             };
+            /** @description Lavish demand of this use. */
             readonly lavish: {
-                /** @description Asked for. */
+                /** @description Flow of this use. */
                 readonly flowLPerMin: number;
-                /** @description Asked for. */
+                /** @description Temperature of this use at the tap. */
                 readonly temperatureC: number;
-                /** @description What it takes. */
+                /** @description Power that this use needs. */
                 readonly electricEquivalentKw: number;
             };
-            /** @description What this heater gives at the modest temperature under the best sun. */
+            /** @description Flow that this heater provides at the modest temperature under the strongest beam. */
             readonly givenFlowLPerMin: number;
-            /** @description Of the modest flow; more than 1 where there is more than enough. */
+            /** @description Flow provided divided by the modest flow; above 1 where there is more than enough. */
             readonly givenShare: number;
-            /** @description Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does. */
+            /** @description Aperture of a dish of the same proportions that provides the flow. Absent where no dish up to `largestDiameterM` does. */
             readonly apertureNeededM2?: number;
-            /** @description Of a disc of that aperture. */
+            /** @description Diameter of a circular dish with the aperture needed. Absent where no dish up to `largestDiameterM` provides the flow. */
             readonly diameterNeededM?: number;
             readonly fromCharge?: components["schemas"]["FromCharge"];
             /**
@@ -3053,55 +3060,55 @@ export interface components {
             /** @description False where the value was not yet compared with its source. */
             readonly confirmed: boolean;
         };
-        /** @description A flow drawn from a charged vessel, the sun still on it. */
+        /** @description A flow drawn from a charged vessel while the sun still heats it. */
         readonly FromCharge: {
             /**
-             * @description `sustained`: for as long as the sun stays. `lasts`: until the oil is too cool. `coilTooSmall`: the coil can't bring this flow to its temperature even from charge.
+             * @description How the flow ends. `sustained`: it continues as long as the sun shines. `lasts`: it continues until the oil is too cool. `coilTooSmall`: the coil cannot heat this flow even from a full charge.
              * @enum {string}
              */
             readonly outcome: "sustained" | "lasts" | "coilTooSmall";
-            /** @description How long the flow lasts from charge. Only when it `lasts`. */
+            /** @description Time for which the flow lasts from a full charge. Only with the outcome `lasts`. */
             readonly lastsMin?: number;
-            /** @description To be charged again with nothing drawn. Absent where the sun can't, and unless it `lasts`. */
+            /** @description Time to recharge the vessel with nothing drawn. Only with the outcome `lasts`, and absent where the sun cannot recharge it. */
             readonly recoveryMin?: number;
-            /** @description What the coil gives from charge. Only when it is too small. */
+            /** @description Flow that the coil heats from a full charge. Only with the outcome `coilTooSmall`. */
             readonly coilFlowLPerMin?: number;
         };
-        /** @description The pipe from the receiver to the tap. */
+        /** @description Content and warm-up of the pipe from the receiver to the tap. */
         readonly InstantOutlet: {
-            /** @description Water that the pipe holds. */
+            /** @description Volume of water in the pipe to the tap. */
             readonly contentL: number;
-            /** @description Water that runs from the tap before it comes hot: the pipe's own, and as much as warms its metal. The pipe counts as cold and the receiver as hot at the start; hot water pushes the cold before it unmixed. */
+            /** @description Volume that runs from the tap before hot water arrives: the pipe's content and the water that warms its metal. The pipe starts cold and the receiver hot. Hot and cold water do not mix. */
             readonly untilHotL: number;
-            /** @description For that to run, at the wanted flow, and without one at the steady flow under the best sun. Absent where nothing flows. */
+            /** @description Time until hot water arrives at the tap, at the wanted flow or, without one, at the steady flow under the strongest beam. Absent where no flow is possible. */
             readonly untilHotMin?: number;
         };
-        /** @description The oil vessel under the best sun. */
+        /** @description The oil vessel under the strongest beam. */
         readonly InstantVessel: {
-            /** @description At which it counts as charged: as asked, or 5 K under where it levels off. */
+            /** @description Oil temperature at which the vessel counts as charged: as requested, or 5 K below the temperature at which it settles. */
             readonly chargeTemperatureC: number;
-            /** @description Where the oil would stay with nothing drawn. Absent where it would pass its limit. */
+            /** @description Temperature at which the oil settles with nothing drawn. Absent where it would exceed its limit. */
             readonly levelsOffC?: number;
-            /** @description From the start to the charge. Absent where the sun does not warm it. */
+            /** @description Time from the start until the vessel is charged. Absent where the sun does not charge it. */
             readonly warmUpMin?: number;
-            /** @description At which the dish turns away. */
+            /** @description Oil temperature at which the dish turns away from the sun. */
             readonly oilLimitC: number;
-            /** @description From charge to the limit with nothing drawn. Absent where it levels off below. */
+            /** @description Time from charge to the oil's limit with nothing drawn. Absent where the oil settles below it. */
             readonly toLimitMin?: number;
-            /** @description Hottest oil in the receiver at charge, its light taken as spread evenly. Absent of an efficiency line. */
+            /** @description Highest temperature of the oil film in the receiver at charge, with the light assumed to be spread evenly. Absent for an efficiency line. */
             readonly filmTemperatureC?: number;
             readonly fromCharge?: components["schemas"]["FromCharge"];
         };
-        /** @description Between what the answer lies, by what is not known exactly of sky, heater and correlations. A beam level that was asked about is taken as it is said. */
+        /** @description Uncertainty ranges of the results, from the uncertainty of sky, heater and correlations. Beam levels sent in the request count as exact. */
         readonly InstantRange: {
-            /** @description Share of heaters as stated whose answer falls between low and high. */
+            /** @description Share of heaters as stated whose result lies between `low` and `high`. */
             readonly coverage: number;
             readonly flowLPerMin: {
-                /** @description Under the best sun, in litres at the cold feed. Low end of the range. Absent if too few plants have this result. */
+                /** @description Flow under the strongest beam, measured at the cold feed. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Under the best sun, in litres at the cold feed. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Flow under the strongest beam, measured at the cold feed. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Under the best sun, in litres at the cold feed. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Flow under the strongest beam, measured at the cold feed. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3110,11 +3117,11 @@ export interface components {
                 readonly method: "propagation" | "sample";
             };
             readonly powerW: {
-                /** @description To the water under the best sun. Low end of the range. Absent if too few plants have this result. */
+                /** @description Power to the water under the strongest beam. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description To the water under the best sun. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Power to the water under the strongest beam. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description To the water under the best sun. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Power to the water under the strongest beam. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3122,13 +3129,13 @@ export interface components {
                  */
                 readonly method: "propagation" | "sample";
             };
-            /** @description Absent without a wanted flow. */
+            /** @description Aperture needed for the wanted flow under the weakest beam. Absent without a wanted flow. */
             readonly apertureNeededM2?: {
-                /** @description For the wanted flow under the weakest sun. Low end of the range. Absent if too few plants have this result. */
+                /** @description Aperture needed for the wanted flow under the weakest beam. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description For the wanted flow under the weakest sun. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Aperture needed for the wanted flow under the weakest beam. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description For the wanted flow under the weakest sun. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Aperture needed for the wanted flow under the weakest beam. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3136,14 +3143,14 @@ export interface components {
                  */
                 readonly method: "propagation" | "sample";
             };
-            /** @description What was varied. */
+            /** @description Inputs that were varied, each with its effect. */
             readonly inputs: readonly {
                 /**
-                 * @description Which input, as in `spreads`.
+                 * @description Name of the input, as in `spreads`.
                  * @enum {string}
                  */
                 readonly name: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "laggingLoss" | "coilTransfer";
-                /** @description Its standard deviation, in the unit of `spreads`. */
+                /** @description Standard deviation of the input, in the unit of `spreads`. */
                 readonly spread: number;
                 /** @description Why this standard deviation is used. */
                 readonly reason: string;
@@ -3156,42 +3163,42 @@ export interface components {
                 readonly source?: string;
                 /** @description False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it. */
                 readonly confirmed?: boolean;
-                /** @description What one standard deviation more of it alone changes. */
+                /** @description Changes of the results when this input alone rises by one standard deviation. */
                 readonly effect: {
-                    /** @description Under the best sun. */
+                    /** @description Change of the flow under the strongest beam. */
                     readonly flowLPerMin: number;
-                    /** @description Under the best sun. */
+                    /** @description Change of the power to the water under the strongest beam. */
                     readonly powerW: number;
-                    /** @description Under the weakest sun. Absent without a wanted flow, and where none up to the bound gives it. */
+                    /** @description Change of the aperture needed under the weakest beam. Absent without a wanted flow and where no dish up to the bound provides it. */
                     readonly apertureNeededM2?: number;
                 };
             }[];
-            /** @description How many steady states were worked out for it. */
+            /** @description Number of steady states computed for the range. */
             readonly states: number;
         };
-        /** @description An instant heater and what is asked of it. `sky` belongs to a date, `outletPipe` and `vessel` to their arrangements; each may be left out. */
+        /** @description An instant heater and the water wanted from it. `sky` requires `date`; `outletPipe` and `vessel` belong to their arrangements. All three can be omitted. */
         readonly InstantRequest: {
             readonly site: components["schemas"]["Site"];
             /**
-             * @description `direct`: the water runs through the receiver, and along `outletPipe` to the tap. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it; the vessel stands at the tap, and no pipe between is reckoned with. Default: the simplest, and what people ask for first.
+             * @description Arrangement of the heater. `direct`: the water runs through the receiver and then through `outletPipe` to the tap. `vessel`: the receiver heats a small oil vessel, and the water runs through a coil in it. The vessel is at the tap, without a pipe between. Default: the simplest arrangement and the most common request.
              * @default direct
              * @enum {string}
              */
             readonly arrangement?: "direct" | "vessel";
             /**
-             * @description Of the cold feed. Default: the cold feed that water heaters are rated with.
+             * @description Temperature of the cold feed. Default: the cold feed that water heaters are rated with.
              * @default 10
              */
             readonly mainsTemperatureC?: number;
             /**
-             * @description Of the water at the tap. Default: a warm shower, and the mixed water that water heaters are rated by.
+             * @description Temperature wanted at the tap. Default: a warm shower, and the mixed water that water heaters are rated by.
              * @default 40
              */
             readonly wantedTemperatureC?: number;
-            /** @description Flow that is wanted, in litres at the cold feed. Left out, any flow at the wanted temperature will do. */
+            /** @description Wanted flow, measured at the cold feed. If omitted, any flow at the wanted temperature meets the request. */
             readonly wantedFlowLPerMin?: number;
             /**
-             * @description Of the water line, above the air's; 0 for an open line. Default: a usual house line.
+             * @description Gauge pressure of the water line; 0 for an open line. Default: typical of a house line.
              * @default 200
              */
             readonly linePressureKpa?: number;
@@ -3200,7 +3207,7 @@ export interface components {
             readonly outletPipe?: components["schemas"]["OutletPipe"];
             readonly vessel?: components["schemas"]["OilVessel"];
             /**
-             * @description Beam levels to answer for, each as if it lasted. Default: haze or a low sun, fair, clear, very clear on a mountain.
+             * @description Beam levels to compute the heater for, each as a steady state. Default: haze or a low sun, fair, clear, very clear on a mountain.
              * @default [
              *       400,
              *       600,
@@ -3212,39 +3219,39 @@ export interface components {
             readonly levelAir?: components["schemas"]["LevelAir"];
             /**
              * Format: date
-             * @description Local date. With it the answer has the hours of that day, and the verdict is for the window from `startTime` to `endTime`; without it the verdict is for the beam levels. ISO 8601, 1950 to 2100.
+             * @description Local date. If sent, the response includes the hours of that day, and `outcome` applies to the window from `startTime` to `endTime`. If omitted, `outcome` applies to the beam levels. ISO 8601, 1950 to 2100.
              */
             readonly date?: string;
             /**
-             * @description Local time from which the water is wanted. Left out: two hours before solar noon. Only with a date.
+             * @description Local time from which hot water is wanted. If omitted, two hours before solar noon. Only with `date`.
              * @example 08:30
              */
             readonly startTime?: string;
             /**
-             * @description Local time until which it is wanted. Left out: two hours after solar noon. Only with a date.
+             * @description Local time until which hot water is wanted. If omitted, two hours after solar noon. Only with `date`.
              * @example 08:30
              */
             readonly endTime?: string;
             readonly sky?: components["schemas"]["Sky"];
             /**
-             * @description Between rows of the day. Default: some thirty rows a day.
+             * @description Time between rows of the day's series. Default: about thirty rows a day.
              * @default 20
              */
             readonly stepMin?: number;
             /**
-             * @description Of the largest dish that the search for a larger one tries. Default: larger ones are no longer built for a house.
+             * @description Diameter of the largest dish to consider when searching for one that meets the request. Default: larger dishes are not built for a house.
              * @default 12
              */
             readonly largestDiameterM?: number;
             /**
-             * @description Whether to tell between what flow, power and aperture lie, by what is not known exactly. Default: the answer for the heater as stated comes fastest.
+             * @description Whether to include uncertainty ranges of flow, power and aperture. Default: the result for the heater as stated is computed fastest.
              * @default false
              */
             readonly withRange?: boolean;
             readonly spreads?: components["schemas"]["InstantSpreads"];
         };
         /**
-         * @description The pipe that brings the water from the receiver to the tap. The water leaves the receiver hotter by what the pipe loses.
+         * @description Pipe from the receiver to the tap. The water leaves the receiver hotter than wanted by the heat that the pipe loses.
          * @example {
          *       "lengthM": 5,
          *       "insulation": {
@@ -3254,38 +3261,38 @@ export interface components {
          */
         readonly OutletPipe: {
             /**
-             * @description From the receiver to the tap; 0 where the water is drawn at the focus. Default: from the focus of a small dish down its mount to a tap beside it.
+             * @description Length of the pipe from the receiver to the tap; 0 where the water is drawn at the focus. Default: from the focus of a small dish, down its mount, to a tap beside it.
              * @default 3
              */
             readonly lengthM?: number;
             /**
-             * @description Inner diameter of the tube. Default: 15 mm copper tube, as taps are fed by.
+             * @description Inner diameter of the tube. Default: 15 mm copper tube, common for taps.
              * @default 13
              */
             readonly innerDiameterMm?: number;
             /**
-             * @description Outer diameter of the tube, without insulation. Default: 15 mm copper tube, as taps are fed by.
+             * @description Outer diameter of the tube, without insulation. Default: 15 mm copper tube, common for taps.
              * @default 15
              */
             readonly outerDiameterMm?: number;
             /**
-             * @description What the pipe is made of. Default: bends and solders easily.
+             * @description Material of the pipe to the tap. Default: easy to bend and solder.
              * @default copper
              * @enum {string}
              */
             readonly material?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             readonly insulation?: components["schemas"]["OutletInsulation"];
         };
-        /** @description Lagging around the pipe to the tap. */
+        /** @description Insulation of the pipe to the tap. */
         readonly OutletInsulation: {
             /**
-             * @description Material of the insulation. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
+             * @description Material of the insulation. Default: withstands steam from a dry receiver; the same thickness as on a plant's pipes.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Thickness of the insulation; 0 for none. Default: stands the steam of a dry receiver, and as thick as a plant's pipes have it.
+             * @description Thickness of the insulation; 0 for none. Default: withstands steam from a dry receiver; the same thickness as on a plant's pipes.
              * @default 25
              */
             readonly thicknessMm?: number;
@@ -3306,7 +3313,7 @@ export interface components {
             readonly surfaceEmittance?: number;
         };
         /**
-         * @description A small lagged vessel of oil between the dish and the water, which runs through a coil in it. The oil counts as mixed.
+         * @description A small insulated vessel of oil, heated by the dish; the water runs through a coil in it. The oil is assumed to be fully mixed.
          * @example {
          *       "volumeL": 20,
          *       "chargeTemperatureC": 150
@@ -3314,64 +3321,64 @@ export interface components {
          */
         readonly OilVessel: {
             /**
-             * @description The oil in it. Default: sold everywhere as hydraulic oil.
+             * @description Oil in the vessel. Default: widely available as hydraulic oil.
              * @default mineralOilVg32
              * @enum {string}
              */
             readonly fluid?: "mineralOilVg22" | "mineralOilVg32" | "mineralOilVg46" | "mineralOilVg68" | "vegetableOil";
             /**
-             * @description Oil in it, measured out at 20 °C. Default: charges within an hour or so under a small dish.
+             * @description Volume of oil in the vessel, measured at 20 °C. Default: charges within about an hour under a small dish.
              * @default 20
              */
             readonly volumeL?: number;
-            /** @description Inside. Left out: 1.5 times as high as wide. */
+            /** @description Inner diameter of the vessel. If omitted, the vessel is 1.5 times as high as wide. */
             readonly diameterM?: number;
             /**
-             * @description What the vessel is made of. Default: cheap, and oil keeps it from rust.
+             * @description Material of the vessel. Default: inexpensive, and protected from rust by the oil.
              * @default steel
              * @enum {string}
              */
             readonly wallMaterial?: "copper" | "stainlessSteel" | "steel" | "galvanisedSteel" | "aluminium" | "polyethylene";
             /**
-             * @description Of its wall. Default: sheet that is welded by hand.
+             * @description Thickness of the vessel's wall. Default: sheet that can be welded by hand.
              * @default 2
              */
             readonly wallThicknessMm?: number;
             readonly insulation?: components["schemas"]["VesselInsulation"];
             /**
-             * @description Multiplies the shell's heat loss for pipes, feet and sensors. Default: connections and feet bridge the lagging.
+             * @description Factor on the shell's heat loss that accounts for pipes, feet and sensors. Default: connections and feet bridge the insulation.
              * @default 1.3
              */
             readonly fittingsFactor?: number;
             readonly coil?: components["schemas"]["Coil"];
             /**
-             * @description Oil between vessel and receiver, while the sun is on. Default: keeps oil under 20 K of rise at the receiver of a small dish.
+             * @description Flow of oil between vessel and receiver while the sun shines. Default: keeps the oil's temperature rise in the receiver of a small dish below 20 K.
              * @default 4
              */
             readonly circulationLPerMin?: number;
             /**
-             * @description Of the oil when the vessel counts as charged. Default: the lower end of what an open-vented mineral oil lasts at.
+             * @description Oil temperature at which the vessel counts as charged. Default: the lower end of the range in which open-vented mineral oil is durable.
              * @default 150
              */
             readonly chargeTemperatureC?: number;
-            /** @description Temperature of the oil at which the dish turns away. Left out: 20 K below the oil's limit in bulk. */
+            /** @description Oil temperature at which the dish turns away from the sun. If omitted, 20 K below the oil's bulk limit. */
             readonly oilLimitC?: number;
             /**
-             * @description Of oil and vessel when the sun comes on. Default: cooled down overnight.
+             * @description Temperature of oil and vessel at the start. Default: cooled down overnight.
              * @default 20
              */
             readonly startTemperatureC?: number;
         };
-        /** @description Lagging around the vessel, ends included. */
+        /** @description Insulation of the vessel, including its ends. */
         readonly VesselInsulation: {
             /**
-             * @description Material of the insulation. Default: stands the heat of oil.
+             * @description Material of the insulation. Default: withstands the temperature of the oil.
              * @default mineralWool
              * @enum {string}
              */
             readonly material?: "mineralWool" | "glassWool" | "elastomericFoam" | "solarElastomericFoam" | "polyethyleneFoam" | "polyurethane" | "cellularGlass" | "calciumSilicate" | "aerogelBlanket" | "ceramicFibre" | "sheepWool";
             /**
-             * @description Thickness of the insulation; 0 for none. Default: stands the heat of oil.
+             * @description Thickness of the insulation; 0 for none. Default: withstands the temperature of the oil.
              * @default 80
              */
             readonly thicknessMm?: number;
@@ -3391,25 +3398,25 @@ export interface components {
              */
             readonly surfaceEmittance?: number;
         };
-        /** @description Air and sun's height that go with `beamIrradianceWPerM2`. */
+        /** @description Air, wind and altitude of the sun that go with `beamIrradianceWPerM2`. */
         readonly LevelAir: {
             /**
-             * @description Air temperature. Default: a mild day.
+             * @description Air temperature that goes with the beam levels. Default: a mild day.
              * @default 20
              */
             readonly ambientC?: number;
             /**
-             * @description Wind at the plant. Default: a light breeze.
+             * @description Wind speed at the receiver that goes with the beam levels. Default: a light breeze.
              * @default 2
              */
             readonly windMPerS?: number;
             /**
-             * @description How high the sun stands, which tilts the receiver. Default: the middle of a working day.
+             * @description Altitude of the sun, which sets the tilt of the receiver. Default: the middle of a working day.
              * @default 45
              */
             readonly sunAltitudeDeg?: number;
         };
-        /** @description How well each input of an instant heater's range is known: one standard deviation either way. `laggingLoss` is of the pipe to the tap, lagged or bare, `tankLoss` of the vessel's shell, `pumpFlow` of the oil's pump, `coldWaterK` of the feed. */
+        /** @description Uncertainty of each input of an instant heater's range, as one standard deviation. `laggingLoss` applies to the pipe to the tap, insulated or bare; `tankLoss` to the vessel's shell; `pumpFlow` to the oil pump; `coldWaterK` to the cold feed. */
         readonly InstantSpreads: {
             /**
              * @description Standard deviation of the Linke turbidity of a clear sky. Default: how well turbidity is known at most places.
@@ -3487,100 +3494,101 @@ export interface components {
              */
             readonly coldWaterK?: number;
             /**
-             * @description Conductance of the coil in the vessel's oil. Standard deviation, relative: 0.1 is a tenth of the value. Default: films inside and outside a coil in oil; the error of the correlations used, ± 20 % together.
+             * @description Relative standard deviation of the conductance of the coil in the vessel's oil. 0.1 is a tenth of the value. Default: combined error of the correlations for the films inside and outside a coil in oil, ± 20 %.
              * @default 0.2
              */
             readonly coilTransfer?: number;
         };
         readonly TestRunResponse: {
-            /** @description Zone of the local times: the site's, or UTC. */
+            /** @description IANA time zone of the local times in this response: the site's, or UTC without a site. */
             readonly timeZone: string;
             /**
              * Format: date-time
-             * @description First row.
+             * @description Local time of the first row.
              */
             readonly startTime: string;
             /**
              * Format: date-time
-             * @description Last row.
+             * @description Local time of the last row.
              */
             readonly endTime: string;
-            /** @description From the first row to the last. */
+            /** @description Time from the first row to the last. */
             readonly durationMin: number;
-            /** @description Of the water, mean of the thermometers. */
+            /** @description Temperature of the water at the first row, mean of the thermometers. */
             readonly startTemperatureC: number;
-            /** @description Of the water, mean of the thermometers. */
+            /** @description Temperature of the water at the last row, mean of the thermometers. */
             readonly endTemperatureC: number;
-            /** @description Of water and tank wall, midway. */
+            /** @description Heat capacity of water and tank wall, midway between start and end temperature. */
             readonly heatCapacityKjPerK: number;
-            /** @description Kept by water and wall from the first row to the last. */
+            /** @description Heat stored in water and tank wall from the first row to the last. */
             readonly deliveredKwh: number;
-            /** @description The same over the time. */
+            /** @description Mean power stored in water and tank wall from the first row to the last. */
             readonly meanPowerW: number;
-            /** @description Half of its 95 % interval, by the thermometer's resolution. */
+            /** @description Half of the 95 % interval of `meanPowerW`, due to the thermometer's resolution. */
             readonly meanPowerUncertaintyW: number;
-            /** @description Mean power over beam on the aperture. Absent without beam or dish. */
+            /** @description Mean power divided by the beam on the aperture. Absent without beam or dish. */
             readonly efficiency?: number;
-            /** @description Half of its 95 % interval, by the thermometer's resolution. */
+            /** @description Half of the 95 % interval of `efficiency`, due to the thermometer's resolution. Absent where `efficiency` is. */
             readonly efficiencyUncertainty?: number;
-            /** @description Power standardised to 700 W/m², of the water alone, as ASAE S580 has it. */
+            /** @description Power to the water alone, standardised to 700 W/m² as in ASAE S580. */
             readonly standardPower: components["schemas"]["StandardPowerLine"] | components["schemas"]["NoStandardPower"];
             readonly factors: components["schemas"]["RunFactors"];
-            /** @description Standard deviation of a reading about the fit, at least what the resolution brings. Absent without a fit. */
+            /** @description Standard deviation of a reading about the fit, at least that of the thermometer's resolution. Absent without a fit. */
             readonly readingNoiseK?: number;
+            /** @description Comparison of the run with the prediction for the plant as described. */
             readonly comparison: components["schemas"]["RunCompared"] | components["schemas"]["RunNotCompared"];
-            /** @description What would tell what is undetermined now. */
+            /** @description Measurements that would determine what is undetermined in this response. */
             readonly unlocks: readonly components["schemas"]["Unlock"][];
-            /** @description What would tell more closely the factors that this run tells to no better than a tenth, and how closely. Empty where none is so wide, where nothing would narrow it by a fifth, or where water was drawn: such a run is to be cut (`waterDrawn` among the cautions). */
+            /** @description Ways to determine more precisely the factors that this run determines to no better than a tenth. Empty where there are none, where nothing would narrow them by a fifth, or where water was drawn: such a run must be cut (caution `waterDrawn`). */
             readonly advice: readonly components["schemas"]["RunAdvice"][];
             readonly series: components["schemas"]["TestRunSeries"];
-            /** @description First of reading the run, then of the plant. */
+            /** @description Cautions to observe: those for reading the run first, then those for the plant. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value that the request left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
         readonly StandardPowerLine: {
             /**
-             * @description `intervalTooWide` where half of the wider 95 % interval is more than half the single figure. (enum property replaced by openapi-typescript)
+             * @description Whether the figure is reliable. `intervalTooWide`: half of the wider 95 % interval is more than half the single figure. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly outcome: "determined" | "intervalTooWide";
-            /** @description The single figure: standardised power with the water 50 K above the air. */
+            /** @description Standardised power with the water 50 K above the air: the single figure of ASAE S580. */
             readonly powerAt50KW: number;
-            /** @description Half of its 95 % interval, by the thermometer's resolution alone. */
+            /** @description Half of the 95 % interval of `powerAt50KW` due to the thermometer's resolution alone. */
             readonly uncertaintyFromResolutionW: number;
-            /** @description The same by the scatter of the intervals about the line. */
+            /** @description Half of the 95 % interval of `powerAt50KW` due to the scatter of the points about the line. */
             readonly uncertaintyFromScatterW: number;
-            /** @description Of the line, with the water at the air's temperature. */
+            /** @description Standardised power of the regression line with the water at air temperature. */
             readonly interceptW: number;
-            /** @description Of the line. */
+            /** @description Slope of the regression line: change of standardised power per kelvin of water above air. */
             readonly slopeWPerK: number;
-            /** @description Of the regression. */
+            /** @description Coefficient of determination of the regression line. */
             readonly rSquared: number;
-            /** @description Points of the line. */
+            /** @description Number of intervals that the regression line is fitted to. */
             readonly intervalsCounted: number;
-            /** @description Intervals with less than 450 W/m². */
+            /** @description Number of intervals with less than 450 W/m² of beam, which are excluded. */
             readonly intervalsLeftOut: number;
-            /** @description Whether 50 K lies outside the points. */
+            /** @description Whether 50 K is outside the temperature differences of the points. */
             readonly extrapolated: boolean;
-            /** @description Whether intervals, beam, air, water, number of points and r² are within what ASAE S580 asks (bounds from memory; its wind and load limits are not checked). */
+            /** @description Whether intervals, beam, air, water, number of points and r² are within the limits of ASAE S580 (limits from memory; its wind and load limits are not checked). */
             readonly asInStandard: boolean;
         };
         readonly NoStandardPower: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description The run gives no standardised power. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly outcome: "undetermined";
             /**
-             * @description `notMeasured`: needs beam and air. `tooFewIntervals`: fewer than five of ten minutes with 450 W/m² or more. `noSpread`: the water's excess over the air moved less than 1 K.
+             * @description Why there is no standardised power. `notMeasured`: beam or air temperature is missing. `tooFewIntervals`: fewer than five ten-minute intervals with 450 W/m² or more. `noSpread`: the difference between water and air changed by less than 1 K.
              * @enum {string}
              */
             readonly reason: "notMeasured" | "tooFewIntervals" | "noSpread";
         };
-        /** @description What the rows say of the plant by themselves, as the water sees it: a coil that takes the heat badly shows as light lost. */
+        /** @description Factors of the plant that the rows determine without a prediction, as seen from the water: a coil that transfers heat badly appears as an optical loss. */
         readonly RunFactors: {
             readonly effectiveApertureM2: components["schemas"]["Factor"];
             readonly opticalFactor: components["schemas"]["Factor"] & unknown;
@@ -3591,148 +3599,158 @@ export interface components {
             readonly oilFlowLPerMin: components["schemas"]["Factor"] & unknown;
             readonly loopLossWPerK: components["schemas"]["Factor"] & unknown;
         };
-        /** @description Dish that would lose no light and give the water as much. */
+        /** @description Aperture of a lossless dish that would deliver the same power to the water. */
         readonly Factor: components["schemas"]["DeterminedFactor"] | components["schemas"]["UndeterminedFactor"];
         readonly DeterminedFactor: {
-            /** @enum {string} */
+            /**
+             * @description The run determines the factor.
+             * @enum {string}
+             */
             readonly outcome: "determined";
-            /** @description Best estimate. */
+            /** @description Best estimate of the factor. */
             readonly value: number;
-            /** @description Lower end of its 95 % interval. */
+            /** @description Lower end of the factor's 95 % interval. */
             readonly low: number;
-            /** @description Upper end of its 95 % interval. */
+            /** @description Upper end of the factor's 95 % interval. */
             readonly high: number;
         };
         readonly UndeterminedFactor: {
-            /** @enum {string} */
+            /**
+             * @description The run does not determine the factor.
+             * @enum {string}
+             */
             readonly outcome: "undetermined";
             /**
-             * @description `notMeasured`: a column or kind of row is missing. `tooFewRows`: fewer than four rows beyond the factors sought. `collinear`: another factor would explain the rows as well. `intervalTooWide`: half of the 95 % interval is more than half the value. `unphysical`: the whole interval lies where physics does not.
+             * @description Why the factor is undetermined. `notMeasured`: a column or kind of row is missing. `tooFewRows`: fewer than four rows more than factors. `collinear`: another factor explains the rows equally well. `intervalTooWide`: half of the 95 % interval is more than half the value. `unphysical`: the complete interval is physically impossible.
              * @enum {string}
              */
             readonly reason: "notMeasured" | "tooFewRows" | "collinear" | "intervalTooWide" | "unphysical";
+            /** @description What the run lacks to determine the factor. */
             readonly needs: readonly ("beam" | "ambient" | "dish" | "site" | "oilInAndOut" | "rowsAtRest" | "rowsRunning" | "moreRows" | "longerRun")[];
-            /** @description Lower end of the 95 % interval that the run leaves open, where there is one. */
+            /** @description Lower end of the factor's 95 % interval. Absent where there is none. */
             readonly low?: number;
-            /** @description Upper end of it. */
+            /** @description Upper end of the factor's 95 % interval. Absent where there is none. */
             readonly high?: number;
         };
         readonly RunCompared: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description The run was compared with a prediction. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly outcome: "compared";
-            /** @description Kept by water and wall, as the plant described should have. */
+            /** @description Predicted mean power stored in water and tank wall, for the plant as described. */
             readonly predictedMeanPowerW: number;
-            /** @description Of the water at the last row. */
+            /** @description Predicted temperature of the water at the last row. */
             readonly predictedEndTemperatureC: number;
-            /** @description Mean power measured less predicted. */
+            /** @description Measured minus predicted mean power. */
             readonly gapW: number;
-            /** @description Half of its 95 % interval, by the thermometer alone. */
+            /** @description Half of the 95 % interval of `gapW` due to the thermometer alone. */
             readonly gapUncertaintyW: number;
-            /** @description At the last row, measured less predicted. */
+            /** @description Measured minus predicted temperature of the water at the last row. */
             readonly endDifferenceK: number;
             /**
-             * @description `explained` where the 95 % interval of at least one ratio leaves out 1; else `none` where the gap is within the thermometer's noise, else `undetermined`.
+             * @description Result of the comparison. `explained`: the 95 % interval of at least one ratio excludes 1. `none`: no ratio does, and the gap is within the thermometer's noise. `undetermined`: otherwise.
              * @enum {string}
              */
             readonly verdict: "none" | "explained" | "undetermined";
-            /** @description Causes whose ratio differs from 1, the weightiest first. */
+            /** @description Causes whose ratio differs from 1, the most important first. */
             readonly explainedBy: readonly ("optics" | "losses" | "tankLoss")[];
+            /** @description Possible causes of the gap, each with its share. */
             readonly causes: readonly components["schemas"]["GapShare"][];
-            /** @description Of the gap, what the causes, each alone, leave over: their interplay, and what is none of them. */
+            /** @description Part of the gap that the separate causes do not explain: their interaction and other causes. */
             readonly unexplainedW: number;
         };
         readonly GapShare: {
             /**
-             * @description `optics`: light that reaches the absorber. `losses`: heat that receiver and loop lose, and the tank where no rows at rest tell it apart. `tankLoss`: heat that the tank loses.
+             * @description Cause of a gap. `optics`: light that reaches the absorber. `losses`: heat loss of receiver and loop, including the tank where no rows at rest separate it. `tankLoss`: heat loss of the tank.
              * @enum {string}
              */
             readonly cause: "optics" | "losses" | "tankLoss";
             readonly ratio: components["schemas"]["Factor"] & unknown;
-            /** @description What this alone adds to the mean power. */
+            /** @description Change of the mean power due to this cause alone. Absent where its ratio is undetermined. */
             readonly powerW?: number;
-            /** @description Half of its 95 % interval. */
+            /** @description Half of the 95 % interval of `powerW`. Absent where `powerW` is. */
             readonly powerUncertaintyW?: number;
-            /** @description Whether the interval of the ratio leaves out 1. */
+            /** @description Whether the 95 % interval of the ratio excludes 1. */
             readonly differs: boolean;
         };
         readonly RunNotCompared: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description The run was not compared with a prediction. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly outcome: "notCompared";
+            /** @description What the request lacks for a comparison. */
             readonly needs: readonly ("beam" | "ambient" | "dish" | "site" | "oilInAndOut" | "rowsAtRest" | "rowsRunning" | "moreRows" | "longerRun")[];
         };
         readonly Unlock: {
             /**
-             * @description What the run would have to have besides. See `unlocks`.
+             * @description What the run lacks. See `unlocks`.
              * @enum {string}
              */
             readonly need: "beam" | "ambient" | "dish" | "site" | "oilInAndOut" | "rowsAtRest" | "rowsRunning" | "moreRows" | "longerRun";
-            /** @description Fields of the request that bring it. */
+            /** @description JSON pointers to the request fields that provide it. */
             readonly pointers: readonly string[];
-            /** @description What it would tell, by names in this answer. */
+            /** @description Paths of the fields in this response that it would determine. */
             readonly factors: readonly string[];
-            /** @description The same in English. */
+            /** @description What to measure, as an English sentence. */
             readonly message: string;
         };
-        /** @description A run that would tell more, and how closely it would tell each factor that this one tells to no better than a tenth. The half-widths are bounds that no fit can beat, with errors that stay in the run going on as they are. */
+        /** @description A better run, with its precision for each factor that this run determines to no better than a tenth. The half-widths are lower bounds for any fit; errors that persist through the run are assumed to stay the same. */
         readonly RunAdvice: {
             /**
-             * @description `longerRun`: three hours more in sun as in its last hour, or until the water is hot. `hotterTank`: on in such sun until the water is at 90 °C or 10 K below boiling. `closerRows`: more rows in the same time. `finerThermometer`: one that errs less.
+             * @description Code of the advice. `longerRun`: three more hours in sun like that of the last hour, or until the water is hot. `hotterTank`: the same until the water is at 90 °C or 10 K below boiling. `closerRows`: more rows in the same time. `finerThermometer`: a thermometer with less noise.
              * @enum {string}
              */
             readonly code: "longerRun" | "hotterTank" | "closerRows" | "finerThermometer";
-            /** @description Of `longerRun` and `hotterTank`: how much longer. */
+            /** @description Time to add to the run. Only with `longerRun` and `hotterTank`. */
             readonly addedMin?: number;
-            /** @description Of `longerRun` and `hotterTank`: the water at its end. */
+            /** @description Temperature of the water at the end of the better run. Only with `longerRun` and `hotterTank`. */
             readonly endTemperatureC?: number;
-            /** @description Of `closerRows`: from row to row. */
+            /** @description Time between rows in the better run. Only with `closerRows`. */
             readonly intervalMin?: number;
-            /** @description Of `finerThermometer`: standard deviation of a reading, beside `readingNoiseK` of this run. */
+            /** @description Standard deviation of a reading in the better run, to compare with `readingNoiseK` of this run. Only with `finerThermometer`. */
             readonly readingNoiseK?: number;
+            /** @description Precision of each factor that the better run improves. */
             readonly expected: readonly components["schemas"]["ExpectedHalfWidth"][];
-            /** @description The same in English. */
+            /** @description The advice as an English sentence. */
             readonly message: string;
         };
-        /** @description Half-widths are in the unit at the end of the factor's name; of a ratio they have none. */
+        /** @description Precision of one factor, in this run and in the better one. Half-widths are in the unit at the end of the factor's name; those of a ratio have no unit. */
         readonly ExpectedHalfWidth: {
             /**
-             * @description By its name in this answer.
+             * @description Path of the factor in this response.
              * @enum {string}
              */
             readonly factor: "factors.effectiveApertureM2" | "factors.opticalFactor" | "factors.lossWPerK" | "comparison.causes.optics" | "comparison.causes.losses";
-            /** @description Half of its 95 % interval in the better run. */
+            /** @description Half-width of the factor's 95 % interval in the better run. */
             readonly halfWidth: number;
-            /** @description The same in this one. */
+            /** @description Half-width of the factor's 95 % interval in this run. */
             readonly halfWidthNow: number;
         };
         readonly TestRunSeries: {
             readonly time: readonly string[];
-            /** @description Of each interval: ten minutes, or what the rows make of it. */
+            /** @description Length of the interval: ten minutes, or as close as the rows allow. */
             readonly lengthMin: readonly number[];
-            /** @description Mean over the interval. */
+            /** @description Mean temperature of the water over the interval. */
             readonly waterTemperatureC: readonly number[];
-            /** @description Kept by water and wall. */
+            /** @description Power stored in water and tank wall over the interval. */
             readonly deliveredPowerW: readonly number[];
-            /** @description Half of its 95 % interval, by the thermometer's resolution. */
+            /** @description Half of the 95 % interval of the power, due to the thermometer's resolution. */
             readonly powerUncertaintyW: readonly number[];
-            /** @description Mean over the interval. */
+            /** @description Mean beam irradiance over the interval. */
             readonly beamIrradianceWPerM2?: readonly number[];
-            /** @description Mean over the interval. */
+            /** @description Mean air temperature over the interval. */
             readonly ambientC?: readonly number[];
-            /** @description Of the water at the interval's end, where compared. */
+            /** @description Predicted temperature of the water at the end of the interval. */
             readonly predictedTemperatureC?: readonly number[];
         };
-        /** @description A measured run and its tank. With a dish, beam and air it tells efficiency and factors; with a site besides, it is compared with the prediction for the plant as described. */
+        /** @description A measured run and its tank. Dish, beam and air temperature add efficiency and factors. With a site as well, the run is compared with the prediction for the plant as described. */
         readonly TestRunRequest: {
             readonly run: components["schemas"]["MeasuredRun"];
             readonly tank: components["schemas"]["Tank"];
             /**
-             * @description Smallest step that the tank's thermometer shows. Default: the last digit of a usual digital thermometer.
+             * @description Resolution of the tank's thermometer. Default: the last digit of a common digital thermometer.
              * @default 0.1
              */
             readonly thermometerResolutionK?: number;
@@ -3742,121 +3760,122 @@ export interface components {
             readonly loop?: components["schemas"]["Loop"];
             readonly coil?: components["schemas"]["Coil"];
         };
-        /** @description Readings of a plant at work, row by row, as columns of one length. Nothing is drawn from the tank. */
+        /** @description Readings of a plant in operation as columns of equal length. Nothing may be drawn from the tank. */
         readonly MeasuredRun: {
-            /** @description When each row was read, rising. By the minute tells most; ten minutes is what ASAE S580 asks. */
+            /** @description Times of the rows, in rising order. One row per minute gives the most information; ASAE S580 requires ten minutes. */
             readonly time: readonly string[];
-            /** @description Of the water, one per row; or a list of such columns, of thermometers in equal shares of the tank, top first. */
+            /** @description Temperature of the tank's water: one column with a value per row, or a list of columns for thermometers in equal parts of the tank, top first. */
             readonly tankTemperatureC: readonly number[] | readonly (readonly number[])[];
-            /** @description Beam on a plane that faces the sun, one per row. */
+            /** @description Beam irradiance on a plane that faces the sun, one value per row. */
             readonly beamIrradianceWPerM2?: readonly number[];
-            /** @description Air temperature in the shade. One value, or one per row. */
+            /** @description Air temperature in the shade. One value for the run, or one per row. */
             readonly ambientC?: number | readonly number[];
-            /** @description Wind at the plant. Left out: 2 m/s, where the run is compared with a prediction. One value, or one per row. */
+            /** @description Wind speed at the plant. If omitted, 2 m/s is used for the prediction. One value for the run, or one per row. */
             readonly windMPerS?: number | readonly number[];
-            /** @description Of the fluid that enters the receiver, one per row. */
+            /** @description Temperature of the fluid entering the receiver, one value per row. */
             readonly oilInC?: readonly number[];
-            /** @description Of the fluid that leaves the receiver, one per row. */
+            /** @description Temperature of the fluid leaving the receiver, one value per row. */
             readonly oilOutC?: readonly number[];
-            /** @description Whether the dish heats the tank from this row to the next. Left out: always, but for half an hour or more without beam. */
+            /** @description Whether the dish heats the tank from this row to the next. If omitted, true except during half an hour or more without beam. */
             readonly pumpOn?: readonly boolean[];
         };
         readonly SensitivityResponse: {
-            /** @description Zone of the local times. */
+            /** @description IANA time zone of the local times in this response. */
             readonly timeZone: string;
             /**
              * Format: date-time
-             * @description When the run starts.
+             * @description Local time at which the run starts.
              */
             readonly startTime: string;
             /**
              * Format: date-time
-             * @description When it ends.
+             * @description Local time at which the run ends.
              */
             readonly endTime: string;
             readonly base: components["schemas"]["DayInBrief"];
             readonly reason?: components["schemas"]["Reason"];
             /**
-             * @description What orders `improvements`.
+             * @description Quantity by which `improvements` are ranked.
              * @enum {string}
              */
             readonly rankedBy: "litres" | "minutes" | "temperature" | "heat";
             readonly advice?: components["schemas"]["RankingAdvice"];
-            /** @description Each alone and by one step, the most worth first. Small steps add up, large ones overlap. */
+            /** @description Improvements, each applied alone and by one step, the largest gain first. Gains of small steps add up; those of large steps overlap. */
             readonly improvements: readonly components["schemas"]["Improvement"][];
-            /** @description What cannot be made on this plant, and why. */
+            /** @description Improvements that do not apply to this plant, each with the reason. */
             readonly notApplicable: readonly {
                 /**
-                 * @description Which improvement.
+                 * @description Identifier of the improvement.
                  * @enum {string}
                  */
                 readonly id: "aperture" | "reflectance" | "cleaning" | "slopeError" | "receiverAperture" | "selectiveCoating" | "glazing" | "supplyLagging" | "returnLagging" | "pumpLagging" | "tankLagging" | "dryLagging" | "flow" | "coilLength" | "shorterPipes";
                 /**
-                 * @description Why not.
+                 * @description Why the improvement does not apply.
                  * @enum {string}
                  */
                 readonly code: "alreadySo" | "measuredWhole" | "notOnThisReceiver" | "noRoom" | "noSun";
-                /** @description The same in English. */
+                /** @description The reason as an English sentence. */
                 readonly message: string;
             }[];
-            /** @description What could be made, but the models do not answer for the plant with it. */
+            /** @description Improvements that lead to a plant outside the models, each with the reason. */
             readonly refused: readonly {
                 /**
-                 * @description Which improvement.
+                 * @description Identifier of the improvement.
                  * @enum {string}
                  */
                 readonly id: "aperture" | "reflectance" | "cleaning" | "slopeError" | "receiverAperture" | "selectiveCoating" | "glazing" | "supplyLagging" | "returnLagging" | "pumpLagging" | "tankLagging" | "dryLagging" | "flow" | "coilLength" | "shorterPipes";
-                /** @description The step that was tried, field by field. Absent where it could not even be made. */
+                /** @description Request fields that the improvement would change. Absent where the change itself could not be made. */
                 readonly changes?: readonly {
-                    /** @description JSON pointer into the request. */
+                    /** @description JSON pointer to the changed field of the request. */
                     readonly pointer: string;
-                    /** @description Absent where there was none. */
+                    /** @description Value of the field before the change. Absent where the plant has no such part. */
                     readonly from?: number | string;
+                    /** @description Value of the field after the change. */
                     readonly to: number | string;
                 }[];
                 /**
-                 * @description Why not, as in a problem's `errors`.
+                 * @description Code of the refusal, as in a problem's `errors`.
                  * @enum {string}
                  */
                 readonly code: "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
-                /** @description The same in English. */
+                /** @description The refusal as an English sentence. */
                 readonly message: string;
             }[];
-            /** @description Of every cost. Absent without prices. */
+            /** @description Currency of all prices in this response. Absent where no prices were sent. */
             readonly currency?: string;
-            /** @description How many days were worked out, those of ranges included. */
+            /** @description Number of days simulated, including those for ranges. */
             readonly days: number;
             readonly range?: components["schemas"]["Range"];
             readonly design: components["schemas"]["Design"];
-            /** @description Of the plant as it stands, the most serious first. */
+            /** @description Cautions to observe for the plant as stated, the most serious first. */
             readonly cautions: readonly components["schemas"]["Caution"][];
-            /** @description Every value that the request left out, and why this one. */
+            /** @description Every value that the request omitted, with the reason for the value used. */
             readonly assumed: readonly components["schemas"]["Assumed"][];
-            /** @description What the numbers rest on. */
+            /** @description Models and correlations behind the numbers, with their sources. */
             readonly methods: readonly components["schemas"]["Method"][];
         };
-        /** @description What a day comes to. */
+        /** @description Summary of one day. */
         readonly DayInBrief: {
             /**
-             * @description Whether the water reached the target.
+             * @description Whether the water reached the target temperature.
              * @enum {string}
              */
             readonly outcome: "reached" | "notReached";
-            /** @description From the start to the target. Absent when not reached. */
+            /** @description Time from the start of the run until the water reaches the target. Absent when it does not. */
             readonly timeToTargetMin?: number;
-            /** @description Mean of the tank at the end. */
+            /** @description Mean temperature of the tank at the end of the run. */
             readonly endTemperatureC: number;
-            /** @description What the tank gives at the tap at the end, mixed with mains to 40 °C. */
+            /** @description Volume available at the tap at the end of the run, mixed with mains water to 40 °C. */
             readonly usableLitresAt40C: number;
-            /** @description Heat to the water. */
+            /** @description Heat delivered to the water. */
             readonly toWaterKwh: number;
-            /** @description That a limit turned the dish away. A day with any is near its most: improvements show in its minutes to the target. */
+            /** @description Time during which a temperature limit kept the dish turned away from the sun. Above 0, the tank is nearly full, and improvements show in the minutes to the target. */
             readonly turnedAwayTimeMin: number;
         };
-        /** @description Why this ranking tells little on this day. Present where a limit turned the dish away from a tank that reached its target, and the list is not ranked by minutes. */
+        /** @description Advice to rank by another quantity. Present where a temperature limit turned the dish away, the tank reached its target, and the list is not ranked by minutes. */
         readonly RankingAdvice: {
             /**
-             * @description What to do, for a program to branch on.
+             * @description Machine-readable code of the advice.
              * @enum {string}
              */
             readonly code: "rankByMinutes";
@@ -3864,41 +3883,42 @@ export interface components {
             readonly parameters: {
                 readonly [key: string]: number | string;
             };
-            /** @description The same in English. */
+            /** @description The advice as an English sentence. */
             readonly message: string;
         };
         readonly Improvement: {
             /**
-             * @description Which improvement.
+             * @description Identifier of the improvement.
              * @enum {string}
              */
             readonly id: "aperture" | "reflectance" | "cleaning" | "slopeError" | "receiverAperture" | "selectiveCoating" | "glazing" | "supplyLagging" | "returnLagging" | "pumpLagging" | "tankLagging" | "dryLagging" | "flow" | "coilLength" | "shorterPipes";
-            /** @description What is done, in English. */
+            /** @description The improvement as an English sentence. */
             readonly message: string;
             /**
-             * @description `made`: the plant is changed so. `kept`: it is so already, `changes` is what neglect would do, and the gain is what is then not lost.
+             * @description `made`: the improvement changes the plant. `kept`: the plant already has it, `changes` shows the effect of neglect, and the gain is the loss avoided.
              * @enum {string}
              */
             readonly how: "made" | "kept";
-            /** @description The step, field by field. */
+            /** @description Request fields that the improvement changes. */
             readonly changes: readonly {
-                /** @description JSON pointer into the request. */
+                /** @description JSON pointer to the changed field of the request. */
                 readonly pointer: string;
-                /** @description Absent where there was none. */
+                /** @description Value of the field before the change. Absent where the plant has no such part. */
                 readonly from?: number | string;
+                /** @description Value of the field after the change. */
                 readonly to: number | string;
             }[];
             readonly day: components["schemas"]["DayInBrief"];
             readonly gains: components["schemas"]["Gains"];
             readonly range?: components["schemas"]["GainRange"];
-            /** @description Why its gains have no range though one was asked for: some plant within the spreads is beyond the models. */
+            /** @description Why the gains of this improvement have no range although `withRange` was sent: some plant within the spreads is outside the models. */
             readonly rangeRefused?: {
                 /**
-                 * @description Why not, as in a problem's `errors`.
+                 * @description Code of the refusal, as in a problem's `errors`.
                  * @enum {string}
                  */
                 readonly code: "out_of_range" | "contradictory" | "impossible" | "too_large" | "no_convergence";
-                /** @description The same in English. */
+                /** @description The refusal as an English sentence. */
                 readonly message: string;
             };
             readonly aheadOfNext?: components["schemas"]["AheadOfNext"];
@@ -3907,35 +3927,37 @@ export interface components {
              * @enum {string}
              */
             readonly reaches: "both" | "onlyWith" | "onlyWithout" | "neither";
-            /** @description Its place by usable litres and by minutes to the target, 1 the most. */
+            /** @description Rank of the improvement by usable litres and by minutes to the target; 1 is the largest gain. */
             readonly ranks: {
+                /** @description Rank of the improvement by usable litres. */
                 readonly litres: number;
+                /** @description Rank of the improvement by minutes to the target. */
                 readonly minutes: number;
             };
             readonly cost?: components["schemas"]["CostPerGain"];
-            /** @description What to be careful of that the plant as it stands does not ask for. */
+            /** @description Cautions that the improvement adds to those of the plant as stated. */
             readonly newCautions: readonly components["schemas"]["Caution"][];
         };
-        /** @description Better is positive; what makes it worse is negative. */
+        /** @description Gains of an improvement. Positive values are better, negative ones worse. */
         readonly Gains: {
-            /** @description Sooner at the target. Absent where either day does not reach it. */
+            /** @description Reduction of the time to the target. Absent where the target is not reached both with the improvement and without. */
             readonly timeToTargetMin?: number;
-            /** @description Hotter at the end, in the tank's mean. */
+            /** @description Increase of the tank's mean temperature at the end of the run. */
             readonly endTemperatureK: number;
-            /** @description More at the tap. */
+            /** @description Increase of the volume available at the tap, mixed to 40 °C. */
             readonly usableLitresAt40C: number;
-            /** @description More heat to the water. */
+            /** @description Increase of the heat delivered to the water. */
             readonly toWaterKwh: number;
         };
-        /** @description Between what the gains lie, in the share of plants that `range.coverage` names. Plant and improved plant are varied together over the inputs of `range`. */
+        /** @description Range of the gains that covers the share of plants stated in `range.coverage`. The plant and the improved plant are varied together over the inputs of `range`. */
         readonly GainRange: {
-            /** @description Of the plants that reach the target at all. Absent where none does it both ways. */
+            /** @description Reduction of the time to the target, over the plants that reach it both with the improvement and without. Absent where none does. */
             readonly timeToTargetMin?: {
-                /** @description Sooner at the target. Low end of the range. Absent if too few plants have this result. */
+                /** @description Reduction of the time to the target. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Sooner at the target. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Reduction of the time to the target. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Sooner at the target. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Reduction of the time to the target. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3944,11 +3966,11 @@ export interface components {
                 readonly method: "propagation" | "sample";
             };
             readonly endTemperatureK: {
-                /** @description Hotter at the end, in the tank's mean. Low end of the range. Absent if too few plants have this result. */
+                /** @description Increase of the tank's mean temperature at the end of the run. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description Hotter at the end, in the tank's mean. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Increase of the tank's mean temperature at the end of the run. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description Hotter at the end, in the tank's mean. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Increase of the tank's mean temperature at the end of the run. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3957,11 +3979,11 @@ export interface components {
                 readonly method: "propagation" | "sample";
             };
             readonly usableLitresAt40C: {
-                /** @description More at the tap. Low end of the range. Absent if too few plants have this result. */
+                /** @description Increase of the volume available at the tap, mixed to 40 °C. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description More at the tap. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Increase of the volume available at the tap, mixed to 40 °C. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description More at the tap. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Increase of the volume available at the tap, mixed to 40 °C. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3970,11 +3992,11 @@ export interface components {
                 readonly method: "propagation" | "sample";
             };
             readonly toWaterKwh: {
-                /** @description More heat to the water. Low end of the range. Absent if too few plants have this result. */
+                /** @description Increase of the heat delivered to the water. Low end of the range. Absent if too few plants have this result. */
                 readonly low?: number;
-                /** @description More heat to the water. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
+                /** @description Increase of the heat delivered to the water. Value for the plant as described. Absent if it has none. In a `sample` it can be slightly outside low and high. The plant is then one of the few excluded, for example where a limit stops all others. */
                 readonly central?: number;
-                /** @description More heat to the water. High end of the range. Absent if more plants lack this result than the range excludes above. */
+                /** @description Increase of the heat delivered to the water. High end of the range. Absent if more plants lack this result than the range excludes above. */
                 readonly high?: number;
                 /**
                  * @description How the range was computed. `propagation`: each input is varied alone, and the effects are summed to second order. `sample`: all inputs are drawn at once in a seeded Latin hypercube, because the result bends sharply here. So few draws leave the coverage uncertain by about 0.05.
@@ -3982,44 +4004,44 @@ export interface components {
                  */
                 readonly method: "propagation" | "sample";
             };
-            /** @description Absent where all plants are as `reaches` says. */
+            /** @description Shares of plants that reach the target with and without the improvement. Absent where all plants agree with `reaches`. */
             readonly reached?: {
-                /** @description Share of plants that reach the target with the improvement and without. */
+                /** @description Share of plants that reach the target both with the improvement and without it. */
                 readonly both: number;
-                /** @description Share of plants that reach the target only with it. */
+                /** @description Share of plants that reach the target only with the improvement. */
                 readonly onlyWith: number;
-                /** @description Share of plants that reach the target only without it. */
+                /** @description Share of plants that reach the target only without the improvement. */
                 readonly onlyWithout: number;
-                /** @description Share of plants that reach the target neither way. */
+                /** @description Share of plants that reach the target neither with the improvement nor without it. */
                 readonly neither: number;
             };
             /**
-             * @description The input that the improvement puts a new one in the place of: the new one errs apart from the old. All others err alike with the improvement and without.
+             * @description The input whose part the improvement replaces, so that the new part's error is independent of the old one's. All other errors are the same with the improvement and without.
              * @enum {string}
              */
             readonly renewed?: "linkeTurbidity" | "measuredIrradiance" | "reflectance" | "cleanliness" | "slopeError" | "absorptance" | "opticalEfficiency" | "lossCoefficient" | "receiverConvection" | "tankLoss" | "pumpFlow" | "ambientK" | "wind" | "coldWaterK" | "coilFilm" | "laggingLoss";
         };
-        /** @description Whether it is worth more than the next in the list, by `rankedBy`. */
+        /** @description Comparison of this improvement with the next in the list, by `rankedBy`. */
         readonly AheadOfNext: {
             /**
-             * @description Whether the two places are certain: `uncertain` where the next is worth as much or more in over one plant in twenty.
+             * @description Whether the order of the two improvements is certain. `uncertain`: in more than one plant in twenty, the next improvement gains as much or more.
              * @enum {string}
              */
             readonly order: "certain" | "uncertain";
-            /** @description Share of plants in which it is worth more, both improvements in the same plants. */
+            /** @description Share of plants in which this improvement gains more than the next, both computed for the same plants. */
             readonly share: number;
         };
-        /** @description In the currency of `prices`. Absent where no price was given. */
+        /** @description Price of an improvement and its price per unit gained, in the currency of `prices`. Absent where no price was sent. */
         readonly CostPerGain: {
-            /** @description As given. */
+            /** @description Price of the improvement, as sent in `prices`. */
             readonly price: number;
-            /** @description Of a usable litre a day gained. Absent where none is. */
+            /** @description Price per usable litre a day gained. Absent where none is gained. */
             readonly perLitre?: number;
-            /** @description Of a minute gained. Absent where none is. */
+            /** @description Price per minute gained. Absent where none is gained. */
             readonly perMinute?: number;
-            /** @description Of a kelvin gained. Absent where none is. */
+            /** @description Price per kelvin gained. Absent where none is gained. */
             readonly perKelvin?: number;
-            /** @description Of a kilowatt-hour a day gained. Absent where none is. */
+            /** @description Price per kilowatt-hour a day gained. Absent where none is gained. */
             readonly perKwh?: number;
         };
         readonly SensitivityRequest: {
@@ -4060,13 +4082,13 @@ export interface components {
             readonly steps?: components["schemas"]["ImprovementSteps"];
             readonly prices?: components["schemas"]["ImprovementPrices"];
             /**
-             * @description What orders the list: usable litres, minutes to the target, temperature at the end, or heat to the water. Default: warm water is what the plant is for.
+             * @description Quantity by which improvements are ranked: usable litres, minutes to the target, temperature at the end, or heat to the water. Default: warm water is what the plant is for.
              * @default litres
              * @enum {string}
              */
             readonly rankedBy?: "litres" | "minutes" | "temperature" | "heat";
             /**
-             * @description Whether to tell between what the answer and every gain lie, by what is not known exactly, and which places in the list are certain. It takes 12 to 30 times as long. Default: the answer for the plant as stated comes fastest.
+             * @description Whether to include uncertainty ranges for the result and every gain, and whether each place in the ranking is certain. The computation takes 12 to 30 times as long. Default: the result for the plant as stated is computed fastest.
              * @default false
              */
             readonly withRange?: boolean;
@@ -4077,10 +4099,10 @@ export interface components {
              */
             readonly stepS?: number;
         };
-        /** @description How far a builder goes with each improvement, in one step. */
+        /** @description Size of one step of each improvement. */
         readonly ImprovementSteps: {
             /**
-             * @description More aperture, of the same shape. 0.25 is a quarter more. Default: a further ring or panel of mirror.
+             * @description Relative increase of the dish's aperture, at the same shape. 0.25 is a quarter more. Default: a further ring or panel of mirror.
              * @default 0.1
              */
             readonly aperture?: number;
@@ -4090,17 +4112,17 @@ export interface components {
              */
             readonly reflectance?: number;
             /**
-             * @description What washing more often keeps of the reflectance. Default: washed every week; 0.90–0.97 are usual.
+             * @description Cleanliness of a mirror that is washed more often. Default: washed every week; 0.90–0.97 are usual.
              * @default 0.97
              */
             readonly cleanliness?: number;
             /**
-             * @description Less slope error. 0.25 is a quarter less. Default: the worst petals set right by their spots.
+             * @description Relative reduction of the mirror's slope error. 0.25 is a quarter less. Default: the worst petals aligned by their light spots.
              * @default 0.3
              */
             readonly slopeError?: number;
             /**
-             * @description How far the receiver's opening may go towards the best one, as a share of its diameter. 0.25 is a quarter less. Default: a ring before the opening, or a hole cut wider.
+             * @description Largest relative change of the receiver's aperture diameter towards the best one. 0.25 is a quarter less. Default: a ring in front of the opening, or a wider opening.
              * @default 0.15
              */
             readonly receiverAperture?: number;
@@ -4110,77 +4132,92 @@ export interface components {
              */
             readonly emittance?: number;
             /**
-             * @description Share of sunlight that a pane before a bare spiral lets through. Default: 4 mm of low-iron glass.
+             * @description Transmittance for sunlight of a pane added in front of an open coil. Default: 4 mm of low-iron glass.
              * @default 0.9
              */
             readonly coverTransmittance?: number;
             /**
-             * @description Between pane and spiral. Default: wide enough for the pane to stay cool, narrow enough to hold the air still.
+             * @description Gap between the added pane and the coil. Default: wide enough to keep the pane cool, narrow enough to keep the air still.
              * @default 25
              */
             readonly coverGapMm?: number;
             /**
-             * @description More lagging on the supply pipe. Default: the next shell sold.
+             * @description Insulation thickness added to the supply pipe. Default: the next thicker shell on the market.
              * @default 20
              */
             readonly supplyLaggingMm?: number;
             /**
-             * @description More lagging on the return pipe. Default: the next shell sold.
+             * @description Insulation thickness added to the return pipe. Default: the next thicker shell on the market.
              * @default 20
              */
             readonly returnLaggingMm?: number;
             /**
-             * @description Less heat loss of the pump's casing. 0.25 is a quarter less. Default: a foam shell leaves a third of a bare casing's loss.
+             * @description Relative reduction of the heat loss of the pump's casing. 0.25 is a quarter less. Default: a foam shell leaves a third of a bare casing's loss.
              * @default 0.67
              */
             readonly pumpLagging?: number;
             /**
-             * @description More lagging on the tank. Default: a further mat or jacket.
+             * @description Insulation thickness added to the tank. Default: a further mat or jacket.
              * @default 50
              */
             readonly tankLaggingMm?: number;
             /**
-             * @description Water in lagging that rain gets into, by volume: what keeping it dry is held against. Default: lagging out of doors after a wet season without a cover.
+             * @description Volume fraction of water in insulation exposed to rain: the state that dry insulation is compared with. Default: outdoor insulation after a wet season without a cover.
              * @default 0.05
              */
             readonly wetFraction?: number;
             /**
-             * @description More flow. 0.25 is a quarter more. Default: the pump's next speed.
+             * @description Relative increase of the pump's flow. 0.25 is a quarter more. Default: the pump's next speed.
              * @default 0.25
              */
             readonly flow?: number;
             /**
-             * @description More coil, as far as the tank has room. 0.25 is a quarter more. Default: a few turns more.
+             * @description Relative increase of the coil's length, as far as the tank has room. 0.25 is a quarter more. Default: a few more turns.
              * @default 0.25
              */
             readonly coilLength?: number;
             /**
-             * @description Less pipe, supply and return alike. 0.25 is a quarter less. Default: dish and tank a little nearer.
+             * @description Relative reduction of the length of both supply and return pipe. 0.25 is a quarter less. Default: dish and tank slightly closer together.
              * @default 0.25
              */
             readonly pipeLength?: number;
         };
-        /** @description What each improvement costs as a whole, for the step that it takes here. */
+        /** @description Total price of each improvement, for the step stated in `steps`. */
         readonly ImprovementPrices: {
             /**
-             * @description Three letters, as in ISO 4217.
+             * @description Currency of the prices: three letters, as in ISO 4217.
              * @example MAD
              */
             readonly currency: string;
+            /** @description Total price of this improvement, in `currency`. */
             readonly aperture?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly reflectance?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly cleaning?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly slopeError?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly receiverAperture?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly selectiveCoating?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly glazing?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly supplyLagging?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly returnLagging?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly pumpLagging?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly tankLagging?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly dryLagging?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly flow?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly coilLength?: number;
+            /** @description Total price of this improvement, in `currency`. */
             readonly shorterPipes?: number;
         };
         /** @description Versions, limits and costs of this deployment. */

@@ -8,7 +8,7 @@ import { keyMissing, keyring } from "./keyring.ts";
 import type { Key } from "./keys.ts";
 import { rateLimit } from "./rate-limit.ts";
 
-const CALLERS = 100_000; // remembered at most: some ten megabytes
+const CALLERS = 100_000; // addresses kept at most: about ten megabytes
 
 export interface AccessOptions {
 	readonly settings: Pick<Settings, "rateRequests" | "rateWindow">;
@@ -17,12 +17,12 @@ export interface AccessOptions {
 	readonly addressOf: (c: EdgeContext) => string;
 }
 
-/** Lets requests in: whom a key names or, unless keys are required, anyone; each within the rate limit. */
+/** Admits requests with a valid key or, unless keys are required, any request; each within the rate limit. */
 export function accessControl({ settings, keys, keysRequired, addressOf }: AccessOptions): Admit {
 	const find = keyring(keys);
 	const { rateRequests: requests, rateWindow: windowS } = settings;
 	const count = rateLimit({ requests, windowS, callers: CALLERS });
-	/** Who asks. A wrong key counts against the address it came from, so that nobody tries many. */
+	/** The key of a request. An invalid key counts against the sender's address, which limits guessing. */
 	const keyOf = (c: EdgeContext, address: string): Maybe<Key | undefined> => {
 		const presented = c.req.header("x-api-key");
 		if (presented !== undefined && keys.length > 0)

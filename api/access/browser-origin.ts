@@ -1,8 +1,8 @@
-/** The origins that the page may have whose browser sent a request, undefined where no browser says that it did.
+/** Possible origins of the page that sent a request; undefined where no browser headers are present.
  *
- *  A browser names the origin, but not with a GET to the very origin that the page came from: it then says `same-origin`
- *  (Fetch Metadata Request Headers, W3C), and the page's host is the one that was asked. Its scheme may have been changed on
- *  the way, by a proxy that ends TLS. */
+ *  A browser sends `Origin`, except with a GET to the page's own origin: it then sends `Sec-Fetch-Site: same-origin`
+ *  (Fetch Metadata Request Headers, W3C), and the page's host is the requested host. The scheme may differ if a proxy
+ *  terminates TLS. */
 export function browserOrigins(header: (name: string) => string | undefined): readonly string[] | undefined {
 	const origin = header("origin");
 	if (origin !== undefined) return [origin];

@@ -1,18 +1,18 @@
-/** The address that asks, as told by what stands in front.
+/** The client's address, as reported by trusted proxies.
  *  @param peer       address of the connection
- *  @param forwarded  X-Forwarded-For, to which each proxy adds at the end whom it was asked by
- *  @param trusted    how many proxies stand in front; what came before theirs anyone could have written */
+ *  @param forwarded  X-Forwarded-For, to which each proxy appends its peer
+ *  @param trusted    number of trusted proxies; earlier entries could be forged */
 export function clientAddress(peer: string, forwarded: string | undefined, trusted: number): string {
 	if (trusted === 0 || forwarded === undefined) return peer;
 	return forwarded.split(",").slice(-trusted)[0]!.trim() || peer;
 }
 
-const V4 = /^(?:::ffff:)?(\d{1,3}(?:\.\d{1,3}){3})(?::\d+)?$/i; // a socket of both kinds puts ::ffff: before, some proxies the port behind
-const V6 = /^\[?([\da-f:.]+)(?:%[^\]]*)?(?:\](?::\d+)?)?$/i; // or brackets, or a zone
+const V4 = /^(?:::ffff:)?(\d{1,3}(?:\.\d{1,3}){3})(?::\d+)?$/i; // dual-stack sockets prefix ::ffff:, some proxies append the port
+const V6 = /^\[?([\da-f:.]+)(?:%[^\]]*)?(?:\](?::\d+)?)?$/i; // also with brackets or a zone
 const LONGEST = 100; // [characters] of an address, its zone and port included
 
-/** What counts as one caller among addresses: an IPv4 address, or the /64 that an IPv6 address lies in, since one subscriber
- *  has all of it. Whatever is no address counts together with all else that is none. */
+/** The unit of rate limiting: an IPv4 address, or the /64 of an IPv6 address, since one subscriber has all of it. Invalid addresses
+ *  count together. */
 export function addressBlock(address: string): string {
 	if (address.length > LONGEST) return "unknown";
 	const v4 = V4.exec(address)?.[1];
@@ -25,7 +25,7 @@ export function addressBlock(address: string): string {
 		return groups
 			.slice(6)
 			.flatMap((group) => [group >> 8, group & 0xff])
-			.join("."); // IPv4 on a socket of both kinds
+			.join("."); // IPv4 on a dual-stack socket
 	return `${groups
 		.slice(0, 4)
 		.map((group) => group.toString(16))

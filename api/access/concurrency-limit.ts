@@ -1,29 +1,29 @@
-import { type Maybe, settled } from "../operations/maybe.ts";
+import { type Maybe, whenSettled } from "../operations/maybe.ts";
 import { overloaded } from "../problem/problem.ts";
 
-/** Places for requests in flight. Who finds none hears so at once. */
+/** Limit on requests in flight. Further requests are refused at once. */
 export interface ConcurrencyLimit {
-	/** Refuses while there is no place: before anything of a request is read. */
+	/** Refuses a request at the limit, before its body is read. */
 	check(): void;
-	/** Does what a request asks for in a place of its own, once the request is there whole: who sends half of one and waits
-	 *  would keep others out for nothing. */
+	/** Counts a request in flight while it is processed. It counts once it has arrived completely, so that incomplete requests do not
+	 *  block others. */
 	hold<T>(work: () => Maybe<T>): Maybe<T>;
 }
 
-/** @param most  requests in flight at most */
-export function concurrencyLimit(most: number): ConcurrencyLimit {
+/** @param limit  requests in flight at most */
+export function concurrencyLimit(limit: number): ConcurrencyLimit {
 	let inFlight = 0;
 	const check = () => {
-		if (inFlight >= most) throw overloaded(`${most} requests are in flight already`);
+		if (inFlight >= limit) throw overloaded(`The limit of ${limit} requests in flight is reached`);
 	};
 	return {
 		check,
 		hold(work) {
 			check();
 			const result = work();
-			if (!(result instanceof Promise)) return result; // done before anything else could begin
+			if (!(result instanceof Promise)) return result; // completed synchronously
 			inFlight += 1;
-			return settled(result, () => {
+			return whenSettled(result, () => {
 				inFlight -= 1;
 			});
 		},

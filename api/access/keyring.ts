@@ -1,21 +1,21 @@
 import { ProblemError } from "../problem/problem.ts";
 import { digestOf, hexOf, isKey, type Key } from "./keys.ts";
 
-/** What a 401 asks for (RFC 9110, 11.6.1). No registered scheme has a header of its own for its credentials, so this one names it;
- *  browsers know no such scheme and ask nobody for a password. */
+/** Challenge of a 401 (RFC 9110, 11.6.1). No registered scheme uses a header of its own for credentials, so this one names it;
+ *  browsers do not know the scheme and show no password dialog. */
 const CHALLENGE = { "WWW-Authenticate": 'ApiKey realm="raykettle", header="X-Api-Key"' };
 
-/** Where a key is needed and none came. */
+/** The problem of a request without a key where one is required. */
 export const keyMissing = () =>
 	new ProblemError(
 		"unauthorized",
-		"This deployment answers those who send a key in X-Api-Key",
+		"This deployment requires an API key in the X-Api-Key header",
 		[],
 		CHALLENGE,
 	);
 
-/** Finds the key that a caller presents, or throws a problem that says why it does not open anything; no text repeats the key.
- *  What origin the asking page may have, undefined where no page asks, decides whether a key may be used there.
+/** Looks up the key of a request, or throws a problem that states why it is refused; no text repeats the key.
+ *  The possible origins of the requesting page, undefined where there is no page, decide whether the key may be used.
  *  The time of the look-up depends on the digest alone, and nobody can choose a key by its SHA-256: so it reveals nothing that
  *  helps to guess one, and 10 000 keys cost no more than one. */
 export function keyring(keys: readonly Key[]) {
@@ -24,29 +24,32 @@ export function keyring(keys: readonly Key[]) {
 		if (!isKey(presented)) throw unauthorized(MALFORMED);
 		const key = byDigest.get(hexOf(await digestOf(presented)));
 		if (key === undefined || !presented.startsWith(`rk_${key.kind}_`)) throw unauthorized(UNKNOWN);
-		refuseElsewhere(key, origins);
+		refuseOtherOrigins(key, origins);
 		return key;
 	};
 }
 
 const MALFORMED =
-	"X-Api-Key holds no key: one reads rk_secret_ or rk_publishable_ and 43 characters; was it cut, or sent twice?";
-const UNKNOWN = "This key is not known here: it was mistyped, revoked or made for another deployment";
+	"X-Api-Key is not a valid key: a key is rk_secret_ or rk_publishable_ followed by 43 characters. Check that it is complete and sent once";
+const UNKNOWN = "This key is unknown: it was mistyped, revoked or created for another deployment";
 
 const unauthorized = (detail: string) => new ProblemError("unauthorized", detail, [], CHALLENGE);
 
-function refuseElsewhere({ kind, origins: own }: Key, origins: readonly string[] | undefined): void {
+function refuseOtherOrigins({ kind, origins: own }: Key, origins: readonly string[] | undefined): void {
 	if (kind === "secret" && origins !== undefined)
 		throw new ProblemError(
 			"forbidden",
-			"This secret key came with an Origin or a Sec-Fetch-Site, as browsers send them, so whoever opens that page can read the key: revoke it, and use a publishable key in pages. A server that passes a browser's request on must leave both out",
+			"This secret key was sent with Origin or Sec-Fetch-Site, as browsers do, so anyone who opens that page can read it. Revoke it, and use a publishable key in pages. A server that forwards a browser's request must remove both headers",
 		);
 	if (kind === "secret" || origins?.some((origin) => own.includes(origin))) return;
 	const where =
 		origins === undefined
-			? "this request names no origin; a server needs a secret key"
+			? "this request has no origin; use a secret key on a server"
 			: origins[0] === "null"
-				? "this page has none, as files and sandboxed frames have none"
-				: "this page is of another; scheme, host and port must be the same";
-	throw new ProblemError("forbidden", `This publishable key works on pages of its own origins: ${where}`);
+				? "this page has no origin, as files and sandboxed frames do"
+				: "this page has another origin; scheme, host and port must match";
+	throw new ProblemError(
+		"forbidden",
+		`This publishable key works only on pages of its own origins: ${where}`,
+	);
 }

@@ -2,11 +2,11 @@ import { ProblemError } from "../problem/problem.ts";
 import type { Key } from "./keys.ts";
 import { addressWindows, keyWindows, type Window, type Windows } from "./rate-windows.ts";
 
-/** How many requests a caller may send within a window; counted in memory, so per instance. */
+/** Number of requests a client may send within a window; counted in memory, so per instance. */
 export interface RatePolicy {
-	readonly requests: number; // of an address, or of a secret key without a quota of its own; 0 for no limit
+	readonly requests: number; // per address, or per secret key without its own quota; 0 for no limit
 	readonly windowS: number;
-	readonly callers: number; // addresses remembered at most, and as many again of those that have nothing left
+	readonly callers: number; // addresses kept at most, and as many again with an exhausted quota
 }
 
 export interface Client {
@@ -14,9 +14,9 @@ export interface Client {
 	readonly key: Key | undefined;
 }
 
-/** A quota that a request counts against, and the window in which it does. */
+/** A quota that a request counts against, with its window. */
 interface Count {
-	readonly policy: "default" | "key"; // the deployment's, or the key's own
+	readonly policy: "default" | "key"; // the deployment's quota, or the key's own
 	readonly holder: "address" | "key";
 	readonly id: string;
 	readonly requests: number;
@@ -26,12 +26,13 @@ interface Count {
 
 type Fields = Readonly<Record<string, string>>;
 
-/** Counts a request of a caller at a time [ms]: the fields that tell what is left (draft-ietf-httpapi-ratelimit-headers-11),
- *  none where there is no limit, or a problem once a quota is used up; what is refused counts against nobody.
+/** Counts a request of a client at a time [ms]. Returns the header fields with the remaining quota
+ *  (draft-ietf-httpapi-ratelimit-headers-11), none without a limit; throws a problem once a quota is exhausted. Refused requests
+ *  do not count.
  *
- *  A secret key counts by itself, wherever it comes from. A publishable key is in everybody's hands, so its visitors count by
- *  address; a quota of its own caps them all together. Windows begin with each caller's first request, so callers do not all
- *  come back at one moment; whoever uses one window late and the next early sends two quotas in a short time. */
+ *  A secret key counts as one client at any address. A publishable key is public, so its visitors count by address; its own quota
+ *  limits them together. Windows start with each client's first request, so clients do not all return at the same moment. A client
+ *  that uses one window late and the next early sends two quotas in a short time. */
 export function rateLimit({ requests, windowS, callers }: RatePolicy) {
 	const addresses = addressWindows(windowS * 1000, callers);
 	const keys = keyWindows(windowS * 1000);
@@ -47,16 +48,16 @@ export function rateLimit({ requests, windowS, callers }: RatePolicy) {
 		own.push({ policy: "default", holder: "address", id: address, requests, windows: addresses, window });
 		return own;
 	}
-	return (caller: Client, now: number): Fields => {
-		const counts = countsOf(caller, now);
-		if (counts.some(isSpent)) throw refusal(counts, windowS, now);
+	return (client: Client, now: number): Fields => {
+		const counts = countsOf(client, now);
+		if (counts.some(isExhausted)) throw refusal(counts, windowS, now);
 		for (const { windows, id, window, requests } of counts) windows.use(id, window, requests, now);
 		return fieldsOf(counts, windowS, now);
 	};
 }
 
-const isSpent = ({ requests, window }: Count) => window.used >= requests;
-const waitOf = ({ window }: Count, now: number) => Math.ceil((window.ends - now) / 1000); // [s] up, so that it is over by then
+const isExhausted = ({ requests, window }: Count) => window.used >= requests;
+const waitOf = ({ window }: Count, now: number) => Math.ceil((window.ends - now) / 1000); // [s] rounded up, so that the window has ended by then
 
 function fieldsOf(counts: readonly Count[], windowS: number, now: number): Fields {
 	if (counts.length === 0) return {};
@@ -68,9 +69,9 @@ function fieldsOf(counts: readonly Count[], windowS: number, now: number): Field
 	return { RateLimit: left.join(", "), "RateLimit-Policy": policies.join(", ") };
 }
 
-/** The refusal of the quota that stays used up the longest. */
+/** The refusal for the exhausted quota whose window ends last. */
 function refusal(counts: readonly Count[], windowS: number, now: number): ProblemError {
-	const last = counts.filter(isSpent).reduce((a, b) => (b.window.ends > a.window.ends ? b : a));
+	const last = counts.filter(isExhausted).reduce((a, b) => (b.window.ends > a.window.ends ? b : a));
 	const wait = waitOf(last, now);
 	const detail = `This ${last.holder} may send ${last.requests} requests in ${windowS} s; try again in ${wait} s`;
 	const headers = { ...fieldsOf(counts, windowS, now), "Retry-After": String(wait) };

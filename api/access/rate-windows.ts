@@ -1,24 +1,24 @@
 import { twoGenerations } from "../compute/two-generation-cache.ts";
 
-/** A stretch of time that begins with a caller's first request, and how many have come in it. */
+/** A period that starts with a client's first request, and the number of requests in it. */
 export interface Window {
 	readonly ends: number; // [ms]
 	used: number;
 }
 
-/** The windows of many callers, each as long as the others. */
+/** The windows of many clients, all of the same length. */
 export interface Windows {
-	/** The window of a caller that runs at a time [ms], else one that would begin then. */
+	/** The window of a client at a time [ms], or a new one that starts then. */
 	at(id: string, now: number): Window;
-	/** Counts a request in the window that `at` gave; `requests` of them use it up. */
+	/** Counts a request in the window returned by `at`; `requests` of them exhaust it. */
 	use(id: string, window: Window, requests: number, now: number): void;
 }
 
-/** Windows of keys: all of them are kept, as there are no more than the keys file has. */
+/** Windows of keys. All are kept, as their number is that of the keys file. */
 export function keyWindows(span: number): Windows {
 	const windows = new Map<string, Window>();
 	return {
-		at: (id, now) => running(windows.get(id), span, now),
+		at: (id, now) => currentWindow(windows.get(id), span, now),
 		use(id, window) {
 			window.used += 1;
 			windows.set(id, window);
@@ -26,29 +26,28 @@ export function keyWindows(span: number): Windows {
 	};
 }
 
-/** Windows of addresses, of which anyone can bring new ones, so `callers` of them are kept at most, and as many again of those
- *  with nothing left.
+/** Windows of addresses. Addresses are unlimited, so at most `callers` of them are kept, and as many again with an exhausted quota.
  *
- *  What a flood of addresses gains: the two sorts are kept apart, so new addresses push out only callers that had something
- *  left, whose count then begins anew: one more quota for each `callers`/2 addresses, which could have sent far more
- *  themselves. To have an address forgotten that has nothing left, half of `callers` must use up their whole quota within
- *  its window: 30 million requests in a minute where there are 100 000 callers of 600 requests. */
+ *  What a flood of addresses gains: the two sets are separate, so new addresses displace only clients with quota left, whose
+ *  count then restarts. That is one more quota per `callers`/2 addresses, which could have sent far more themselves. To displace
+ *  an exhausted address, half of `callers` must exhaust their quota within its window: 30 million requests in a minute for
+ *  100 000 clients of 600 requests. */
 export function addressWindows(span: number, callers: number): Windows {
 	const memory = () => twoGenerations<Window>({ room: callers, weightOf: () => 1, span });
-	const some = memory(); // with something left
-	const none = memory(); // with nothing left
+	const active = memory(); // with quota left
+	const exhausted = memory();
 	return {
-		at: (id, now) => running(some.get(id, now) ?? none.get(id, now), span, now),
+		at: (id, now) => currentWindow(active.get(id, now) ?? exhausted.get(id, now), span, now),
 		use(id, window, requests, now) {
 			const isNew = window.used === 0;
 			window.used += 1;
 			if (window.used >= requests) {
-				some.drop(id);
-				none.put(id, window, now);
-			} else if (isNew) some.put(id, window, now);
+				active.drop(id);
+				exhausted.put(id, window, now);
+			} else if (isNew) active.put(id, window, now);
 		},
 	};
 }
 
-const running = (window: Window | undefined, span: number, now: number): Window =>
+const currentWindow = (window: Window | undefined, span: number, now: number): Window =>
 	window !== undefined && window.ends > now ? window : { ends: now + span, used: 0 };

@@ -1,38 +1,37 @@
 import type { Job } from "../operations/operation.ts";
-import { problemOf } from "./abandoned.ts";
 import type { Compute } from "./answer-text.ts";
+import { cancellationProblem } from "./cancellation.ts";
 import { twoGenerations } from "./two-generation-cache.ts";
 
-/** Work that is under way, for as many as wait for it. */
+/** Work in progress, shared by all requests that wait for it. */
 interface Shared {
 	readonly text: Promise<string>;
 	readonly stop: AbortController;
 	waiting: number;
 }
 
-/** Remembers answers, so that the visitors of a page who all ask the same thing cost no more than one of them: the same
- *  request gives the same bytes, whoever sends it. Who comes while it is being worked out waits for that answer, and the work
- *  goes on until the last of them has left.
- *  Only the very same request, letter for letter, is given it: so it tells nobody more than computing it would.
- *  @param compute  works out what is not remembered
- *  @param most     what may be kept [bytes, two a letter] */
-export function answerCache(compute: Compute, most: number): Compute {
+/** Caches answers, so that identical requests cost no more than one of them. A request that arrives during the computation
+ *  waits for the same answer, and the work continues until the last waiting client has disconnected.
+ *  The key is the complete request, so a cached answer reveals nothing that computing it would not.
+ *  @param compute  computes answers that are not cached
+ *  @param limit    memory for cached answers [bytes, two per character] */
+export function answerCache(compute: Compute, limit: number): Compute {
 	const answers = twoGenerations<string>({
-		room: most,
+		room: limit,
 		weightOf: (key, text) => 2 * (key.length + text.length),
 	});
-	const underWay = new Map<string, Shared>();
-	const begun = (key: string, job: Job): Shared => {
+	const inProgress = new Map<string, Shared>();
+	const startWork = (key: string, job: Job): Shared => {
 		const stop = new AbortController();
 		const shared: Shared = { text: compute(job, () => stop.signal), stop, waiting: 0 };
-		underWay.set(key, shared);
-		const over = () => {
-			if (underWay.get(key) === shared) underWay.delete(key);
+		inProgress.set(key, shared);
+		const finish = () => {
+			if (inProgress.get(key) === shared) inProgress.delete(key);
 		};
 		shared.text.then((text) => {
 			answers.put(key, text);
-			over();
-		}, over);
+			finish();
+		}, finish);
 		return shared;
 	};
 	return async (job, signalOf) => {
@@ -40,23 +39,23 @@ export function answerCache(compute: Compute, most: number): Compute {
 		const known = answers.get(key);
 		if (known !== undefined) return known;
 		const signal = signalOf();
-		if (signal.aborted) throw problemOf(signal);
-		const shared = underWay.get(key) ?? begun(key, job);
-		return waited(shared, signal, () => {
-			if (underWay.get(key) === shared) underWay.delete(key); // who asks from now on does not wait for what is being stopped
+		if (signal.aborted) throw cancellationProblem(signal);
+		const shared = inProgress.get(key) ?? startWork(key, job);
+		return sharedText(shared, signal, () => {
+			if (inProgress.get(key) === shared) inProgress.delete(key); // later requests do not wait for stopped work
 		});
 	};
 }
 
-/** Waits for shared work as long as a signal lets it; the last to leave stops the work. */
-function waited(shared: Shared, signal: AbortSignal, stopped: () => void): Promise<string> {
+/** The text of shared work, until a signal fires; the last request to leave stops the work. */
+function sharedText(shared: Shared, signal: AbortSignal, onStop: () => void): Promise<string> {
 	shared.waiting += 1;
 	return new Promise((resolve, reject) => {
 		const leave = () => {
 			shared.waiting -= 1;
-			reject(problemOf(signal));
+			reject(cancellationProblem(signal));
 			if (shared.waiting > 0) return;
-			stopped();
+			onStop();
 			shared.stop.abort(signal.reason);
 		};
 		signal.addEventListener("abort", leave, { once: true });
@@ -74,5 +73,5 @@ function waited(shared: Shared, signal: AbortSignal, stopped: () => void): Promi
 	});
 }
 
-const keyOf = ({ operation, type, given }: Job): string =>
-	`${operation.operationId} ${type} ${JSON.stringify(given)}`;
+const keyOf = ({ operation, type, sent }: Job): string =>
+	`${operation.operationId} ${type} ${JSON.stringify(sent)}`;

@@ -1,29 +1,29 @@
-/** Values by name within a bounded room; what was used last stays longest. */
+/** Values by name within bounded memory; the most recently used stay longest. */
 export interface TwoGenerations<T> {
-	/** The value of a name, which counts as used. */
+	/** The value of a name; reading it counts as use. */
 	get(name: string, now?: number): T | undefined;
 	put(name: string, value: T, now?: number): void;
 	drop(name: string): void;
 }
 
-interface Room<T> {
-	readonly room: number; // weight of all that is kept
-	readonly weightOf: (name: string, value: T) => number; // of one value; one of more than an eighth of the room is not kept
-	readonly span?: number; // [ms] that a value is kept at least, and twice that at most while others come; for good unless given
+interface Bounds<T> {
+	readonly room: number; // total weight
+	readonly weightOf: (name: string, value: T) => number; // weight of one value; one above an eighth of the total is not stored
+	readonly span?: number; // [ms] a value is kept at least, and twice that at most while others arrive; unlimited by default
 }
 
-/** Two generations instead of a queue: what is put or used goes into the young one; when that fills half the room, or its span
- *  is over, it becomes the old one, and what was old and not used since goes. Each step is O(1) (finding the oldest entry of one
- *  Map is not: it walks over all that were deleted before it). */
+/** Two generations instead of a queue: entries that are added or used go into the young one. When it reaches half the total weight,
+ *  or its span ends, it becomes the old one, and old entries unused since are dropped. Each step is O(1); finding the oldest entry
+ *  of one Map is not, as it walks over all entries deleted before it. */
 export function twoGenerations<T>({
 	room,
 	weightOf,
 	span = Number.POSITIVE_INFINITY,
-}: Room<T>): TwoGenerations<T> {
+}: Bounds<T>): TwoGenerations<T> {
 	let young = new Map<string, T>();
 	let old = new Map<string, T>();
-	let weight = 0; // of the young
-	let ends = Number.NEGATIVE_INFINITY; // [ms] when the young become old
+	let weight = 0; // of the young generation
+	let ends = Number.NEGATIVE_INFINITY; // [ms] when the young generation becomes old
 	const drop = (name: string): void => {
 		const value = young.get(name);
 		if (value !== undefined) weight -= weightOf(name, value);

@@ -8,30 +8,30 @@ import type { EdgeContext } from "./reply.ts";
 import type { Pack } from "./send.ts";
 import type { Asset } from "./static-file.ts";
 
-/** Lets a request in, with the headers that its answer carries for it, or throws the problem that turns it away. */
+/** Admits a request and returns headers for its response, or throws the problem that refuses it. */
 export interface Admit {
 	(c: EdgeContext): Maybe<Headers>;
-	readonly keysRequired: boolean; // whether nobody is let in without a key, so that no shared cache may keep an answer
+	readonly keysRequired: boolean; // whether every request needs a key, so that no shared cache may store a response
 }
 
-/** What differs from one deployment to the next. */
+/** What differs between deployments. */
 export interface AppOptions {
-	/** The page at `/`, where the entry could read it; without it `/` answers in JSON alone. */
+	/** The page at `/`, where the entry has it; without it `/` returns JSON only. */
 	readonly indexPage: string | undefined;
-	/** Files for browsers, where the entry could read them: the widget, the docs page and what pages need. */
+	/** Files for browsers, where the entry has them: the widget, the docs page and their assets. */
 	readonly assets?: readonly Asset[];
-	/** The usual ones unless given. */
+	/** The default settings if omitted. */
 	readonly settings?: Settings;
-	/** What is held for callers, where the entry knows what they have taken; what is being put together alone unless given. */
+	/** Bytes held for clients, where the entry knows what they have read; if omitted, only answers under assembly count. */
 	readonly backlog?: Backlog;
-	/** Where costly answers are worked out; in place unless given. */
+	/** Computes expensive answers; in place if omitted. */
 	readonly compute?: Compute;
-	/** Lets everyone in unless given. */
+	/** Admits requests; all if omitted. */
 	readonly admit?: Admit;
-	/** Packs a long answer for callers who take gzip, where nothing in front does. */
+	/** Compresses a long answer for clients that accept gzip, where no proxy does. */
 	readonly pack?: Pack;
-	/** Told of each request once its answer is ready, but for probes that go well. */
-	readonly observe?: (seen: RequestRecord) => void;
-	/** Told of each failure of the service itself, whose inside a caller never sees. */
+	/** Called for each request once its response is ready, except for successful probes. */
+	readonly observe?: (record: RequestRecord) => void;
+	/** Called for each server error; its details never reach the client. */
 	readonly onFailure: (error: unknown, requestId: string) => void;
 }

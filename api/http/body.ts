@@ -1,12 +1,12 @@
 import type { HonoRequest } from "hono";
 import { overloaded, ProblemError } from "../problem/problem.ts";
-import type { ArrivingBodies } from "./arriving-bodies.ts";
+import type { IncomingBodies } from "./incoming-bodies.ts";
 
-const LONGEST = 200; // [characters] of a Content-Type
+const LONGEST = 200; // [characters] of a Content-Type header
 const JSON_TYPE = /^application\/(?:[\w.-]+\+)?json$/;
 const UTF_8 = /^charset\s*=\s*"?utf-8"?$/;
 
-/** Whether a Content-Type is JSON's, in the one encoding that JSON has. */
+/** Whether a Content-Type is JSON in UTF-8. */
 function isJson(type: string): boolean {
 	if (type === "application/json") return true;
 	if (type.length > LONGEST) return false;
@@ -17,12 +17,12 @@ function isJson(type: string): boolean {
 function tooLarge(limit: number): ProblemError {
 	return new ProblemError(
 		"payload-too-large",
-		`The body may hold at most ${limit} bytes; GET /v1/meta lists every limit`,
+		`The body exceeds the limit of ${limit} bytes; GET /v1/meta lists every limit`,
 	);
 }
 
-/** The length of a body in bytes as its headers state it, else infinity. What they say may refuse it, before a byte is read. */
-function lengthStated(request: HonoRequest, limit: number): number {
+/** The Content-Length of a body [bytes], infinity without one. Throws for headers that are refused, before a byte is read. */
+function contentLength(request: HonoRequest, limit: number): number {
 	const length = request.header("content-length");
 	if (length !== undefined && !/^\d+$/.test(length))
 		throw new ProblemError("length-required", "Content-Length must be a whole number of bytes");
@@ -31,7 +31,7 @@ function lengthStated(request: HonoRequest, limit: number): number {
 	if (encoding !== undefined && encoding.toLowerCase() !== "identity")
 		throw new ProblemError(
 			"unsupported-media-type",
-			"A body in a Content-Encoding is not read; send it plain",
+			"A Content-Encoding of the body is not supported; send it uncompressed",
 			[],
 			{ "Accept-Encoding": "identity" },
 		);
@@ -39,28 +39,29 @@ function lengthStated(request: HonoRequest, limit: number): number {
 	if (type === undefined || !isJson(type))
 		throw new ProblemError(
 			"unsupported-media-type",
-			`Content-Type must be application/json, in utf-8; ${type === undefined ? "none was sent" : "another was sent"}`,
+			`Content-Type must be application/json in UTF-8; ${type === undefined ? "none was sent" : "another was sent"}`,
 			[],
 			{ "Accept-Post": "application/json" },
 		);
 	return length === undefined ? Number.POSITIVE_INFINITY : Number(length);
 }
 
-/** A body counted as it comes in, beside all others that are coming. */
-async function countedText(request: HonoRequest, limit: number, arriving: ArrivingBodies): Promise<string> {
+/** The text of a body, counted together with all other incoming bodies. */
+async function bodyText(request: HonoRequest, limit: number, incoming: IncomingBodies): Promise<string> {
 	const reader = request.raw.body?.getReader();
 	const decoder = new TextDecoder();
 	let text = "";
 	let bytes = 0;
-	let gaveWay = false;
-	const arrival = arriving(() => {
-		gaveWay = true;
-		reader?.cancel().catch(() => undefined); // its sender may be gone already
+	let dropped = false;
+	const body = incoming(() => {
+		dropped = true;
+		reader?.cancel().catch(() => undefined); // the client may have disconnected
 	});
 	try {
 		for (;;) {
 			const chunk = await reader?.read();
-			if (gaveWay) throw overloaded("Too many bodies are coming in, and this one has taken longest");
+			if (dropped)
+				throw overloaded("Too many request bodies are being received, and this one has taken longest");
 			if (!chunk || chunk.done) return text + decoder.decode();
 			bytes += chunk.value.byteLength;
 			if (bytes > limit) {
@@ -68,23 +69,23 @@ async function countedText(request: HonoRequest, limit: number, arriving: Arrivi
 				throw tooLarge(limit);
 			}
 			text += decoder.decode(chunk.value, { stream: true });
-			arrival.add(chunk.value.byteLength);
+			body.add(chunk.value.byteLength);
 		}
 	} finally {
-		arrival.end();
+		body.end();
 	}
 }
 
-const SMALL = 16_384; // [bytes] of a body that takes no more room than the connection that it comes by
+const SMALL = 16_384; // [bytes] a body no larger than the memory of its connection
 
-/** The JSON body of a request. Of a key given twice the last counts, as JSON.parse has it.
- *  @param limit     bytes that it may have
- *  @param arriving  bounds what all bodies that are coming take together */
-export function jsonBody(request: HonoRequest, limit: number, arriving: ArrivingBodies): Promise<unknown> {
-	const length = lengthStated(request, limit);
-	return (length <= SMALL ? request.raw.text() : countedText(request, limit, arriving)).then(
+/** The JSON body of a request. Of duplicate keys the last counts, as in JSON.parse.
+ *  @param limit     bytes allowed
+ *  @param incoming  limits the memory of all incoming bodies together */
+export function jsonBody(request: HonoRequest, limit: number, incoming: IncomingBodies): Promise<unknown> {
+	const length = contentLength(request, limit);
+	return (length <= SMALL ? request.raw.text() : bodyText(request, limit, incoming)).then(
 		parsed,
-		brokenOff,
+		interrupted,
 	);
 }
 
@@ -92,19 +93,17 @@ function parsed(text: string): unknown {
 	try {
 		return JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
 	} catch (error) {
-		if (text.trim() === "")
-			throw new ProblemError("malformed-json", "The body is empty; a JSON object is expected");
-		throw new ProblemError("malformed-json", `The body is not JSON: ${wordsOf(error as SyntaxError)}`);
+		if (text.trim() === "") throw new ProblemError("malformed-json", "The body is empty; send a JSON object");
+		throw new ProblemError("malformed-json", `The body is not JSON: ${parserMessage(error as SyntaxError)}`);
 	}
 }
 
-/** A body that does not come to its end: its sender is gone, so nobody is at fault. */
-function brokenOff(error: unknown): never {
+/** An incomplete body: the client disconnected. */
+function interrupted(error: unknown): never {
 	throw error instanceof ProblemError
 		? error
-		: new ProblemError("abandoned", "The caller went away before the body was whole");
+		: new ProblemError("abandoned", "The client disconnected before the body was complete");
 }
 
-/** What the parser found. Newer engines say the place twice, by position and by line and column; callers of every runtime read
- *  the same. */
-const wordsOf = ({ message }: SyntaxError): string => message.replace(/ \(line \d+ column \d+\)$/, "");
+/** The parser's message. Newer engines add line and column to the position; clients of every runtime get the same text. */
+const parserMessage = ({ message }: SyntaxError): string => message.replace(/ \(line \d+ column \d+\)$/, "");

@@ -1,18 +1,17 @@
 export type Headers = Readonly<Record<string, string>>;
 
-/** The headers of every answer, errors and 304 included. A new object each time, for its own headers to be put into. */
+/** The headers of every response, including errors and 304. A new object each time, to which others are added. */
 export const sharedHeaders = (requestId: string): Record<string, string> => ({
 	"Access-Control-Allow-Origin": "*",
-	"Access-Control-Expose-Headers": "*", // stands for every name, as answers to all origins carry no credentials
+	"Access-Control-Expose-Headers": "*", // every name, as responses to all origins carry no credentials
 	"X-Content-Type-Options": "nosniff",
 	"X-Request-Id": requestId,
 });
 
-/** Beside the type, what a browser may show or embed as a thing of its own carries: a chart, a table, a file. JSON, which is
- *  only ever read by code, goes without. */
+/** Headers of responses that a browser can show or embed: charts, tables, files. JSON, which only code reads, has none. */
 export const EMBEDDED: Headers = {
 	"Content-Security-Policy": "default-src 'none'; frame-ancestors 'none'",
-	"Cross-Origin-Resource-Policy": "cross-origin", // else no page of another site could show a chart
+	"Cross-Origin-Resource-Policy": "cross-origin", // lets pages of other sites show a chart
 	"Referrer-Policy": "no-referrer",
 };
 
@@ -23,9 +22,9 @@ export const PREFLIGHT_HEADERS: Headers = {
 
 const REQUEST_ID = /^[\w.:-]{1,128}$/;
 
-/** The caller's own request id where it is a plain one, else a new one. */
-export function requestIdFrom(given: string | undefined): string {
-	return given !== undefined && REQUEST_ID.test(given) ? given : crypto.randomUUID();
+/** The client's request id if it is well formed, else a new one. */
+export function requestIdFrom(sent: string | undefined): string {
+	return sent !== undefined && REQUEST_ID.test(sent) ? sent : crypto.randomUUID();
 }
 
 const PRIME = 0x01000193; // of FNV-1a in 32 bits
@@ -33,8 +32,8 @@ const encoder = new TextEncoder();
 const BASIS = 0x811c9dc5;
 
 /** A strong entity tag: two 32-bit FNV-1a hashes, one of the content's even bytes and one of the odd, and its
- *  length. It guards a cache against an old text, not against a forger, so it need not be cryptographic; and it costs less
- *  than asking for a hash that is. */
+ *  length. It detects stale cache entries, not forgery, so it need not be cryptographic, and it costs less than a
+ *  cryptographic hash. */
 export function entityTag(content: string | Uint8Array): string {
 	const bytes = typeof content === "string" ? encoder.encode(content) : content;
 	const { length } = bytes;
@@ -49,7 +48,7 @@ export function entityTag(content: string | Uint8Array): string {
 	return `"${hex(even)}-${hex(odd)}-${length.toString(16)}"`;
 }
 
-/** Whether an If-None-Match header names a tag (weakly compared, as RFC 9110 has it). */
+/** Whether an If-None-Match header matches a tag (weak comparison, RFC 9110). */
 export function etagMatches(ifNoneMatch: string | undefined, tag: string): boolean {
 	if (ifNoneMatch === undefined) return false;
 	return ifNoneMatch.split(",").some((entry) => ["*", tag].includes(entry.trim().replace(/^W\//, "")));

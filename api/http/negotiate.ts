@@ -1,6 +1,6 @@
 import { ProblemError } from "../problem/problem.ts";
 
-/** How much a caller wants a media type, by the most exact range of its Accept header that covers it: 0 to 1. */
+/** The quality of a media type in an Accept header, by its most specific matching range: 0 to 1. */
 function qualityOf(accept: string, type: string): number {
 	let quality = 0;
 	let exactness = -1;
@@ -15,9 +15,9 @@ function qualityOf(accept: string, type: string): number {
 	return quality;
 }
 
-const LONGEST = 1000; // [characters] of an Accept header; browsers send some 150
+const LONGEST = 1000; // [characters] of an Accept header; browsers send about 150
 
-/** The media type on offer that an Accept header wants most, the first of equals; undefined when it rules out all. */
+/** The offered media type with the highest quality in an Accept header, the first of equals; undefined if none is acceptable. */
 export function preferredType<Type extends string>(
 	accept: string | undefined,
 	offered: readonly Type[],
@@ -26,7 +26,7 @@ export function preferredType<Type extends string>(
 	if (accept.length > LONGEST)
 		throw new ProblemError(
 			"not-acceptable",
-			`Accept is read up to ${LONGEST} characters; ask for one of ${offered.join(", ")}`,
+			`Accept may have at most ${LONGEST} characters; send one of ${offered.join(", ")}`,
 		);
 	let best: Type | undefined;
 	let most = 0;

@@ -5,21 +5,21 @@ import { LIMITS } from "../config/limits.ts";
 import { type ProblemKind, problem } from "../problem/problem.ts";
 import { requestIdFrom, sharedHeaders } from "./headers.ts";
 
-const KEEP_ALIVE = 65_000; // [ms] longer than the minute that load balancers commonly keep an idle connection
-const CHECK_INTERVAL = 1000; // [ms] how often arrivals are looked over
-const LINGER = 1000; // [ms] in which who is refused may read why; then the connection goes, whether he ends it or not
+const KEEP_ALIVE = 65_000; // [ms] longer than the minute for which load balancers commonly keep idle connections
+const CHECK_INTERVAL = 1000; // [ms] how often incoming requests are checked
+const LINGER = 1000; // [ms] in which a refused client can read the response, before the connection is closed
 
-/** The app behind Node's HTTP server, with limits on how large headers are and how long a request may take to arrive. */
+/** The app behind Node's HTTP server, with limits on the size of headers and the time for a request to arrive. */
 export function createNodeServer(app: {
 	readonly fetch: (request: Request, env: HttpBindings) => Response | Promise<Response>;
 }): Server {
-	const arrival = LIMITS.arrivalTime.value * 1000;
+	const timeout = LIMITS.arrivalTime.value * 1000;
 	const server = createAdaptorServer({
 		fetch: (request, env) => app.fetch(request, env as HttpBindings),
 		serverOptions: {
 			maxHeaderSize: LIMITS.headerBytes.value,
-			headersTimeout: arrival,
-			requestTimeout: arrival,
+			headersTimeout: timeout,
+			requestTimeout: timeout,
 			keepAliveTimeout: KEEP_ALIVE,
 			connectionsCheckingInterval: CHECK_INTERVAL,
 		},
@@ -33,12 +33,12 @@ const KINDS: Readonly<Record<string, ProblemKind>> = {
 	HPE_HEADER_OVERFLOW: "headers-too-large",
 };
 
-/** Answers what never became a request (too slow, too large, not HTTP) in the same form as every other problem. */
+/** Answers what never became a request (too slow, too large, not HTTP) with a problem document. */
 function refuseConnection(error: NodeJS.ErrnoException, socket: Duplex): void {
 	if (error.code === "ECONNRESET" || !socket.writable) return void socket.destroy();
 	const requestId = requestIdFrom(undefined);
 	const kind = KINDS[error.code ?? ""] ?? "malformed-request";
-	const body = problem(kind, DETAILS[kind] ?? "The request is not HTTP as RFC 9112 has it", requestId, []);
+	const body = problem(kind, DETAILS[kind] ?? "The request is not valid HTTP (RFC 9112)", requestId, []);
 	const text = JSON.stringify(body);
 	const headers = {
 		...sharedHeaders(requestId),
@@ -55,6 +55,6 @@ function refuseConnection(error: NodeJS.ErrnoException, socket: Duplex): void {
 }
 
 const DETAILS: Readonly<Partial<Record<ProblemKind, string>>> = {
-	"request-timeout": `The request did not arrive whole within ${LIMITS.arrivalTime.value} s`,
-	"headers-too-large": `Request line and headers may hold ${LIMITS.headerBytes.value} bytes together`,
+	"request-timeout": `The request did not arrive completely within ${LIMITS.arrivalTime.value} s`,
+	"headers-too-large": `Request line and headers exceed the limit of ${LIMITS.headerBytes.value} bytes`,
 };

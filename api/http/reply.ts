@@ -5,13 +5,13 @@ import { type Headers, sharedHeaders } from "./headers.ts";
 export type Edge = {
 	Variables: {
 		requestId: string;
-		admitted: Headers; // what letting the request in adds to its answer
+		accessHeaders: Headers; // added by access control
 	};
 };
 export type EdgeContext = Context<Edge>;
 
-/** The one way out for every answer, errors and 304 included: with the headers that all share, and its own, which may
- *  replace one. A plain object, built once, is what Node's server writes fastest; spreading one costs more than the rest. */
+/** Every response, including errors and 304, with the shared headers and its own, which may replace them. Node's server writes a
+ *  plain object fastest; spreading one costs more than the rest. */
 export function reply(
 	c: EdgeContext,
 	body: string | Uint8Array<ArrayBuffer> | null,
@@ -19,20 +19,21 @@ export function reply(
 	headers: Headers,
 ): Response {
 	const all = sharedHeaders(c.get("requestId"));
-	const admitted = c.get("admitted");
-	for (const name in admitted) all[name] = admitted[name]!;
+	const access = c.get("accessHeaders");
+	for (const name in access) all[name] = access[name]!;
 	for (const name in headers) all[name] = headers[name]!;
 	return new Response(body, { status, headers: all });
 }
 
 const NO_STORE = "no-store";
 
-/** How long an answer may be kept unasked: in seconds, 0 for never.
- *  @param whose  what may keep it: any cache on the way, or a caller's own alone */
-export const cacheControl = (maxAge: number, whose: "public" | "private"): string =>
-	maxAge > 0 ? `${whose}, max-age=${maxAge}` : NO_STORE;
+/** The Cache-Control of a response.
+ *  @param maxAge  seconds without revalidation; 0 for no caching
+ *  @param scope   any cache, or the client's own only */
+export const cacheControl = (maxAge: number, scope: "public" | "private"): string =>
+	maxAge > 0 ? `${scope}, max-age=${maxAge}` : NO_STORE;
 
-/** Whether the caller takes gzip. */
+/** Whether the client accepts gzip. */
 export const acceptsGzip = (c: EdgeContext): boolean =>
 	/\bgzip\b(?!\s*;\s*q=0(?:\.0*)?(?:,|$))/.test(c.req.header("accept-encoding") ?? "");
 

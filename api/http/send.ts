@@ -2,55 +2,55 @@ import { after, type Maybe } from "../operations/maybe.ts";
 import { entityTag, etagMatches, type Headers } from "./headers.ts";
 import { acceptsGzip, cacheControl, type EdgeContext, reply } from "./reply.ts";
 
-const WORTH_PACKING = 2048; // [characters] a shorter text fits into a packet or two anyway
+const GZIP_MINIMUM = 2048; // [characters] a shorter text fits into a packet or two anyway
 
 type Bytes = Uint8Array<ArrayBuffer>;
 
-/** Packs a text with gzip. */
+/** Compresses a text with gzip. */
 export type Pack = (text: string) => Promise<Bytes>;
 
-/** A text, and its tag where it may be kept. */
+/** A text, with its entity tag where it may be cached. */
 export interface Tagged {
 	readonly text: string;
 	readonly tag: string | undefined;
 }
 
-/** A text as the answer: tagged where it may be kept, packed where the caller takes it so and nothing in front packs.
- *  @param kept  whose cache may keep it, and how long; see `keeping`
- *  @param type  headers that go with its type */
+/** Sends a text: tagged if it may be cached, compressed if the client accepts gzip and no proxy compresses.
+ *  @param caching  its Cache-Control
+ *  @param type     headers of its media type */
 export function sendText(
 	c: EdgeContext,
 	{ text, tag }: Tagged,
-	kept: string,
+	caching: string,
 	type: Headers,
 	pack: Pack | undefined,
 ): Maybe<Response> {
-	const varies = pack !== undefined && text.length >= WORTH_PACKING;
+	const varies = pack !== undefined && text.length >= GZIP_MINIMUM;
 	const packed = varies && acceptsGzip(c);
-	const shown: Representation = { type, kept, tag: packed && tag ? packedTag(tag) : tag, packed, varies };
+	const shown: Representation = { type, caching, tag: packed && tag ? packedTag(tag) : tag, packed, varies };
 	return sendTagged(c, shown, () => (packed ? pack(text) : text));
 }
 
-/** A text under the tag of its content. */
+/** A text with the entity tag of its content. */
 export const taggedText = (text: string): Tagged => ({ text, tag: entityTag(text) });
 
 const packedTag = (tag: string): string => `${tag.slice(0, -1)}-gzip"`;
 
 interface Representation {
 	readonly type: Headers;
-	readonly kept: string;
+	readonly caching: string;
 	readonly tag: string | undefined;
 	readonly packed: boolean;
-	readonly varies: boolean; // whether others may get it packed, or not
+	readonly varies: boolean; // whether other clients may get it with another encoding
 }
 
-/** A body under its tag; 304 to a caller who holds it already. */
+/** Sends a body with its tag, or 304 to a client that has it. */
 function sendTagged(
 	c: EdgeContext,
-	{ type, kept, tag, packed, varies }: Representation,
+	{ type, caching, tag, packed, varies }: Representation,
 	body: () => Maybe<string | Bytes>,
 ): Maybe<Response> {
-	const headers: Record<string, string> = { "Cache-Control": kept };
+	const headers: Record<string, string> = { "Cache-Control": caching };
 	if (tag !== undefined) headers.ETag = tag;
 	if (varies) headers.Vary = type.Vary ? `${type.Vary}, Accept-Encoding` : "Accept-Encoding";
 	else if (type.Vary) headers.Vary = type.Vary;
@@ -61,23 +61,23 @@ function sendTagged(
 	return after(body(), (content) => reply(c, content, 200, headers));
 }
 
-/** Bytes that never change, plain and packed. */
+/** Constant bytes, uncompressed and compressed. */
 export interface StaticContent {
 	readonly bytes: Bytes;
 	readonly gzipped: Bytes;
 }
 
-/** Answers with bytes that never change, packed for whoever takes them so. They are read, and their tag worked out, when they
- *  are first asked for: most deployments are asked for few of them.
- *  @param read    gets them
- *  @param maxAge  how long they may be kept unasked [s]
- *  @param type    headers that go with their type */
+/** Sends constant bytes, compressed for clients that accept it. They are read and tagged at the first request, as most deployments
+ *  serve few of them.
+ *  @param read    reads them
+ *  @param maxAge  time for which they may be cached [s]
+ *  @param type    headers of their media type */
 export function staticResponder(
 	read: () => StaticContent,
 	maxAge: number,
 	type: Headers,
 ): (c: EdgeContext) => Maybe<Response> {
-	const kept = cacheControl(maxAge, "public");
+	const caching = cacheControl(maxAge, "public");
 	let held: (StaticContent & { readonly tag: string }) | undefined;
 	return (c) => {
 		if (!held) {
@@ -86,7 +86,7 @@ export function staticResponder(
 		}
 		const { bytes, gzipped, tag } = held;
 		const packed = acceptsGzip(c);
-		const shown: Representation = { type, kept, tag: packed ? packedTag(tag) : tag, packed, varies: true };
+		const shown: Representation = { type, caching, tag: packed ? packedTag(tag) : tag, packed, varies: true };
 		return sendTagged(c, shown, () => (packed ? gzipped : bytes));
 	};
 }

@@ -6,10 +6,10 @@ export interface Asset {
 	readonly path: string;
 	readonly type: string;
 	readonly read: () => StaticContent;
-	readonly maxAge: number; // how long it may be kept unasked [s]
+	readonly maxAge: number; // time for which it may be cached [s]
 }
 
-/** What a page of ours may do: run its own files, talk to its own service, and nothing else. */
+/** Content security policy of the service's pages: their own files and their own service, nothing else. */
 export const PAGE_POLICY = [
 	"default-src 'none'",
 	"script-src 'self'",
@@ -21,11 +21,11 @@ export const PAGE_POLICY = [
 	"frame-ancestors 'none'",
 ].join("; ");
 
-/** Answers with a file, packed for whoever takes it so; 304 to a caller who holds it already. */
+/** Sends a file, compressed for clients that accept it, or 304 to a client that has it. */
 export const assetHandler = ({ read, maxAge, type }: Asset) =>
 	staticResponder(read, maxAge, fileHeaders(type));
 
-/** The headers of a type: a page of ours may do more than what stands alone. */
+/** The headers of a media type; pages have a policy of their own. */
 export const fileHeaders = (type: string): Headers => ({
 	...EMBEDDED,
 	...(type.startsWith("text/html") && { "Content-Security-Policy": PAGE_POLICY }),

@@ -1,11 +1,11 @@
 import type { IncomingMessage, Server, ServerResponse } from "node:http";
 import type { Backlog } from "../operations/backlog.ts";
 
-const WHOLE = 10; // times as long as a caller may take nothing, he may take for all of it
+const COMPLETE = 10; // [-] time for reading a complete answer, relative to that for reading any of it
 
-/** Counts what is written and not yet taken by callers, and closes the connection of one who takes nothing, or too slowly.
- *  What a socket takes at once, as nearly every answer, costs nothing here.
- *  @param time  within which a caller must take something [ms] */
+/** Counts bytes that are written but not yet read by clients, and closes the connection of a client that reads nothing, or too slowly.
+ *  Answers that the socket accepts at once, as nearly all are, cost nothing here.
+ *  @param time  time within which a client must read something [ms] */
 export function watchUnread(server: Server, backlog: Backlog, time: number): void {
 	const held = new WeakSet<ServerResponse>();
 	const hold = (response: ServerResponse): void => {
@@ -14,8 +14,8 @@ export function watchUnread(server: Server, backlog: Backlog, time: number): voi
 		held.add(response);
 		const { socket } = response.req;
 		backlog.hold(bytes);
-		socket.setTimeout(time); // starts anew whenever some of it is taken
-		const late = setTimeout(() => socket.destroy(), WHOLE * time).unref();
+		socket.setTimeout(time); // restarts whenever some of it is read
+		const late = setTimeout(() => socket.destroy(), COMPLETE * time).unref();
 		let over = false;
 		const release = () => {
 			if (over) return;
@@ -25,22 +25,22 @@ export function watchUnread(server: Server, backlog: Backlog, time: number): voi
 			backlog.release(bytes);
 		};
 		response.once("close", release);
-		socket.once("close", release); // of an answer that waits behind another, which hears of nothing
+		socket.once("close", release); // for a pipelined answer, whose response gets no event
 	};
 	function written(this: ServerResponse): void {
 		hold(this);
 	}
 	server.prependListener("request", (_request: IncomingMessage, response: ServerResponse) => {
 		response.on("prefinish", written);
-		if (!response.socket) countedAtEnd(response, hold); // behind another on the same connection: not written before that one is
+		if (!response.socket) countedAtEnd(response, hold); // pipelined behind another answer, and written after it
 	});
 }
 
-/** Has an answer counted as soon as it is there. */
+/** Counts an answer as soon as it is complete. */
 function countedAtEnd(response: ServerResponse, hold: (response: ServerResponse) => void): void {
-	const end = response.end.bind(response) as (...given: unknown[]) => ServerResponse;
-	response.end = ((...given: unknown[]) => {
-		end(...given);
+	const end = response.end.bind(response) as (...chunks: unknown[]) => ServerResponse;
+	response.end = ((...chunks: unknown[]) => {
+		end(...chunks);
 		hold(response);
 		return response;
 	}) as ServerResponse["end"];

@@ -1,22 +1,22 @@
-const MOST = 64; // at once
-const PAUSE = 200; // [ms] after which they are handed on in any case
+const BATCH_SIZE = 64;
+const PAUSE = 200; // [ms] longest time before a batch is delivered
 
-/** Gathers what happens and hands it on in batches: telling many at once costs far less than telling each.
- *  @returns  what takes one, and what hands on all that is gathered */
-export function batcher<T>(handOn: (batch: readonly T[]) => void) {
+/** Collects items and delivers them in batches, which costs far less than delivering each.
+ *  @returns  `add` for one item, `flush` to deliver all collected items */
+export function batcher<T>(deliver: (batch: readonly T[]) => void) {
 	let batch: T[] = [];
 	let timer: ReturnType<typeof setTimeout> | undefined;
 	const flush = (): void => {
 		clearTimeout(timer);
 		timer = undefined;
-		const gathered = batch;
+		const items = batch;
 		batch = [];
-		if (gathered.length > 0) handOn(gathered);
+		if (items.length > 0) deliver(items);
 	};
-	const take = (one: T): void => {
-		batch.push(one);
-		if (batch.length >= MOST) flush();
+	const add = (item: T): void => {
+		batch.push(item);
+		if (batch.length >= BATCH_SIZE) flush();
 		else timer ??= setTimeout(flush, PAUSE);
 	};
-	return { take, flush };
+	return { add, flush };
 }

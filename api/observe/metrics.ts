@@ -5,21 +5,21 @@ import type { RequestRecord } from "./request-record.ts";
 const BUCKETS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10]; // [s]
 
 export interface Metrics {
-	readonly seen: (seen: readonly RequestRecord[]) => void;
-	/** The server of GET /metrics: for a port that no stranger reaches. */
+	readonly requests: (batch: readonly RequestRecord[]) => void;
+	/** The server of GET /metrics, for a private port. */
 	readonly server: Server;
 }
 
-/** Figures for Prometheus: how many requests, how long they took, by operation and status (429 are refused, 503 shed, 499
- *  abandoned), how deep the pool is, and how the process fares. Labels come from our own lists, never from a caller.
- *  @param complete  has what was seen and not told yet told, before the figures are read */
+/** Metrics for Prometheus: count and duration of requests by operation and status (429 refused, 503 shed, 499 client disconnected),
+ *  depth of the pool, and process metrics. Label values come from fixed lists, never from requests.
+ *  @param complete  delivers pending records before metrics are read */
 export async function metricsOf(pool: Pool | undefined, complete: () => void): Promise<Metrics> {
 	const { collectDefaultMetrics, Gauge, Histogram, Registry } = await import("prom-client");
 	const registry = new Registry();
 	collectDefaultMetrics({ register: registry });
 	const durations = new Histogram({
 		name: "raykettle_request_duration_seconds",
-		help: "Time from a request's first line to its answer, by operation and status.",
+		help: "Time from a request's first line to its response, by operation and status.",
 		labelNames: ["operation", "status"] as const,
 		buckets: BUCKETS,
 		registers: [registry],
@@ -27,7 +27,7 @@ export async function metricsOf(pool: Pool | undefined, complete: () => void): P
 	if (pool)
 		new Gauge({
 			name: "raykettle_pool_answers",
-			help: "Answers that are being worked out by the pool, and that wait for a thread.",
+			help: "Answers being computed by the pool, and answers waiting for a thread.",
 			labelNames: ["state"] as const,
 			registers: [registry],
 			collect() {
@@ -43,7 +43,7 @@ export async function metricsOf(pool: Pool | undefined, complete: () => void): P
 		response.end(found ? await registry.metrics() : undefined);
 	});
 	return {
-		seen: (batch) => {
+		requests: (batch) => {
 			for (const { operation, status, seconds } of batch) durations.observe({ operation, status }, seconds);
 		},
 		server,

@@ -1,9 +1,9 @@
-/** What an operator may know of a request: nothing that the caller sent but the request id. */
+/** Record of a request for logs and metrics. The request id is the only request data in it. */
 export interface RequestRecord {
 	readonly requestId: string;
-	readonly operation: string; // its operationId; `document`, `asset` or `none` for what is no operation
+	readonly operation: string; // operationId; `document`, `asset` or `none` for other paths
 	readonly method: string;
 	readonly status: number;
-	readonly seconds: number; // from its first line to its answer
-	readonly at: number; // when it was answered [ms since 1970]
+	readonly seconds: number; // from first line to response
+	readonly at: number; // time of the response [ms since 1970]
 }

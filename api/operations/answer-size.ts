@@ -1,17 +1,17 @@
 import { ProblemError } from "../problem/problem.ts";
 import type { Operation } from "./operation.ts";
 
-/** The text of an answer, unless it is longer than one may be: then what makes it so is named.
- *  @param most  [bytes], a letter each, as nearly all of an answer is ASCII */
-export function sizeWithin(most: number, text: string, { method }: Operation, input: unknown): string {
-	if (text.length <= most) return text;
+/** The text of an answer. Throws a problem that names the responsible field if the text is too long.
+ *  @param limit  bytes, one per character, as nearly all of an answer is ASCII */
+export function sizeWithin(limit: number, text: string, { method }: Operation, input: unknown): string {
+	if (text.length <= limit) return text;
 	const name = "seriesStepMin";
-	const detail = `The answer would be longer than the ${most} bytes that one may have here`;
+	const detail = `The response would exceed the limit of ${limit} bytes`;
 	if (typeof input !== "object" || input === null || !(name in input)) {
 		const place = method === "post" ? ({ in: "body", pointer: "" } as const) : ({ in: "query" } as const);
 		throw new ProblemError("too-large", detail, [{ ...place, detail, code: "too_large" }]);
 	}
-	const advice = `${detail}; ask for rows further apart`;
+	const advice = `${detail}; send a longer ${name}`;
 	const place =
 		method === "post"
 			? ({ in: "body", pointer: `/${name}` } as const)

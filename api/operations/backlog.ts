@@ -1,13 +1,13 @@
-/** How much of what was worked out is still held for callers. */
+/** Bytes of answers that clients have not read yet. */
 export interface Backlog {
 	hold(bytes: number): void;
 	release(bytes: number): void;
-	/** Whether there is too much of it to begin anything new. */
+	/** Whether too much is held to accept new requests. */
 	isFull(): boolean;
 }
 
-/** @param most  that may be held [bytes] */
-export function backlogOf(most: number): Backlog {
+/** @param limit  bytes that may be held */
+export function backlogOf(limit: number): Backlog {
 	let held = 0;
 	return {
 		hold(bytes) {
@@ -16,9 +16,9 @@ export function backlogOf(most: number): Backlog {
 		release(bytes) {
 			held -= bytes;
 		},
-		isFull: () => held > most,
+		isFull: () => held > limit,
 	};
 }
 
-/** Nothing counts: where one answer at a time is worked out. */
+/** Without limit: where one answer at a time is computed. */
 export const BOUNDLESS = backlogOf(Number.POSITIVE_INFINITY);

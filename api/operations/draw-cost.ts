@@ -3,7 +3,7 @@ import { fromSi } from "../wire/units.ts";
 
 type Body = Readonly<Record<string, unknown>>;
 
-/** What makes a day's march longer than the usual one, as far as a request says it. */
+/** What makes a simulated day more expensive than the typical one. */
 export interface March {
 	readonly layers: number;
 	readonly hours: number;
@@ -11,23 +11,23 @@ export interface March {
 }
 
 const HEAT_OF_A_LITRE = 1.163e-3; // kWh/K
-const MOST_DRAWS = 200; // of a request that is not refused for itself
-const SUBSTEPS = 10; // of a layer's content, as the taps are served
-const SPENT = 18; // [-] e-foldings of what a draw leaves behind, after which nothing is left of it
+const MOST_DRAWS = 200; // allowed by the schema
+const SUBSTEPS = 10; // per layer content drawn
+const SPENT = 18; // [-] e-foldings after which the heat left by a draw is negligible
 const COST_OF_SUBSTEP = 8e-4; // [cost units]
-const COST_OF_LAYER = 2e-5; // [cost units] the same of a layer, each substep
-const COST_OF_LOOK = 3e-4; // [cost units] of one draw in one step, whether it runs or not
+const COST_OF_LAYER = 2e-5; // [cost units] per layer, each substep
+const COST_OF_CHECK = 3e-4; // [cost units] of one draw in one step, whether it runs or not
 const COST_OF_CALL = 3e-3; // [cost units] of one draw in a step in which it runs
 
 interface Use {
-	readonly hour: number; // of the day at which it begins
-	readonly litres: number; // out of the tank, at most
+	readonly hour: number; // hour of the day at which it starts
+	readonly litres: number; // drawn from the tank, at most
 	readonly flow: number; // [L/min]
 }
 
-/** What serving the taps adds to one day's march, at most [cost units]. They are served in tenths of a layer's content for as long
- *  as the tank has something to give: so it counts how often draws turn the tank over, but in any step no more often than empties it.
- *  @param body  a request, which may not have been checked */
+/** Most that the draws add to the cost of one simulated day [cost units]. The tank is drawn in tenths of a layer's content until it
+ *  is cold, so the cost follows how often the draws turn the tank over, but in any step no more often than empties it.
+ *  @param body  a request, which may be unchecked */
 export function drawnCost(body: Body, { layers, hours, step }: March): number {
 	const uses = usesOf(body.draw);
 	if (uses.length === 0) return 0;
@@ -42,11 +42,11 @@ export function drawnCost(body: Body, { layers, hours, step }: March): number {
 	return (
 		substeps * (COST_OF_SUBSTEP + COST_OF_LAYER * layers) +
 		calls * COST_OF_CALL +
-		uses.length * steps * COST_OF_LOOK
+		uses.length * steps * COST_OF_CHECK
 	);
 }
 
-/** Tanks full after which a tank has the inlet's temperature: a chain of layers loses its excess as Poisson's tail falls, what lies
+/** Tank volumes after which a tank has the inlet's temperature: a chain of layers loses its excess as Poisson's tail falls, the part
  *  below a high inlet as a mixed tank does. */
 function turnoversUntilSpent(layers: number, inletHeight = 0.05): number {
 	const plug = 1 + (Math.sqrt(2 * SPENT * layers) + SPENT) / layers;
@@ -55,7 +55,7 @@ function turnoversUntilSpent(layers: number, inletHeight = 0.05): number {
 
 const stepsOf = ({ litres, flow }: Use, step: number): number => 1 + (litres / flow) * (60 / step);
 
-/** Steps in which any of the draws runs. */
+/** Steps in which at least one draw runs. */
 function stepsInUse(uses: readonly Use[], step: number): number {
 	const spans = uses
 		.map(({ hour, litres, flow }) => [hour, hour + litres / flow / 60] as const)
@@ -69,7 +69,7 @@ function stepsInUse(uses: readonly Use[], step: number): number {
 	return steps;
 }
 
-/** The draws of a request; what is no draw counts for nothing, as its check refuses it. */
+/** The draws of a request; an invalid draw counts as none, since the schema refuses it. */
 function usesOf(draw: unknown): readonly Use[] {
 	const { draws, profile, scale, mainsTemperatureC, mixedTemperatureC } = record(draw);
 	const mains = number(mainsTemperatureC) ?? 10;
@@ -78,8 +78,8 @@ function usesOf(draw: unknown): readonly Use[] {
 		kwh / (HEAT_OF_A_LITRE * Math.max(1, temperature - mains));
 	const listed = (Array.isArray(draws) ? draws.slice(0, MOST_DRAWS) : []).map((one: unknown): Use => {
 		const { time, litres, energyKwh, temperatureC, flowLPerMin } = record(one);
-		const asked = number(litres) ?? litresOf(number(energyKwh) ?? 0, number(temperatureC) ?? mixed);
-		return { hour: hourOf(time) ?? 12, litres: asked, flow: number(flowLPerMin) ?? 6 };
+		const volume = number(litres) ?? litresOf(number(energyKwh) ?? 0, number(temperatureC) ?? mixed);
+		return { hour: hourOf(time) ?? 12, litres: volume, flow: number(flowLPerMin) ?? 6 };
 	});
 	if (!TAPPING_PROFILE_IDS.includes(profile as TappingProfileId)) return listed;
 	const households = number(scale) ?? 1;
@@ -93,11 +93,11 @@ function usesOf(draw: unknown): readonly Use[] {
 export const record = (value: unknown): Body =>
 	typeof value === "object" && value !== null ? (value as Body) : {};
 
-/** A positive number; undefined for what is none. */
+/** The value if it is a positive number, else undefined. */
 export const number = (value: unknown): number | undefined =>
 	typeof value === "number" && value > 0 ? value : undefined;
 
-/** Hour of the day that a clock shows; undefined for what is no such text. */
+/** Hour of the day of a clock text, else undefined. */
 export function hourOf(clock: unknown): number | undefined {
 	const found = typeof clock === "string" ? /^(\d\d):(\d\d)$/.exec(clock) : null;
 	return found ? Number(found[1]) + Number(found[2]) / 60 : undefined;

@@ -18,7 +18,7 @@ import { tappingProfiles } from "./tapping-profiles.ts";
 import { testRun } from "./test-run/route.ts";
 import { warmUp } from "./warm-up/route.ts";
 
-/** What can be asked alone, and in a batch. */
+/** Operations that can be called alone and in a batch. */
 const single: readonly Operation[] = [
 	sunPosition,
 	sunDay,

@@ -6,9 +6,9 @@ import { costWithin } from "./cost.ts";
 import type { Job, MediaType, Operation } from "./operation.ts";
 import { pathNames } from "./path.ts";
 
-/** The input of an operation, checked: the value with its defaults filled in, or every fault at once.
+/** The checked input of an operation, with defaults. Throws one problem that names every fault.
  *  @param sent  the body of a POST, the parameters of a GET
- *  @param place  the address asked, for a sentence on what a path names in vain */
+ *  @param place  the requested path, for the detail of a 404 */
 export function checkedInput(operation: Operation, sent: unknown, place: string): unknown {
 	const read = operation.input.safeParse(sent);
 	if (read.success) return read.data;
@@ -18,15 +18,15 @@ export function checkedInput(operation: Operation, sent: unknown, place: string)
 		: bodyFaults(read.error, operation.input, sent);
 	const more = errors.length === LIMITS.faultsListed.value ? " or more" : "";
 	const names = pathNames(operation.path);
-	const lost = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
-	if (lost) throw new ProblemError("not-found", `There is nothing at ${place}: ${lost.detail}`);
+	const unknown = errors.find(({ parameter }) => parameter !== undefined && names.includes(parameter));
+	if (unknown) throw new ProblemError("not-found", `There is nothing at ${place}: ${unknown.detail}`);
 	const count = errors.length === 1 ? "one fault" : `${errors.length}${more} faults, the first of them`;
 	const holder = isQuery ? "query" : "body";
 	throw new ProblemError("invalid-request", `The ${holder} has ${count}: ${errors[0]?.detail}`, errors);
 }
 
-/** The job that a request to an operation is, whichever way it came: its input checked, its cost within the budget.
- *  @param place  the address asked, for a sentence on what a path names in vain */
+/** The job of a request to an operation, alone or in a batch: its input checked, its cost within the budget.
+ *  @param place  the requested path, for the detail of a 404 */
 export function jobFor(
 	operation: Operation,
 	type: MediaType,
@@ -36,5 +36,5 @@ export function jobFor(
 ): Job {
 	const input = checkedInput(operation, sent, place);
 	const cost = costWithin(budget, operation, sent as Readonly<Record<string, unknown>>);
-	return { operation, type, input, given: sent, cost };
+	return { operation, type, input, sent, cost };
 }

@@ -1,14 +1,14 @@
-/** What may be there already. Waiting for a promise costs a light answer as much as all the rest of it, so what needs no
- *  waiting does none. */
+/** A value or a promise of it. Awaiting a promise costs as much as computing a light answer, so values are passed on
+ *  synchronously where possible. */
 export type Maybe<T> = T | Promise<T>;
 
-/** Goes on with a value: at once where it is there, else when it comes. */
+/** Continues with a value: at once if it is present, else when the promise resolves. */
 export function after<T, U>(value: Maybe<T>, next: (value: T) => Maybe<U>): Maybe<U> {
 	return value instanceof Promise ? value.then(next) : next(value);
 }
 
-/** A promise that does something once it is settled, whichever way: what `finally` does, for a third of its promises. */
-export function settled<T>(promise: Promise<T>, then: () => void): Promise<T> {
+/** Calls a function when a promise settles, as `finally` does, with a third of its promises. */
+export function whenSettled<T>(promise: Promise<T>, then: () => void): Promise<T> {
 	return promise.then(
 		(value) => {
 			then();

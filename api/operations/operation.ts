@@ -10,36 +10,36 @@ import type { Maybe } from "./maybe.ts";
 
 export type Tag = "Sun" | "Water" | "Dish" | "Loop" | "Tank" | "Plant" | "Service";
 
-/** One request that the contract shows, and that the tests send. For a GET the value holds its query. */
+/** One request that the contract shows and the tests send. For a GET the value holds the query. */
 export interface Example {
 	readonly summary: string;
 	readonly value: Readonly<Record<string, unknown>>;
 }
 
-/** An answer told in other forms than JSON, from what the JSON would say. */
+/** Media types other than JSON, rendered from the JSON answer. */
 interface Forms<Input, Output> {
 	chart(answer: Output, input: Input): string; // image/svg+xml
 	table(answer: Output, input: Input): string; // text/csv
 }
 
-/** The media types of an operation's answer, the one for no wish first. */
+/** The media types of an operation's answer, the default first. */
 export const MEDIA_TYPES = ["application/json", "image/svg+xml", "text/csv"] as const;
 
 export type MediaType = (typeof MEDIA_TYPES)[number];
 
-/** What an operation may use besides its input: the deployment's settings, and for a batch a way to have its items answered. */
+/** What an operation may use besides its input: the deployment's settings, and for a batch a way to compute its items. */
 export interface Means {
 	readonly settings: Settings;
-	readonly backlog: Backlog; // counts what is put together for callers
-	readonly compute: (asked: Job) => Maybe<string>;
-	readonly failed: (error: unknown) => void; // tells the operator
+	readonly backlog: Backlog; // counts the bytes of answers under assembly
+	readonly compute: (job: Job) => Maybe<string>;
+	readonly onFailure: (error: unknown) => void; // reports to the operator
 }
 
-/** What the contract says of an operation. It knows nothing of HTTP beyond its method and path, so a batch or a worker can
- *  run it as well. */
+/** What the contract states about an operation. It knows nothing of HTTP beyond method and path, so a batch or a thread can
+ *  run it too. */
 interface Description<Input extends z.ZodType, Output extends z.ZodType> extends Costs {
 	readonly method: "get" | "post";
-	readonly path: string; // `{id}` in it is a parameter that the input holds beside the query; no such thing is 404
+	readonly path: string; // `{id}` is a parameter of the input beside the query; an unknown value is 404
 	readonly operationId: string;
 	readonly tag: Tag;
 	readonly summary: string;
@@ -47,48 +47,48 @@ interface Description<Input extends z.ZodType, Output extends z.ZodType> extends
 	readonly input: Input; // query of a GET, body of a POST
 	readonly output: Output;
 	readonly examples: Readonly<Record<string, Example>>;
-	readonly maxAge: number; // how long a caller may keep the answer of a GET [s]; 0 for never
-	readonly constant?: true; // it never says anything else, and is worked out once, though a caller must ask each time
-	readonly refusals?: readonly (404 | 422 | 503)[]; // what a GET can answer beyond the faults of any query; a POST has 422
+	readonly maxAge: number; // how long a client may cache the answer of a GET [s]; 0 for never
+	readonly constant?: true; // the answer never changes: computed once, though clients must revalidate
+	readonly refusals?: readonly (404 | 422 | 503)[]; // statuses of a GET beyond 400; a POST has 422
 	readonly forms?: Forms<z.output<Input>, z.output<Output>>;
-	/** Puts the text together out of others' answers, each checked and rounded already, and does next to nothing itself. */
+	/** Assembles the text from other operations' answers, each already checked and rounded. */
 	readonly composite?: (sent: unknown, means: Means) => Maybe<string>;
 }
 
-/** One operation of the service: its description, and the plain function that answers it. */
+/** One operation of the service: its description and the function that answers it. */
 export interface Operation extends Description<z.ZodType, z.ZodType> {
-	/** @param request  checked and with its defaults filled in
-	 *  @param sent  the request as it came, to tell a default from a choice */
+	/** @param request  checked, with defaults
+	 *  @param sent     the raw request, which distinguishes a default from a choice */
 	answer(request: unknown, sent: unknown, means: Means): Maybe<unknown>;
 }
 
 export const mediaTypes = ({ forms }: Operation) => (forms ? MEDIA_TYPES : (["application/json"] as const));
 
-/** What every operation's answer is given alike, so that none states it itself. */
-type Alike = "assumed" | "cautions" | "methods";
+/** Fields that `operation` adds to every answer. */
+type SharedFields = "assumed" | "cautions" | "methods";
 
-type Body<Output extends z.ZodType> = Omit<z.input<Output>, Alike>;
+type Body<Output extends z.ZodType> = Omit<z.input<Output>, SharedFields>;
 
-/** How an operation is answered: a request is judged, planned, computed and put into the words of the wire. */
+/** The stages of an operation: designs, rules, plan, outcome, answer. */
 interface Stages<Request, Designs, Plan, Outcome, Answer> {
-	/** What can be designed of a request before it is known to be sound: for its rules to judge, and for its plan. */
+	/** Designs made from a request before its rules are checked; rules and plan use them. */
 	designs?(request: Request, sent: unknown): Designs;
-	/** All are run, and every fault is reported at once. */
+	/** All rules run, and every fault is reported at once. */
 	readonly rules?: readonly Rule<Request, Designs>[];
-	/** The request as the core takes it, and what had to be assumed for it.
-	 *  @param sent  the request as it came */
+	/** The request in the core's terms, with its assumptions.
+	 *  @param sent  the raw request */
 	plan(request: Request, designs: Designs, sent: unknown): Completed<Plan>;
-	/** What the core finds. */
+	/** The core's result. */
 	outcome(plan: Plan, means: Means): Outcome;
-	/** The outcome in the words and units of the wire. */
+	/** The outcome in wire names and units. */
 	answer(plan: Plan, outcome: Outcome, request: Request): Answer;
-	/** What the outcome was found with besides, and nobody stated. */
+	/** Further assumptions that the outcome depends on. */
 	assumed?(outcome: Outcome): readonly Assumed[];
-	/** Starts of the pointers of what may stand in the request and plays no part here, so that nothing is assumed of it. */
+	/** Pointer prefixes of request fields that this operation does not use, so that no default is reported for them. */
 	readonly unused?: readonly string[];
 }
 
-/** What an answer that has cautions or methods must state of them, in the words of the core. */
+/** Cautions and methods, in the core's terms, for answers that have them. */
 type Backing<Answer, Plan, Outcome> = ("cautions" extends keyof Answer
 	? { cautions(plan: Plan, outcome: Outcome): readonly Caution[] }
 	: { readonly cautions?: never }) &
@@ -98,7 +98,7 @@ type Backing<Answer, Plan, Outcome> = ("cautions" extends keyof Answer
 
 type AnyBacking<Plan, Outcome> = Backing<{ cautions: unknown; methods: unknown }, Plan, Outcome>;
 
-/** An operation in stages, its parts checked against one another at compile time. */
+/** An operation in stages, whose types are checked against one another at compile time. */
 export function operation<Input extends z.ZodType, Output extends z.ZodType, Designs, Plan, Outcome>(
 	definition: Description<Input, Output> &
 		Stages<z.output<Input>, Designs, Plan, Outcome, Body<Output>> &
@@ -111,14 +111,14 @@ export function operation<Input extends z.ZodType, Output extends z.ZodType, Des
 		refuseFaults(rules.flatMap((rule) => rule(request, designs)));
 		const { value: plan, assumed } = definition.plan(request, designs, sent);
 		const outcome = definition.outcome(plan, means);
-		const taken = [
+		const assumptions = [
 			...appliedDefaults(input, sent, request),
 			...assumed,
 			...(definition.assumed?.(outcome) ?? []),
 		];
 		return {
 			...definition.answer(plan, outcome, request),
-			assumed: taken.filter(({ pointer }) => !unused.some((start) => pointer.startsWith(start))),
+			assumed: assumptions.filter(({ pointer }) => !unused.some((start) => pointer.startsWith(start))),
 			...(cautions && { cautions: cautions(plan, outcome).map(wireCaution) }),
 			...(methods && { methods: methods(plan, outcome).map((method) => ({ ...method })) }),
 		};
@@ -126,7 +126,7 @@ export function operation<Input extends z.ZodType, Output extends z.ZodType, Des
 	return { ...definition, answer } as Operation;
 }
 
-/** An operation whose answer rests on nothing that was left out, and takes one step. */
+/** An operation in one step, without assumptions, cautions or methods. */
 export function basicOperation<Input extends z.ZodType, Output extends z.ZodType>(
 	definition: Description<Input, Output> & {
 		answer(request: z.output<Input>, sent: unknown, means: Means): Maybe<z.input<Output>>;
@@ -135,11 +135,11 @@ export function basicOperation<Input extends z.ZodType, Output extends z.ZodType
 	return definition as Operation;
 }
 
-/** An operation with its request, and all that its answer depends on. */
+/** An operation with its request: all that its answer depends on. */
 export interface Job {
 	readonly operation: Operation;
 	readonly type: MediaType;
-	readonly input: unknown; // checked, with its defaults filled in
-	readonly given: unknown; // as it came
+	readonly input: unknown; // checked, with defaults
+	readonly sent: unknown; // the raw request
 	readonly cost: number; // as estimated [cost units]
 }

@@ -16,7 +16,7 @@ export const contract: Document = {
 	operationId: "getContract",
 	summary: "This contract (OpenAPI 3.1)",
 	mediaTypes: ["application/json"],
-	say: async (c, { pack }) => {
+	respond: async (c, { pack }) => {
 		text ??= committed();
 		return sendText(
 			c,

@@ -32,7 +32,7 @@ export const home: Document = {
 	operationId: "getIndex",
 	summary: "Where to begin",
 	mediaTypes: ["application/json", "text/html"],
-	say: (c, config) => {
+	respond: (c, config) => {
 		const { indexPage, pack } = config;
 		const offered =
 			indexPage === undefined

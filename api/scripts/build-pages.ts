@@ -13,7 +13,7 @@ const swagger = dirname(createRequire(import.meta.url).resolve("swagger-ui-dist/
 
 const DAY = "/v1/sun/day?latitude=31.2&longitude=-7.9&elevationM=2350&date=2026-01-15&linkeTurbidity=2.5";
 
-/** The demo's chart as the service draws it: a file, so that the page has it where the service itself asks for a key. */
+/** The demo page's chart as the service draws it: a file, so that the page can show it where the service requires a key. */
 async function chart(): Promise<string> {
 	const onFailure = (error: unknown) => {
 		throw error;
@@ -25,7 +25,7 @@ async function chart(): Promise<string> {
 	return answer.text();
 }
 
-/** Writes everything that browsers are served into a folder. */
+/** Writes all files for browsers into a folder. */
 export async function buildPages(out: string): Promise<void> {
 	mkdirSync(out, { recursive: true });
 	for (const name of ["index.html", "home.css", "docs.html", "docs.css", "cedar-row.json", "icon.svg"])

@@ -1,7 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
 
-/** Leaves out zod's messages in forty languages: ours are our own sentences. */
+/** Excludes zod's messages in forty languages: the service has its own sentences. */
 const oneLanguage: Plugin = {
 	name: "one-language",
 	setup: ({ onLoad }) =>
@@ -10,10 +10,10 @@ const oneLanguage: Plugin = {
 		})),
 };
 
-/** Bundles the server and what its pool's threads run into `dist`, so that a start reads a few files instead of hundreds.
- *  Packages and core are entries only so that they become files of their own: what V8 takes up while it parses a file, about
- *  ten times its size, each thread keeps. What finds files of its own at run time stays a package. Parts of a build before
- *  are left: a server that runs from it may ask for one yet. */
+/** Bundles the server and its pool's thread into `dist`, so that a start reads a few files instead of hundreds.
+ *  zod and the core are entries only to become separate files: each thread keeps the memory that V8 needs to parse a file, about
+ *  ten times its size. Packages that load their own files at run time stay external. Parts of earlier builds are kept, since a
+ *  running server may still load them. */
 await build({
 	entryPoints: {
 		server: local("../server.ts"),
@@ -36,7 +36,7 @@ await build({
 	logLevel: "warning",
 });
 
-/** The same app as one file for an edge runtime, which brings what Node's entry adds in its own way. */
+/** The same app as one file for an edge runtime, which provides what Node's entry adds. */
 await build({
 	entryPoints: { worker: local("../worker.ts") },
 	outdir: local("../../dist"),

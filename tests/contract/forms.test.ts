@@ -251,7 +251,7 @@ describe("/v1/sensitivity", () => {
 		);
 		expect(column("outcome").at(-1)).toBe("notApplicable");
 		expect(column("price [MAD]").filter((price) => price !== "")).toEqual(["1800"]);
-		expect(column("what")).toContain("A larger dish of the same shape, the receiver left as it is."); // with its comma
+		expect(column("what")).toContain("A larger dish of the same shape, with the same receiver."); // with its comma
 		const bare = cells(await (await posted(path, body, "text/csv")).text())[0]!;
 		expect(bare.filter((name) => /Low|High|ahead|price/.test(name))).toEqual([]);
 	});

@@ -94,7 +94,7 @@ describe("200", () => {
 		const { code, parameters, message } = bare.reasons[0]!;
 		expect(code).toBe("tooLittleHeat");
 		expect(parameters.pipeLossW).toBe(bare.best.pipeLossW);
-		expect(message).toMatch(/The pipe to the tap loses another 0\.\d+ kW: lag it, or shorten it\.$/);
+		expect(message).toMatch(/The pipe to the tap loses another 0\.\d+ kW: insulate or shorten it\.$/);
 		const lagged = await answered({ ...windy, outletPipe: { lengthM: 8 } });
 		expect(lagged.reasons[0]!.code).toBe("tooLittleHeat");
 		expect(lagged.reasons[0]!.parameters).not.toHaveProperty("pipeLossW");

@@ -199,7 +199,7 @@ describe("200", () => {
 			code: "rankByMinutes",
 			parameters: { turnedAwayTimeMin, rankedBy: "litres" },
 		});
-		expect(full.advice!.message).toMatch(/^A limit turned the dish away for \d+ min/);
+		expect(full.advice!.message).toMatch(/^A temperature limit turned the dish away for \d+ min/);
 		expect((await answered({ ...small, rankedBy: "minutes" })).advice).toBeUndefined();
 		const large = await answered({ ...quick, tank: { volumeL: 400 }, rankedBy: "litres" });
 		expect(large.base.turnedAwayTimeMin).toBe(0);
@@ -372,7 +372,7 @@ describe("422", () => {
 		const problem = await problemIn(response);
 		expect([problem.type, problem.status]).toEqual(["urn:raykettle:problem:too-large", 422]);
 		expect(problem.errors?.map(({ pointer }) => pointer)).toEqual(["/withRange"]);
-		expect(problem.detail).toMatch(/Ask without a range/);
+		expect(problem.detail).toMatch(/Omit withRange/);
 		expect((await answered(limited)).improvements.length).toBeGreaterThan(5);
 	});
 

@@ -1,27 +1,27 @@
-const BURST = 400; // [cost units per thread] that may wait while the pool keeps up: about as many milliseconds
-const MEMORY = 300; // [ms] over which the share of time without a free thread is taken
-const STRAINED = 0.9; // of that time; the share is 0.85 where two threads are in use nine tenths of the time (M/M/2)
+const BURST = 400; // [cost units per thread] that may wait while the pool keeps up; about as many milliseconds
+const MEMORY = 300; // [ms] time constant of the share of time without a free thread
+const STRAINED = 0.9; // [-] that share above which the queue closes; it is 0.85 where two threads are busy 90 % of the time (M/M/2)
 
-/** Decides who may wait for a thread. A burst may; but once the threads have hardly been free for a while, waiting only
- *  grows, and a request is let in only where it waits no longer than about as long as it will take itself.
- *  So what is accepted is answered soon, however much is asked.
+/** Decides whether a request may queue for a thread. Bursts may. Once the threads have been busy for a while, the queue would only
+ *  grow, and a request is accepted only if it waits no longer than it takes to compute itself.
+ *  So accepted requests are answered soon under any load.
  *  @param threads  threads of the pool */
 export function admission(threads: number) {
-	let share = 0; // of the recent time without a free thread
+	let share = 0; // recent share of time without a free thread
 	let full = false;
-	let since = 0; // [ms] that `share` holds for
+	let since = 0; // [ms] time of `share`
 	const advance = (now: number) => {
 		share += ((full ? 1 : 0) - share) * -Math.expm1((since - now) / MEMORY);
 		since = now;
 	};
 	return {
-		/** Told whenever a thread is taken or becomes free. */
-		threadsTaken(taken: number, now: number): void {
+		/** Call whenever a thread starts or finishes work. */
+		busyThreads(busy: number, now: number): void {
 			advance(now);
-			full = taken >= threads;
+			full = busy >= threads;
 		},
 		/** @param cost     estimated cost of the request
-		 *  @param waiting  cost of what waits already
+		 *  @param waiting  total cost of the queue
 		 *  @param now      time [ms] */
 		admits(cost: number, waiting: number, now: number): boolean {
 			advance(now);

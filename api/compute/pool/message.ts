@@ -2,16 +2,16 @@ import type { Settings } from "../../config/settings.ts";
 import type { MediaType } from "../../operations/operation.ts";
 import type { FieldFault, ProblemKind } from "../../problem/problem.ts";
 
-/** What a thread is asked: plain data that can be copied between threads. */
+/** A task for a thread: plain data that can be copied between threads. */
 export interface Task {
 	readonly operationId: string;
 	readonly type: MediaType;
 	readonly input: unknown;
-	readonly given: unknown;
+	readonly sent: unknown;
 	readonly settings: Settings;
 }
 
-/** What comes back: the text of the answer, the problem that the request met, or a failure of the service itself. */
+/** The result of a task: the text of the answer, the problem of the request, or a server error. */
 export type TaskResult =
 	| { readonly text: string }
 	| { readonly failure: unknown }

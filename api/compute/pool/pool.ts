@@ -2,30 +2,30 @@ import type { Piscina } from "piscina";
 import type { Settings } from "../../config/settings.ts";
 import type { Job } from "../../operations/operation.ts";
 import { overloaded, ProblemError } from "../../problem/problem.ts";
-import { isTimeout, problemOf, tooLong } from "../abandoned.ts";
 import type { Compute } from "../answer-text.ts";
+import { cancellationProblem, computingTimeout, isTimeout } from "../cancellation.ts";
 import { admission } from "./admission.ts";
 import type { Task, TaskResult } from "./message.ts";
 
-/** [cost units] What a new thread costs to start. Work that nobody waits for any more is let run for as long as that where it
- *  should end sooner: else a stranger who connects and leaves could keep us busy with starting threads. */
+/** Cost of starting a thread [cost units]. Cancelled work that should end sooner than that may finish: otherwise a client that
+ *  connects and disconnects could keep the service busy starting threads. */
 const RESTART = 300;
-const UNIT = 2; // [ms] of a cost unit in a thread that shares its core
-const HEAP = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 4 }; // of one thread; a single answer holds a few
+const UNIT = 2; // [ms] duration of a cost unit in a thread that shares its core
+const HEAP = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 4 }; // of one thread; a single answer needs a few MB
 
 export interface PoolOptions {
 	readonly threads: number;
-	readonly thread: URL; // the module each thread runs
-	readonly execArgv?: readonly string[]; // how Node starts it; as this process was started unless given
+	readonly thread: URL; // module that each thread runs
+	readonly execArgv?: readonly string[]; // Node's arguments; those of this process by default
 	readonly settings: Settings;
-	readonly onLoss: (error: unknown) => void; // told of a thread that ended with nothing to do
+	readonly onLoss: (error: unknown) => void; // called when an idle thread ends
 }
 
 export interface Pool {
 	readonly compute: Compute;
-	/** Starts the threads, so that the first request need not wait for them. */
+	/** Starts the threads ahead of the first request. */
 	start(): void;
-	/** How many answers are being worked out, and how many wait. */
+	/** Number of answers being computed and waiting. */
 	depth(): { readonly running: number; readonly waiting: number };
 	close(): Promise<void>;
 }
@@ -35,10 +35,10 @@ interface Queued {
 	readonly signal: AbortSignal;
 	readonly resolve: (text: string) => void;
 	readonly reject: (error: unknown) => void;
-	readonly leave: () => void; // what its signal does while it is in the queue
+	readonly leave: () => void; // called by its signal while it is queued
 }
 
-/** Threads that work out costly answers, a bounded queue, and a way out for each of them. */
+/** Threads for expensive answers, with a bounded queue whose entries can be cancelled. */
 export function pool(options: PoolOptions): Pool {
 	const { threads } = options;
 	const gate = admission(threads);
@@ -49,21 +49,21 @@ export function pool(options: PoolOptions): Pool {
 	const piscina = () => {
 		started ??= startedThreads(options, (count) => {
 			ready = count;
-			threadsTaken();
+			countBusy();
 		});
 		return started;
 	};
 
 	/** Work that waits for its thread to start takes none: a start is no sign that more is asked than the threads can do. */
-	function threadsTaken(): void {
-		gate.threadsTaken(Math.max(0, running - (threads - ready)), performance.now());
+	function countBusy(): void {
+		gate.busyThreads(Math.max(0, running - (threads - ready)), performance.now());
 	}
 
 	function leave(waiting: Queued): void {
 		const place = queue.indexOf(waiting);
-		if (place < 0) return; // it runs already
+		if (place < 0) return; // already running
 		queue.splice(place, 1);
-		waiting.reject(problemOf(waiting.signal));
+		waiting.reject(cancellationProblem(waiting.signal));
 	}
 
 	function next(): void {
@@ -74,16 +74,16 @@ export function pool(options: PoolOptions): Pool {
 				next();
 			});
 		}
-		threadsTaken();
+		countBusy();
 	}
 
 	const compute: Compute = (job, signalOf) =>
 		new Promise((resolve, reject) => {
 			const before = queue.reduce((sum, other) => sum + other.job.cost, 0);
 			if (!gate.admits(job.cost, before, performance.now()))
-				return reject(overloaded("More is asked than can be worked out now"));
+				return reject(overloaded("The service is at capacity"));
 			const signal = signalOf();
-			if (signal.aborted) return reject(problemOf(signal));
+			if (signal.aborted) return reject(cancellationProblem(signal));
 			const waiting: Queued = { job, signal, resolve, reject, leave: () => leave(waiting) };
 			queue.push(waiting);
 			signal.addEventListener("abort", waiting.leave, { once: true });
@@ -125,7 +125,7 @@ async function startedThreads(
 	return piscina.on("error", onLoss);
 }
 
-/** Runs one piece of work to its end, whatever that is, and tells whoever waits for it. Never rejects. */
+/** Runs one task to its end and settles the promise of its request. Never rejects. */
 async function runTask(
 	piscina: Promise<Piscina<Task, TaskResult>>,
 	work: Queued,
@@ -133,28 +133,28 @@ async function runTask(
 ): Promise<void> {
 	const { job, signal, resolve, reject } = work;
 	signal.removeEventListener("abort", work.leave);
-	const { operation, type, input, given, cost } = job;
+	const { operation, type, input, sent, cost } = job;
 	const stop = new AbortController();
 	let timer = setTimeout(() => {
-		reject(tooLong());
+		reject(computingTimeout());
 		stop.abort();
-	}, settings.computingTime * 1000); // whether or not anyone waits
+	}, settings.computingTime * 1000); // whether or not a client waits
 	const onAbort = () => {
-		reject(problemOf(signal));
+		reject(cancellationProblem(signal));
 		if (isTimeout(signal) || cost >= RESTART) return stop.abort();
 		clearTimeout(timer);
 		timer = setTimeout(() => stop.abort(), Math.min(RESTART * UNIT, settings.computingTime * 1000));
 	};
 	signal.addEventListener("abort", onAbort, { once: true });
 	try {
-		const errand = { operationId: operation.operationId, type, input, given, settings };
-		const done = await (await piscina).run(errand, { signal: stop.signal });
+		const task = { operationId: operation.operationId, type, input, sent, settings };
+		const done = await (await piscina).run(task, { signal: stop.signal });
 		if ("text" in done) return resolve(done.text);
 		if ("failure" in done) return reject(done.failure);
 		const { kind, detail, errors, headers } = done.problem;
 		reject(new ProblemError(kind, detail, errors, headers));
 	} catch {
-		reject(overloaded("The thread that worked out the answer was lost; another takes its place"));
+		reject(overloaded("The thread that computed the answer ended unexpectedly; send the request again"));
 	} finally {
 		clearTimeout(timer);
 		signal.removeEventListener("abort", onAbort);

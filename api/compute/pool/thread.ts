@@ -6,19 +6,19 @@ import { problemFrom } from "../../problem/problem.ts";
 import { textOf } from "../answer-text.ts";
 import type { Task, TaskResult } from "./message.ts";
 
-const NICE = 10; // gives way to the thread that answers callers
+const NICE = 10; // lower priority than the thread that serves requests
 
-// Linux counts a thread as a process here, so this touches no other thread; elsewhere it would touch them all.
+// On Linux this sets the priority of this thread alone; elsewhere it would set that of the process.
 if (process.platform === "linux") setPriority(0, NICE);
 
-parentPort?.postMessage(threadId); // it has started: the pool counts it among those that can work
+parentPort?.postMessage(threadId); // the pool counts this thread as started
 
-/** Works out one answer. Whatever goes wrong is told, not thrown: a rejection means that the thread is gone. */
-export default async function work({ operationId, settings, ...asked }: Task): Promise<TaskResult> {
+/** Computes one answer. Errors are returned, not thrown: a rejection means that the thread ended. */
+export default async function work({ operationId, settings, ...job }: Task): Promise<TaskResult> {
 	const operation = operations.find((candidate) => candidate.operationId === operationId)!;
-	const means = { settings, backlog: BOUNDLESS, compute: refuse, failed: refuse };
+	const means = { settings, backlog: BOUNDLESS, compute: refuse, onFailure: refuse };
 	try {
-		return { text: await textOf({ operation, cost: 0, ...asked }, means) };
+		return { text: await textOf({ operation, cost: 0, ...job }, means) };
 	} catch (error) {
 		const problem = problemFrom(error, operation.method === "post" ? "body" : "query");
 		if (!problem) return { failure: error };

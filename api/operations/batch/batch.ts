@@ -2,7 +2,7 @@ import { LIMITS } from "../../config/limits.ts";
 import { overloaded, ProblemError, problem, problemFrom } from "../../problem/problem.ts";
 import { estimatedCost } from "../cost.ts";
 import { jobFor } from "../job.ts";
-import { after, type Maybe, settled } from "../maybe.ts";
+import { after, type Maybe, whenSettled } from "../maybe.ts";
 import { basicOperation, type Means, type Operation } from "../operation.ts";
 import { BatchResponse, batchRequest, type ItemProblem } from "./schema.ts";
 
@@ -77,7 +77,7 @@ function batchText(operations: readonly Operation[], sent: unknown, means: Means
 	};
 	try {
 		const text = from(0);
-		if (text instanceof Promise) return settled(text, release);
+		if (text instanceof Promise) return whenSettled(text, release);
 		release();
 		return text;
 	} catch (error) {
@@ -123,12 +123,16 @@ const TURN = 10; // [cost units] of items between two pauses: some milliseconds
 const pause = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 /** Text of one item: the result or the problem that the operation alone would return, an internal failure included. */
-function itemText(operation: Operation, { body }: Item, { settings, compute, failed }: Means): Maybe<string> {
+function itemText(
+	operation: Operation,
+	{ body }: Item,
+	{ settings, compute, onFailure }: Means,
+): Maybe<string> {
 	const isQuery = operation.method === "get";
 	const problemText = (error: unknown): string => {
 		const known = problemFrom(error, isQuery ? "query" : "body");
 		if (known?.kind === "abandoned") throw known;
-		if (!known) failed(error);
+		if (!known) onFailure(error);
 		const failure = itemProblem(
 			known ?? new ProblemError("internal", "An internal error occurred in this item"),
 		);

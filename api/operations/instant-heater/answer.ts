@@ -17,7 +17,7 @@ function wireNeeded(needed: NeededAperture | undefined) {
 	return { apertureNeededM2: needed.area, diameterNeededM: Math.sqrt((4 * needed.area) / Math.PI) };
 }
 
-/** @param needed  aperture for the wanted flow under this row's sun */
+/** @param needed  aperture for the wanted flow under this row's beam */
 export function wireRow(
 	row: InstantRow,
 	needed: NeededAperture | undefined,
@@ -86,15 +86,15 @@ export function wireUse(served: ServedUse, plan: InstantPlan): InstantResponse["
 	const { use, steady, fromCharge } = served;
 	const feed = feedFlow(plan);
 	const flow = steady.kind === "flows" ? steady.massFlow : 0;
-	const ask = (massFlow: number, power: number, temperature: number) => ({
+	const demand = (massFlow: number, power: number, temperature: number) => ({
 		flowLPerMin: feed(massFlow),
 		temperatureC: fromSi.celsius(temperature),
 		electricEquivalentKw: fromSi.kilowatts(power),
 	});
 	return {
 		use: use.id,
-		modest: ask(served.modestFlow, served.modestPower, use.modest.temperature),
-		lavish: ask(served.lavishFlow, served.lavishPower, use.lavish.temperature),
+		modest: demand(served.modestFlow, served.modestPower, use.modest.temperature),
+		lavish: demand(served.lavishFlow, served.lavishPower, use.lavish.temperature),
 		givenFlowLPerMin: feed(flow),
 		givenShare: flow / served.modestFlow,
 		...wireNeeded(served.needed),
@@ -103,7 +103,7 @@ export function wireUse(served: ServedUse, plan: InstantPlan): InstantResponse["
 	};
 }
 
-/** The pipe to the tap, and how long cold water runs from it before hot: at the wanted flow, else at the steady one. */
+/** The pipe to the tap, and how long cold water runs from it before hot water: at the wanted flow, else at the steady one. */
 export function wireOutlet(
 	{ outlet, best }: InstantOutcome,
 	plan: InstantPlan,

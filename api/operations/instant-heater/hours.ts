@@ -5,49 +5,55 @@ import { degrees, fromSi, litresPerMinute, minutes, watts, wattsPerSquareMetre }
 
 const localTime = (description: string) => z.string().openapi({ description, format: "date-time" });
 
-const Stretch = z.strictObject({ from: localTime("It begins."), to: localTime("It ends.") });
+const Interval = z.strictObject({
+	from: localTime("Local time at which the interval begins."),
+	to: localTime("Local time at which the interval ends."),
+});
 
 export const InstantHours = z
 	.strictObject({
-		timeZone: z.string().meta({ description: "Zone of the local times." }),
-		window: Stretch.meta({ description: "When the water is wanted." }),
-		held: z
-			.array(Stretch)
-			.meta({ description: "When what was asked is given, in order; between rows on a straight line." }),
-		heldMin: minutes("Through the whole day."),
-		heldInWindowMin: minutes("Within the window."),
+		timeZone: z.string().meta({ description: "IANA time zone of the local times of this day." }),
+		window: Interval.meta({ description: "Interval in which hot water is wanted." }),
+		held: z.array(Interval).meta({
+			description:
+				"Intervals in which the heater meets the request, in order. Their ends are interpolated linearly between rows.",
+		}),
+		heldMin: minutes("Time during which the heater meets the request, over the whole day."),
+		heldInWindowMin: minutes("Time during which the heater meets the request, within the window."),
 		series: z
 			.strictObject({
-				stepMin: minutes("Between rows; the last may come sooner."),
+				stepMin: minutes("Time between rows; the last interval may be shorter."),
 				time: z.array(z.string()).meta({ description: "Local time of each row." }),
-				sunAltitudeDeg: z.array(degrees("0 below the horizon.")),
-				beamIrradianceWPerM2: z.array(wattsPerSquareMetre("On a plane normal to it.")),
-				flowLPerMin: z.array(litresPerMinute("At the wanted temperature; 0 where none flows.")),
-				powerW: z.array(watts("Heat in the water at the tap.")),
+				sunAltitudeDeg: z.array(degrees("Altitude of the sun; 0 below the horizon.")),
+				beamIrradianceWPerM2: z.array(wattsPerSquareMetre("Beam irradiance on a plane normal to the beam.")),
+				flowLPerMin: z.array(litresPerMinute("Flow at the wanted temperature; 0 where none is possible.")),
+				powerW: z.array(watts("Power delivered to the water at the tap.")),
 				leastFlowLPerMin: z.array(
-					litresPerMinute("Any less boils in the receiver; 0 where none does, and behind a vessel."),
+					litresPerMinute(
+						"Lowest flow that does not boil in the receiver; 0 where none boils and with a vessel.",
+					),
 				),
 			})
-			.meta({ description: "The day in columns." }),
+			.meta({ description: "Time series of the day as columns." }),
 	})
-	.openapi("InstantHours", { description: "The heater through the hours of the day." });
+	.openapi("InstantHours", { description: "Performance of the heater through the hours of the day." });
 
-/** @param feedLPerMin  litres at the cold feed of a mass flow [kg/s] */
+/** @param feedLPerMin  flow at the cold feed [L/min] of a mass flow [kg/s] */
 export function wireHours(
 	{ times, rows, held, window, heldShare }: CoreHours,
 	zone: string,
 	step: number,
 	feedLPerMin: (massFlow: number) => number,
 ): z.input<typeof InstantHours> {
-	const stretch = ({ from, to }: { from: number; to: number }) => ({
+	const interval = ({ from, to }: { from: number; to: number }) => ({
 		from: isoText(from, zone),
 		to: isoText(to, zone),
 	});
 	const whole = held.reduce((sum, { from, to }) => sum + to - from, 0);
 	return {
 		timeZone: zone,
-		window: stretch(window),
-		held: held.map(stretch),
+		window: interval(window),
+		held: held.map(interval),
 		heldMin: fromSi.minutes(whole),
 		heldInWindowMin: fromSi.minutes(heldShare * (window.to - window.from)),
 		series: {

@@ -8,24 +8,28 @@ import { litres, metres, minutes } from "../../wire/units.ts";
 const OutletInsulation = insulation(
 	"mineralWool",
 	25,
-	practice("stands the steam of a dry receiver, and as thick as a plant's pipes have it"),
+	practice("withstands steam from a dry receiver; the same thickness as on a plant's pipes"),
 	300,
-).openapi("OutletInsulation", { description: "Lagging around the pipe to the tap." });
+).openapi("OutletInsulation", { description: "Insulation of the pipe to the tap." });
 
 export const OutletPipe = z
 	.strictObject({
 		lengthM: assume(
-			metres("From the receiver to the tap; 0 where the water is drawn at the focus.", 0, 200),
+			metres(
+				"Length of the pipe from the receiver to the tap; 0 where the water is drawn at the focus.",
+				0,
+				200,
+			),
 			3,
-			practice("from the focus of a small dish down its mount to a tap beside it"),
+			practice("from the focus of a small dish, down its mount, to a tap beside it"),
 		),
-		...tube(13, 15, practice("15 mm copper tube, as taps are fed by")),
-		material: wall("What the pipe is made of.", "copper", practice("bends and solders easily")),
+		...tube(13, 15, practice("15 mm copper tube, common for taps")),
+		material: wall("Material of the pipe to the tap.", "copper", practice("easy to bend and solder")),
 		insulation: part(OutletInsulation),
 	})
 	.openapi("OutletPipe", {
 		description:
-			"The pipe that brings the water from the receiver to the tap. The water leaves the receiver hotter by what the pipe loses.",
+			"Pipe from the receiver to the tap. The water leaves the receiver hotter than wanted by the heat that the pipe loses.",
 		example: { lengthM: 5, insulation: { thicknessMm: 0 } },
 	});
 
@@ -33,12 +37,12 @@ export type OutletPipe = z.output<typeof OutletPipe>;
 
 export const OutletAnswer = z
 	.strictObject({
-		contentL: litres("Water that the pipe holds."),
+		contentL: litres("Volume of water in the pipe to the tap."),
 		untilHotL: litres(
-			"Water that runs from the tap before it comes hot: the pipe's own, and as much as warms its metal. The pipe counts as cold and the receiver as hot at the start; hot water pushes the cold before it unmixed.",
+			"Volume that runs from the tap before hot water arrives: the pipe's content and the water that warms its metal. The pipe starts cold and the receiver hot. Hot and cold water do not mix.",
 		),
 		untilHotMin: minutes(
-			"For that to run, at the wanted flow, and without one at the steady flow under the best sun. Absent where nothing flows.",
+			"Time until hot water arrives at the tap, at the wanted flow or, without one, at the steady flow under the strongest beam. Absent where no flow is possible.",
 		).optional(),
 	})
-	.openapi("InstantOutlet", { description: "The pipe from the receiver to the tap." });
+	.openapi("InstantOutlet", { description: "Content and warm-up of the pipe from the receiver to the tap." });

@@ -38,16 +38,16 @@ import type { InstantRequest } from "./request.ts";
 import { InstantSpreads } from "./spread.ts";
 import { sparseVessel } from "./vessel.ts";
 
-/** When water is wanted on a day, and whose clocks show it. */
+/** The interval of a day in which water is wanted, with its time zone. */
 interface ClockWindow extends Window {
 	readonly timeZone: string;
 }
 
-/** What can be designed of a request, for its rules to judge and for its plan. */
+/** The designs that the rules check and the plan uses. */
 export interface InstantDesigns {
-	readonly dish: Dish | undefined; // without one size
-	readonly vessel: OilVessel | undefined; // of another arrangement
-	readonly window: ClockWindow | undefined; // without a date
+	readonly dish: Dish | undefined; // undefined where its size is missing or contradictory
+	readonly vessel: OilVessel | undefined; // undefined for the other arrangement
+	readonly window: ClockWindow | undefined; // undefined without a date
 	readonly assumed: readonly Assumed[]; // for vessel and window
 }
 
@@ -76,7 +76,7 @@ function windowOf({ site, startTime, endTime }: InstantRequest, date: string): C
 	};
 }
 
-/** A request as the core takes it. */
+/** A request in the core's terms. */
 export interface InstantPlan {
 	readonly dish: Dish;
 	readonly air: DayAir;
@@ -85,12 +85,12 @@ export interface InstantPlan {
 	readonly task: InstantTask;
 	readonly timeZone: string | undefined; // of the day's times
 	readonly rowStep: number; // of the day's rows [s]
-	readonly skyMethods: readonly Method[]; // what the day's sun rests on
+	readonly skyMethods: readonly Method[]; // of the day's sky
 	readonly range: RangePlan<InstantSpreads> | undefined;
-	readonly caseUnder: (conditions: Conditions) => InstantCase; // the same heater and task under one sun, to vary
+	readonly caseUnder: (conditions: Conditions) => InstantCase; // the same heater and task under one beam, for the range
 }
 
-/** @param sent  the request as it came */
+/** @param sent  the raw request */
 export function instantPlan(
 	request: InstantRequest,
 	{ vessel, window, assumed: ofDesigns }: InstantDesigns,
@@ -101,7 +101,7 @@ export function instantPlan(
 	const dish = designDish(sparseDish(request.dish));
 	const receiver = designReceiver(sparseReceiver(request.receiver), dish.design, fluid, site.elevation);
 	const day = window && request.sky && dayOf(request, request.sky, window);
-	const sun = window ? declination((window.start + window.end) / 2) : 0; // without a date an off-axis dish on a polar axis stands as at equinox
+	const sun = window ? declination((window.start + window.end) / 2) : 0; // without a date an off-axis dish on a polar axis is set as at equinox
 	const task = taskOf(request, vessel, day?.value, standardPressure(site.elevation));
 	const heater = heaterOf(dish.design, receiver.design, site.latitude, sun);
 	return {
@@ -143,20 +143,20 @@ function taskOf(
 		arrangement:
 			vessel && request.vessel
 				? { kind: "vessel", vessel, start: toSi.celsius(request.vessel.startTemperatureC) }
-				: { kind: "direct", outlet: corePipe(request.outletPipe!) }, // that arrangement brings one
+				: { kind: "direct", outlet: corePipe(request.outletPipe!) }, // present for this arrangement
 		levels: request.beamIrradianceWPerM2.map((beam): Conditions => ({ beam, ...airOf(request), pressure })),
 		day,
 		largestAperture: (Math.PI / 4) * request.largestDiameterM ** 2,
 	};
 }
 
-/** What the beam of the day's rows rests on. */
+/** Source of the beam of the day's rows. */
 function beamSource(sky: Sky, elevation: number): BeamSource {
 	if (sky.kind === "measured") return { kind: "measured" };
 	return { kind: "clear", turbidity: turbidityOf(sky), elevation };
 }
 
-/** A flow counted at the cold feed [kg/s]. */
+/** Mass flow [kg/s] of a flow measured at the cold feed. */
 function feedMassFlow(litresPerMinute: number, mainsC: number): number {
 	return toSi.litresPerMinute(litresPerMinute) * fluidById("water").density(toSi.celsius(mainsC));
 }
@@ -169,7 +169,7 @@ function airOf({ levelAir }: InstantRequest): Omit<Conditions, "beam" | "pressur
 	};
 }
 
-/** Rows through the light and the window, one of them at the window's start; of a measured sky no farther than its rows. */
+/** Rows over daylight and window, one of them at the window's start; a measured sky limits them to its own rows. */
 function dayOf(request: InstantRequest, sky: Sky, { start, end, light }: Window): Completed<InstantDay> {
 	const step = toSi.minutes(request.stepMin);
 	const measured = sky.kind === "measured" ? rowTimes(sky) : undefined;
@@ -184,10 +184,10 @@ function dayOf(request: InstantRequest, sky: Sky, { start, end, light }: Window)
 	return { value: { weather, from: start, to: end }, assumed };
 }
 
-/** Litres a minute at the cold feed of a mass flow [kg/s]. */
+/** Flow at the cold feed [L/min] of a mass flow [kg/s]. */
 export type FeedFlow = (massFlow: number) => number;
 
-/** Litres a minute at the cold feed of a mass flow [kg/s]: what a meter there reads. */
+/** Flow at the cold feed [L/min] of a mass flow [kg/s], as a meter there reads it. */
 export function feedFlow({ task }: InstantPlan): FeedFlow {
 	const density = fluidById("water").density(task.duty.cold);
 	return (massFlow) => fromSi.litresPerMinute(massFlow / density);
@@ -197,7 +197,7 @@ function wallsOf({ outletPipe, vessel }: InstantRequest): InstantWalls {
 	return { outlet: outletPipe?.material, vessel: vessel?.wallMaterial, coil: vessel?.coil.material };
 }
 
-/** The air of the date's sky, else of the beam levels. */
+/** Air temperature of the date's sky, else of the beam levels. */
 function coldestAir({ sky, levelAir }: InstantRequest, sent: unknown): DayAir {
 	return sky ? dayAir(sky, sent) : airAt(["levelAir", "ambientC"], levelAir.ambientC, sent);
 }

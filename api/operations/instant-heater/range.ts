@@ -26,49 +26,54 @@ import {
 
 const Effect = z
 	.strictObject({
-		flowLPerMin: litresPerMinute("Under the best sun."),
-		powerW: watts("Under the best sun."),
+		flowLPerMin: litresPerMinute("Change of the flow under the strongest beam."),
+		powerW: watts("Change of the power to the water under the strongest beam."),
 		apertureNeededM2: squareMetres(
-			"Under the weakest sun. Absent without a wanted flow, and where none up to the bound gives it.",
+			"Change of the aperture needed under the weakest beam. Absent without a wanted flow and where no dish up to the bound provides it.",
 		).optional(),
 	})
-	.meta({ description: "What one standard deviation more of it alone changes." });
+	.meta({ description: "Changes of the results when this input alone rises by one standard deviation." });
 
 export const InstantRange = z
 	.strictObject({
-		coverage: ratio("Share of heaters as stated whose answer falls between low and high."),
-		flowLPerMin: ranged(litresPerMinute("Under the best sun, in litres at the cold feed.")),
-		powerW: ranged(watts("To the water under the best sun.")),
-		apertureNeededM2: ranged(squareMetres("For the wanted flow under the weakest sun."))
+		coverage: ratio("Share of heaters as stated whose result lies between `low` and `high`."),
+		flowLPerMin: ranged(litresPerMinute("Flow under the strongest beam, measured at the cold feed.")),
+		powerW: ranged(watts("Power to the water under the strongest beam.")),
+		apertureNeededM2: ranged(squareMetres("Aperture needed for the wanted flow under the weakest beam."))
 			.optional()
-			.meta({ description: "Absent without a wanted flow." }),
+			.meta({
+				description:
+					"Aperture needed for the wanted flow under the weakest beam. Absent without a wanted flow.",
+			}),
 		inputs: z
 			.array(
 				z.strictObject({
-					name: z.enum(INSTANT_SPREAD_NAMES).meta({ description: "Which input, as in `spreads`." }),
-					spread: z.number().meta({ description: "Its standard deviation, in the unit of `spreads`." }),
+					name: z.enum(INSTANT_SPREAD_NAMES).meta({ description: "Name of the input, as in `spreads`." }),
+					spread: z
+						.number()
+						.meta({ description: "Standard deviation of the input, in the unit of `spreads`." }),
 					...spreadGrounds,
 					effect: Effect,
 				}),
 			)
-			.meta({ description: "What was varied." }),
-		states: z.number().int().meta({ description: "How many steady states were worked out for it." }),
+			.meta({ description: "Inputs that were varied, each with its effect." }),
+		states: z.number().int().meta({ description: "Number of steady states computed for the range." }),
 	})
 	.openapi("InstantRange", {
 		description:
-			"Between what the answer lies, by what is not known exactly of sky, heater and correlations. A beam level that was asked about is taken as it is said.",
+			"Uncertainty ranges of the results, from the uncertainty of sky, heater and correlations. Beam levels sent in the request count as exact.",
 	});
 
 type Wire = z.input<typeof InstantRange>;
 
-/** The range of an instant heater, and what it rests on. */
+/** The range of an instant heater, with its methods and assumptions. */
 export interface HeaterRange {
 	readonly wire: Wire;
 	readonly methods: readonly Method[];
-	readonly assumed: readonly Assumed[]; // spreads that the request left out
+	readonly assumed: readonly Assumed[]; // spreads that the request omitted
 }
 
-/** The range of an instant heater, where one is wanted. */
+/** The range of an instant heater, where requested. */
 export function instantRange(plan: InstantPlan, outcome: InstantOutcome): HeaterRange | undefined {
 	const { range } = plan;
 	if (!range) return undefined;
@@ -87,7 +92,7 @@ export function instantRange(plan: InstantPlan, outcome: InstantOutcome): Heater
 }
 
 const named = ({ ranges }: RangeReport, wanted: string) => ranges.find(({ name }) => name === wanted)!;
-const asItIs = (si: number) => si;
+const identity = (si: number) => si;
 
 function wireRange(
 	best: RangeReport,
@@ -99,8 +104,8 @@ function wireRange(
 	return {
 		coverage: best.coverage,
 		flowLPerMin: wireAnswer(named(best, "flow"), feed),
-		powerW: wireAnswer(named(best, "power"), asItIs),
-		...(weakest && { apertureNeededM2: wireAnswer(named(weakest, "neededAperture"), asItIs) }),
+		powerW: wireAnswer(named(best, "power"), identity),
+		...(weakest && { apertureNeededM2: wireAnswer(named(weakest, "neededAperture"), identity) }),
 		inputs: best.effects.map(({ input, effects }) => {
 			const name = instantSpreadName(input);
 			const area = weakest?.effects.find((one) => one.input === input)?.effects.neededAperture;

@@ -8,8 +8,8 @@ type Reason = InstantResponse["reasons"][number];
 const tenth = (value: number) => Math.round(value * 10) / 10;
 const two = (value: number) => Number(value.toPrecision(2));
 
-/** Why a heater falls short, with the numbers that bound it.
- *  @param feedLPerMin  litres at the cold feed of a mass flow [kg/s] */
+/** Why a heater falls short, with the limiting numbers.
+ *  @param feedLPerMin  flow at the cold feed [L/min] of a mass flow [kg/s] */
 export function wireInstantReason(
 	code: Code,
 	{ heater, task }: InstantPlan,
@@ -30,21 +30,21 @@ export function wireInstantReason(
 			) as [number, number];
 			return of(
 				{ boilingPointC, wantedTemperatureC },
-				`Water boils at ${tenth(boilingPointC)} °C in this line; ${tenth(wantedTemperatureC)} °C is wanted.`,
+				`The wanted temperature of ${tenth(wantedTemperatureC)} °C is not below the boiling point in this line, ${tenth(boilingPointC)} °C.`,
 			);
 		}
 		case "noSun":
-			return of({}, "No beam reaches the place when the water is wanted.");
+			return of({}, "No beam reaches the site while water is wanted.");
 		case "sunBelowDish": {
 			const lowestSunAltitudeDeg = fromSi.degrees(heater.lowestAltitude);
 			const sunAltitudeDeg = fromSi.degrees(best.conditions.altitude);
 			return of(
 				{ lowestSunAltitudeDeg, sunAltitudeDeg },
-				`The dish faces the sun from ${tenth(lowestSunAltitudeDeg)}° up; it stands ${tenth(sunAltitudeDeg)}° high.`,
+				`The dish tracks the sun from an altitude of ${tenth(lowestSunAltitudeDeg)}°; the sun is at ${tenth(sunAltitudeDeg)}°.`,
 			);
 		}
 		case "tooLittleHeat": {
-			const pipe = pipeWorthLagging(best);
+			const pipe = largePipeLoss(best);
 			return of(
 				{
 					flowLPerMin: flow,
@@ -53,26 +53,26 @@ export function wireInstantReason(
 					...wantedFlow,
 					...(pipe && { pipeLossW: pipe.lossW }),
 				},
-				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², this dish gives ${two(powerW / 1000)} kW, which warms ${two(flow)} L/min${wanted === undefined ? "" : `; ${two(wanted)} L/min is wanted`}.${pipe ? ` ${pipe.sentence}` : ""}`,
+				`Under the strongest beam of ${Math.round(beamIrradianceWPerM2)} W/m², this dish delivers ${two(powerW / 1000)} kW, which heats ${two(flow)} L/min${wanted === undefined ? "" : `; ${two(wanted)} L/min is wanted`}.${pipe ? ` ${pipe.sentence}` : ""}`,
 			);
 		}
 		case "lostInPipe": {
 			const lengthM = task.arrangement.kind === "direct" ? task.arrangement.outlet.length : 0;
 			return of(
 				{ lengthM, beamIrradianceWPerM2, ...wantedFlow },
-				`Under the best sun, ${Math.round(beamIrradianceWPerM2)} W/m², the ${two(lengthM)} m of pipe to the tap lose more than any flow brings: the water is never as hot there as wanted. Lag the pipe, or shorten it.`,
+				`Under the strongest beam of ${Math.round(beamIrradianceWPerM2)} W/m², the ${two(lengthM)} m pipe to the tap loses too much heat at any flow, so the water never reaches the wanted temperature there. Insulate or shorten the pipe.`,
 			);
 		}
 		case "weakSunForPart":
 			return of(
 				{ servedShare: outcome.servedShare, ...wantedFlow },
-				`The sun is strong enough for ${Math.round(100 * outcome.servedShare)} % of what was asked about.`,
+				`The beam is strong enough for ${Math.round(100 * outcome.servedShare)} % of the window or beam levels.`,
 			);
 		case "boilsInReceiver": {
 			const leastFlowLPerMin = feedLPerMin(best.leastFlow);
 			return of(
 				{ leastFlowLPerMin, flowLPerMin: flow, ...wantedFlow },
-				`Under the best sun any flow below ${two(leastFlowLPerMin)} L/min boils on the receiver's wall.`,
+				`Under the strongest beam, any flow below ${two(leastFlowLPerMin)} L/min boils on the receiver's wall.`,
 			);
 		}
 		case "limitedByOilLimit": {
@@ -80,21 +80,21 @@ export function wireInstantReason(
 				task.arrangement.kind === "vessel" ? fromSi.celsius(task.arrangement.vessel.limit) : 0;
 			return of(
 				{ oilLimitC, flowLPerMin: flow },
-				`No dish is large enough: with the oil at its limit of ${tenth(oilLimitC)} °C the coil passes less heat than the wanted flow takes. A longer coil would pass more.`,
+				`No dish is large enough: with the oil at its limit of ${tenth(oilLimitC)} °C, the coil transfers less heat than the wanted flow needs. A longer coil transfers more.`,
 			);
 		}
 		case "noDishWithinBound": {
 			const largestApertureM2 = task.largestAperture;
 			return of(
 				{ largestApertureM2, ...wantedFlow },
-				`No dish up to ${two(largestApertureM2)} m² gives that flow throughout.`,
+				`No dish up to ${two(largestApertureM2)} m² provides the wanted flow throughout.`,
 			);
 		}
 		case "chargeNotReached": {
 			const levelsOffC = fromSi.celsius(vessel?.charge.levelsOff ?? 0);
 			return of(
 				{ levelsOffC, chargeTemperatureC: fromSi.celsius(vessel?.charge.charge ?? 0) },
-				`The oil levels off at ${tenth(levelsOffC)} °C, below the charge that was asked for.`,
+				`The oil settles at ${tenth(levelsOffC)} °C, below the requested charge temperature.`,
 			);
 		}
 		case "coilTooSmall": {
@@ -102,16 +102,16 @@ export function wireInstantReason(
 			const coilFlowLPerMin = draw?.kind === "coilTooSmall" ? feedLPerMin(draw.flowAtCharge) : 0;
 			return of(
 				{ coilFlowLPerMin, ...wantedFlow },
-				`Even charged, the coil brings only ${two(coilFlowLPerMin)} L/min to the wanted temperature.`,
+				`Even when the vessel is charged, the coil heats only ${two(coilFlowLPerMin)} L/min to the wanted temperature.`,
 			);
 		}
 	}
 }
 
-const MUCH = 0.1; // [-] of what comes to the tap that the pipe may lose before the reason speaks of it; common practice, no source
+const MUCH = 0.1; // [-] of the power at the tap that the pipe may lose before the reason mentions it; common practice, no source
 
-/** What the pipe to the tap loses under one sun, where that is worth a thought. */
-function pipeWorthLagging({
+/** Heat loss of the pipe to the tap under one beam, where it is large. */
+function largePipeLoss({
 	steady,
 }: InstantOutcome["best"]): { readonly lossW: number; readonly sentence: string } | undefined {
 	if (steady.kind !== "flows" || !steady.outlet || steady.outlet.loss <= MUCH * steady.power)
@@ -119,6 +119,6 @@ function pipeWorthLagging({
 	const lossW = steady.outlet.loss;
 	return {
 		lossW,
-		sentence: `The pipe to the tap loses another ${two(lossW / 1000)} kW: lag it, or shorten it.`,
+		sentence: `The pipe to the tap loses another ${two(lossW / 1000)} kW: insulate or shorten it.`,
 	};
 }

@@ -26,26 +26,32 @@ const MILD = practice("a mild day");
 
 const LevelAir = z
 	.strictObject({
-		ambientC: assume(celsius("Air temperature.", -60, 60), 20, MILD),
-		windMPerS: assume(metresPerSecond("Wind at the plant.", 0, 40), 2, practice("a light breeze")),
+		ambientC: assume(celsius("Air temperature that goes with the beam levels.", -60, 60), 20, MILD),
+		windMPerS: assume(
+			metresPerSecond("Wind speed at the receiver that goes with the beam levels.", 0, 40),
+			2,
+			practice("a light breeze"),
+		),
 		sunAltitudeDeg: assume(
-			degrees("How high the sun stands, which tilts the receiver.", 0, 90),
+			degrees("Altitude of the sun, which sets the tilt of the receiver.", 0, 90),
 			45,
 			practice("the middle of a working day"),
 		),
 	})
-	.openapi("LevelAir", { description: "Air and sun's height that go with `beamIrradianceWPerM2`." });
+	.openapi("LevelAir", {
+		description: "Air, wind and altitude of the sun that go with `beamIrradianceWPerM2`.",
+	});
 
 const WATER = {
 	mainsTemperatureC: assume(
-		celsius("Of the cold feed.", 0, 30),
+		celsius("Temperature of the cold feed.", 0, 30),
 		10,
 		unconfirmed(
 			standard("the cold feed that water heaters are rated with", "EN 16147; Regulation (EU) 812/2013"),
 		),
 	),
 	wantedTemperatureC: assume(
-		celsius("Of the water at the tap.", 5, 95),
+		celsius("Temperature wanted at the tap.", 5, 95),
 		40,
 		standard(
 			"a warm shower, and the mixed water that water heaters are rated by",
@@ -53,27 +59,27 @@ const WATER = {
 		),
 	),
 	wantedFlowLPerMin: litresPerMinute(
-		"Flow that is wanted, in litres at the cold feed. Left out, any flow at the wanted temperature will do.",
+		"Wanted flow, measured at the cold feed. If omitted, any flow at the wanted temperature meets the request.",
 		0.05,
 		100,
 	).optional(),
 	linePressureKpa: assume(
-		kilopascals("Of the water line, above the air's; 0 for an open line.", 0, 1000),
+		kilopascals("Gauge pressure of the water line; 0 for an open line.", 0, 1000),
 		200,
-		practice("a usual house line"),
+		practice("typical of a house line"),
 	),
 };
 
-const Sent = z
+const RawRequest = z
 	.strictObject({
 		site: Site,
 		arrangement: assume(
 			z.enum(["direct", "vessel"]).meta({
 				description:
-					"`direct`: the water runs through the receiver, and along `outletPipe` to the tap. `vessel`: the receiver heats a small vessel of oil, and the water runs through a coil in it; the vessel stands at the tap, and no pipe between is reckoned with.",
+					"Arrangement of the heater. `direct`: the water runs through the receiver and then through `outletPipe` to the tap. `vessel`: the receiver heats a small oil vessel, and the water runs through a coil in it. The vessel is at the tap, without a pipe between.",
 			}),
 			"direct",
-			practice("the simplest, and what people ask for first"),
+			practice("the simplest arrangement and the most common request"),
 		),
 		...WATER,
 		dish: Dish,
@@ -82,47 +88,57 @@ const Sent = z
 		vessel: OilVesselWire.optional(),
 		beamIrradianceWPerM2: assume(
 			z
-				.array(wattsPerSquareMetre("Beam on a plane normal to it.", 1, 1400))
+				.array(wattsPerSquareMetre("Beam irradiance on a plane normal to the beam.", 1, 1400))
 				.min(1)
 				.max(MOST_LEVELS)
-				.meta({ description: "Beam levels to answer for, each as if it lasted.", "x-unit": "W/m²" }),
+				.meta({
+					description: "Beam levels to compute the heater for, each as a steady state.",
+					"x-unit": "W/m²",
+				}),
 			[400, 600, 800, 1000],
 			practice("haze or a low sun, fair, clear, very clear on a mountain"),
 		),
 		levelAir: part(LevelAir),
 		date: calendarDate(
-			"Local date. With it the answer has the hours of that day, and the verdict is for the window from `startTime` to `endTime`; without it the verdict is for the beam levels.",
+			"Local date. If sent, the response includes the hours of that day, and `outcome` applies to the window from `startTime` to `endTime`. If omitted, `outcome` applies to the beam levels.",
 		).optional(),
 		startTime: clock(
-			"Local time from which the water is wanted. Left out: two hours before solar noon. Only with a date.",
+			"Local time from which hot water is wanted. If omitted, two hours before solar noon. Only with `date`.",
 		).optional(),
 		endTime: clock(
-			"Local time until which it is wanted. Left out: two hours after solar noon. Only with a date.",
+			"Local time until which hot water is wanted. If omitted, two hours after solar noon. Only with `date`.",
 		).optional(),
 		sky: Sky.optional(),
-		stepMin: assume(minutes("Between rows of the day.", 5, 60), 20, practice("some thirty rows a day")),
+		stepMin: assume(
+			minutes("Time between rows of the day's series.", 5, 60),
+			20,
+			practice("about thirty rows a day"),
+		),
 		largestDiameterM: assume(
-			metres("Of the largest dish that the search for a larger one tries.", 0.5, 20),
+			metres(
+				"Diameter of the largest dish to consider when searching for one that meets the request.",
+				0.5,
+				20,
+			),
 			12,
-			practice("larger ones are no longer built for a house"),
+			practice("larger dishes are not built for a house"),
 		),
 		withRange: assume(
 			z.boolean().meta({
-				description:
-					"Whether to tell between what flow, power and aperture lie, by what is not known exactly.",
+				description: "Whether to include uncertainty ranges of flow, power and aperture.",
 			}),
 			false,
-			practice("the answer for the heater as stated comes fastest"),
+			practice("the result for the heater as stated is computed fastest"),
 		),
 		spreads: InstantSpreads.optional(),
 	})
 	.openapi("InstantRequest", {
 		description:
-			"An instant heater and what is asked of it. `sky` belongs to a date, `outletPipe` and `vessel` to their arrangements; each may be left out.",
+			"An instant heater and the water wanted from it. `sky` requires `date`; `outletPipe` and `vessel` belong to their arrangements. All three can be omitted.",
 	});
 
-/** A request with the parts that it calls for: the sky of a date, and the vessel or the pipe of an arrangement. */
-export const InstantRequest = Sent.transform((request) => ({
+/** A request completed with the sky of its date and the vessel or pipe of its arrangement. */
+export const InstantRequest = RawRequest.transform((request) => ({
 	...request,
 	sky: request.sky ?? (request.date === undefined ? undefined : Sky.parse({})),
 	outletPipe: request.outletPipe ?? (request.arrangement === "direct" ? OutletPipe.parse({}) : undefined),

@@ -36,166 +36,199 @@ const REASONS = [
 
 const InstantReason = z
 	.strictObject({
-		code: z.enum(REASONS).meta({ description: "What stands in the way, for a program to branch on." }),
+		code: z.enum(REASONS).meta({ description: "Machine-readable code of the reason." }),
 		parameters: Parameters,
-		message: z.string().meta({ description: "The same in English." }),
+		message: z.string().meta({ description: "The reason as an English sentence." }),
 	})
-	.openapi("InstantReason", { description: "Why an instant heater falls short." });
+	.openapi("InstantReason", { description: "Why an instant heater does not meet the request." });
 
 const aperture = {
 	apertureNeededM2: squareMetres(
-		"Aperture of a dish of these proportions that gives the flow. Absent where none up to the bound does.",
+		"Aperture of a dish of the same proportions that provides the flow. Absent where no dish up to `largestDiameterM` does.",
 	).optional(),
-	diameterNeededM: metres("Of a disc of that aperture.").optional(),
+	diameterNeededM: metres(
+		"Diameter of a circular dish with the aperture needed. Absent where no dish up to `largestDiameterM` provides the flow.",
+	).optional(),
 };
 
 const InstantRow = z
 	.strictObject({
-		beamIrradianceWPerM2: wattsPerSquareMetre("Beam of this row."),
-		ambientC: celsius("Air of this row."),
-		sunAltitudeDeg: degrees("Height of the sun of this row."),
-		serves: z.boolean().meta({ description: "Whether what was asked is given under this sun." }),
-		flowLPerMin: litresPerMinute("Steady flow at the wanted temperature, in litres at the cold feed."),
-		powerW: watts("Heat in the water that comes to the tap, over the feed's."),
-		electricEquivalentKw: kilowatts("Rating of an electric instant heater that gives the same."),
-		efficiency: ratio("Heat in the water at the tap over beam on the aperture."),
+		beamIrradianceWPerM2: wattsPerSquareMetre("Beam irradiance of this state."),
+		ambientC: celsius("Air temperature of this state."),
+		sunAltitudeDeg: degrees("Altitude of the sun of this state."),
+		serves: z.boolean().meta({ description: "Whether the heater meets the request under this beam." }),
+		flowLPerMin: litresPerMinute("Steady flow at the wanted temperature, measured at the cold feed."),
+		powerW: watts("Power delivered to the water at the tap, above the cold feed."),
+		electricEquivalentKw: kilowatts("Rating of an electric instant heater with the same output."),
+		efficiency: ratio("Power delivered at the tap divided by the beam on the aperture."),
 		wallTemperatureC: celsius(
-			"Hottest wall that the water touches, at that flow. Absent of an efficiency line, and where nothing flows.",
+			"Highest temperature of the walls that the water touches, at the steady flow. Absent for an efficiency line and where no flow is possible.",
 		).optional(),
 		wallSuperheatK: kelvinDifference(
-			"That wall above the boiling point in the line; negative below it.",
+			"Temperature of the hottest wall minus the boiling point in the line; negative below it. Absent where `wallTemperatureC` is.",
 		).optional(),
 		leavingTemperatureC: celsius(
-			"Of that flow leaving the receiver: hotter than wanted by what the pipe to the tap takes. Absent behind a vessel, and where nothing flows.",
+			"Temperature of the water leaving the receiver, hotter than wanted by what the pipe to the tap loses. Absent with a vessel and where no flow is possible.",
 		).optional(),
 		pipeLossW: watts(
-			"Heat that the pipe to the tap loses; negative where warmer air heats it. Absent behind a vessel, and where nothing flows.",
+			"Heat loss of the pipe to the tap; negative where warmer air heats it. Absent with a vessel and where no flow is possible.",
 		).optional(),
 		leastFlowLPerMin: litresPerMinute(
-			"Any less boils in the receiver, at the line's pressure and this elevation. 0 where none does. Absent behind a vessel.",
+			"Lowest flow that does not boil in the receiver, at the pressure in the line. 0 where none boils. Absent with a vessel.",
 		).optional(),
-		oilTemperatureC: celsius("Where the vessel's oil settles. Absent without one.").optional(),
+		oilTemperatureC: celsius(
+			"Steady temperature of the oil in the vessel. Absent without a vessel.",
+		).optional(),
 		...aperture,
 	})
-	.openapi("InstantRow", { description: "The heater under one sun, steady." });
+	.openapi("InstantRow", { description: "Steady state of the heater under one beam." });
 
 const Level = InstantRow.safeExtend({
 	outletTemperatureC: celsius(
-		"Where the wanted flow leaves the receiver. Absent without a wanted flow, behind a vessel, and where it boils.",
+		"Temperature of the wanted flow leaving the receiver. Absent without a wanted flow, with a vessel, and where it boils.",
 	).optional(),
 	tapTemperatureC: celsius(
-		"Where it comes to the tap, behind the pipe. Absent as `outletTemperatureC` is.",
+		"Temperature of the wanted flow at the tap, after the pipe. Absent where `outletTemperatureC` is.",
 	).optional(),
 	wantedFlowBoils: z
 		.boolean()
-		.meta({ description: "Whether the wanted flow boils. Absent without a wanted flow and behind a vessel." })
+		.meta({
+			description:
+				"Whether the wanted flow boils in the receiver. Absent without a wanted flow and with a vessel.",
+		})
 		.optional(),
-}).openapi("InstantLevel", { description: "The heater under one of the beam levels asked about." });
+}).openapi("InstantLevel", {
+	description: "Steady state of the heater under one of the requested beam levels.",
+});
 
 const FromCharge = z
 	.strictObject({
 		outcome: z.enum(["sustained", "lasts", "coilTooSmall"]).meta({
 			description:
-				"`sustained`: for as long as the sun stays. `lasts`: until the oil is too cool. `coilTooSmall`: the coil can't bring this flow to its temperature even from charge.",
+				"How the flow ends. `sustained`: it continues as long as the sun shines. `lasts`: it continues until the oil is too cool. `coilTooSmall`: the coil cannot heat this flow even from a full charge.",
 		}),
-		lastsMin: minutes("How long the flow lasts from charge. Only when it `lasts`.").optional(),
+		lastsMin: minutes(
+			"Time for which the flow lasts from a full charge. Only with the outcome `lasts`.",
+		).optional(),
 		recoveryMin: minutes(
-			"To be charged again with nothing drawn. Absent where the sun can't, and unless it `lasts`.",
+			"Time to recharge the vessel with nothing drawn. Only with the outcome `lasts`, and absent where the sun cannot recharge it.",
 		).optional(),
 		coilFlowLPerMin: litresPerMinute(
-			"What the coil gives from charge. Only when it is too small.",
+			"Flow that the coil heats from a full charge. Only with the outcome `coilTooSmall`.",
 		).optional(),
 	})
-	.openapi("FromCharge", { description: "A flow drawn from a charged vessel, the sun still on it." });
+	.openapi("FromCharge", { description: "A flow drawn from a charged vessel while the sun still heats it." });
 
-const Ask = z.strictObject({
-	flowLPerMin: litresPerMinute("Asked for."),
-	temperatureC: celsius("Asked for."),
-	electricEquivalentKw: kilowatts("What it takes."),
+const Demand = z.strictObject({
+	flowLPerMin: litresPerMinute("Flow of this use."),
+	temperatureC: celsius("Temperature of this use at the tap."),
+	electricEquivalentKw: kilowatts("Power that this use needs."),
 });
 
 const Use = z
 	.strictObject({
-		use: z.enum(["basinTap", "kitchenSink", "shower"]),
-		modest: Ask,
-		lavish: Ask,
-		givenFlowLPerMin: litresPerMinute("What this heater gives at the modest temperature under the best sun."),
-		givenShare: ratio("Of the modest flow; more than 1 where there is more than enough."),
+		use: z.enum(["basinTap", "kitchenSink", "shower"]).meta({ description: "Kind of use." }),
+		modest: Demand.meta({ description: "Modest demand of this use." }),
+		lavish: Demand.meta({ description: "Lavish demand of this use." }),
+		givenFlowLPerMin: litresPerMinute(
+			"Flow that this heater provides at the modest temperature under the strongest beam.",
+		),
+		givenShare: ratio("Flow provided divided by the modest flow; above 1 where there is more than enough."),
 		...aperture,
 		fromCharge: FromCharge.optional(),
 		...provenance,
 	})
 	.openapi("InstantUse", {
 		description:
-			"What a tap usually delivers, and what this heater gives it. The aperture is for the modest end under the best sun. Basis, source and confirmed concern the flows and temperatures; a source names the figures that a regulation sets.",
+			"A common use of hot water compared with this heater. The aperture needed is for the modest demand under the strongest beam. Basis, source and `confirmed` describe the flows and temperatures.",
 	});
 
 const VesselAnswer = z
 	.strictObject({
-		chargeTemperatureC: celsius("At which it counts as charged: as asked, or 5 K under where it levels off."),
+		chargeTemperatureC: celsius(
+			"Oil temperature at which the vessel counts as charged: as requested, or 5 K below the temperature at which it settles.",
+		),
 		levelsOffC: celsius(
-			"Where the oil would stay with nothing drawn. Absent where it would pass its limit.",
+			"Temperature at which the oil settles with nothing drawn. Absent where it would exceed its limit.",
 		).optional(),
-		warmUpMin: minutes("From the start to the charge. Absent where the sun does not warm it.").optional(),
-		oilLimitC: celsius("At which the dish turns away."),
+		warmUpMin: minutes(
+			"Time from the start until the vessel is charged. Absent where the sun does not charge it.",
+		).optional(),
+		oilLimitC: celsius("Oil temperature at which the dish turns away from the sun."),
 		toLimitMin: minutes(
-			"From charge to the limit with nothing drawn. Absent where it levels off below.",
+			"Time from charge to the oil's limit with nothing drawn. Absent where the oil settles below it.",
 		).optional(),
 		filmTemperatureC: celsius(
-			"Hottest oil in the receiver at charge, its light taken as spread evenly. Absent of an efficiency line.",
+			"Highest temperature of the oil film in the receiver at charge, with the light assumed to be spread evenly. Absent for an efficiency line.",
 		).optional(),
 		fromCharge: FromCharge.optional(),
 	})
-	.openapi("InstantVessel", { description: "The oil vessel under the best sun." });
+	.openapi("InstantVessel", { description: "The oil vessel under the strongest beam." });
 
 export const InstantResponse = z
 	.strictObject({
 		outcome: z.enum(["feasible", "feasibleForPart", "infeasible"]).meta({
 			description:
-				"Whether what was asked is given throughout, for part, or not at all: throughout the window of the date, else at every beam level.",
+				"Whether the heater meets the request throughout, for part of the time or levels, or not at all. With `date` it applies to the window, else to the beam levels.",
 		}),
-		servedShare: ratio("Of the window's time, or of the beam levels."),
-		reasons: z.array(InstantReason).meta({ description: "What stands in the way, the most binding first." }),
-		arrangement: z.enum(["direct", "vessel"]),
+		servedShare: ratio(
+			"Share of the window's time, or of the beam levels, in which the heater meets the request.",
+		),
+		reasons: z
+			.array(InstantReason)
+			.meta({ description: "Reasons why the heater falls short, the most limiting first." }),
+		arrangement: z
+			.enum(["direct", "vessel"])
+			.meta({ description: "Arrangement of the heater, as requested." }),
 		wanted: z
 			.strictObject({
-				temperatureC: celsius("At the tap."),
-				riseK: kelvinDifference("Above the cold feed."),
+				temperatureC: celsius("Temperature wanted at the tap."),
+				riseK: kelvinDifference("Temperature rise wanted above the cold feed."),
 				flowLPerMin: litresPerMinute(
-					"Wanted, in litres at the cold feed. Absent where any will do.",
+					"Wanted flow, measured at the cold feed. Absent where none was sent.",
 				).optional(),
-				electricEquivalentKw: kilowatts("What that flow takes.").optional(),
+				electricEquivalentKw: kilowatts(
+					"Power that the wanted flow needs. Absent where none was sent.",
+				).optional(),
 			})
-			.meta({ description: "What was asked." }),
+			.meta({ description: "The water wanted, as requested." }),
 		electricEquivalentKw: kilowatts(
-			"What this heater gives under the best sun: the rating of an electric instant heater that gives the same.",
+			"Output of this heater under the strongest beam, as the rating of an electric instant heater with the same output.",
 		),
-		apertureM2: squareMetres("Of this dish, facing the sun."),
+		apertureM2: squareMetres("Aperture of this dish when it faces the sun."),
 		apertureNeededM2: squareMetres(
-			"Aperture of a dish of these proportions that gives the wanted flow throughout: under the weakest sun asked about. Absent without a wanted flow, and where none up to the bound does.",
+			"Aperture of a dish of the same proportions that provides the wanted flow under the weakest requested beam. Absent without a wanted flow and where no dish up to `largestDiameterM` does.",
 		).optional(),
-		diameterNeededM: metres("Of a disc of that aperture.").optional(),
-		boilingPointC: celsius("Of water at the line's pressure and this elevation."),
-		best: InstantRow,
-		weakest: InstantRow,
-		levels: z.array(Level).meta({ description: "One for each beam level asked about." }),
+		diameterNeededM: metres(
+			"Diameter of a circular dish with the aperture needed. Absent where `apertureNeededM2` is.",
+		).optional(),
+		boilingPointC: celsius("Boiling point of water at the line's pressure and the site's elevation."),
+		best: InstantRow.meta({ description: "Steady state of the heater under the strongest beam." }),
+		weakest: InstantRow.meta({ description: "Steady state of the heater under the weakest beam." }),
+		levels: z
+			.array(Level)
+			.meta({ description: "Steady states of the heater, one per requested beam level." }),
 		hours: InstantHours.optional(),
-		uses: z.array(Use).meta({ description: "A basin tap, a kitchen sink and a shower side by side." }),
+		uses: z.array(Use).meta({
+			description: "Common uses of hot water compared with this heater: basin tap, kitchen sink and shower.",
+		}),
 		outletPipe: OutletAnswer.optional(),
 		vessel: VesselAnswer.optional(),
 		range: InstantRange.optional(),
 		stagnationTemperatureC: celsius(
-			"Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly.",
+			"Temperature of the receiver without flow at 1000 W/m² in still air at 25 °C, with the light assumed to be spread evenly.",
 		),
-		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
+		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
 		assumed: z
 			.array(Assumed)
-			.meta({ description: "Every value that the request left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("InstantResponse", {
 		description:
-			"Each row is steady: the minute or so in which the heater itself warms up is left out; `outletPipe` tells how long the pipe takes. All flows are litres at the cold feed.",
+			"Feasibility of an instant heater. Every state is steady: the minute or so in which the heater warms up is neglected, and `outletPipe` states the time that the pipe needs. All flows are measured at the cold feed.",
 	});
 
 export type InstantResponse = z.input<typeof InstantResponse>;

@@ -15,18 +15,18 @@ export const instant = operation({
 	path: "/v1/instant/feasibility",
 	operationId: "assessInstantHeater",
 	tag: "Plant",
-	summary: "Can this dish heat water as it flows?",
+	summary: "Feasibility of an instant heater",
 	description: [
-		"Water heated as it runs, straight through the focus and along a pipe, or through a small vessel of hot oil: how much flows at the wanted temperature",
-		"under each sun, whether that is enough, how large a dish would be, and what a shower, a basin tap and a kitchen sink ask for.",
-		"A plain word first: a dish of 2 to 3 m² gives 1 to 2 kW, a shower takes 11 to 20 kW. Such a dish fills a tank; it serves no shower as it flows.",
-		"With a date the verdict is for a window of that day, without one for the beam levels. An infeasible heater is an answer with its `reasons`.",
+		"Assesses a heater that warms water as it flows, through the focus and a pipe or through a small vessel of hot oil. The response states the flow at the wanted temperature",
+		"under each beam, whether it is enough, the aperture needed, and what a shower, a basin tap and a kitchen sink need.",
+		"A dish of 2 to 3 m² delivers 1 to 2 kW; a shower needs 11 to 20 kW. Such a dish heats a tank, but does not feed a shower directly.",
+		"With `date`, the outcome applies to a window of that day; without it, to the beam levels. An infeasible heater returns 200 with its `reasons`.",
 	].join("\n"),
 	input: InstantRequest,
 	output: InstantResponse,
 	examples: {
 		shower: {
-			summary: "A shower from a dish of 1.8 m, on a clear winter day",
+			summary: "A shower from a 1.8 m dish on a clear winter day",
 			value: {
 				site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
 				date: "2025-01-15",
@@ -37,7 +37,7 @@ export const instant = operation({
 			},
 		},
 		levels: {
-			summary: "What flows at 38 °C, by beam",
+			summary: "Flow at 38 °C by beam level",
 			value: {
 				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
 				dish: { diameterM: 2 },
@@ -46,7 +46,7 @@ export const instant = operation({
 			},
 		},
 		barePipe: {
-			summary: "The same, eight metres of bare pipe away",
+			summary: "The same heater with eight metres of bare pipe",
 			value: {
 				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
 				dish: { diameterM: 2 },

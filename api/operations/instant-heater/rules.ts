@@ -22,16 +22,16 @@ const wantedAboveMains: InstantRule = ({ wantedTemperatureC, mainsTemperatureC }
 		: [
 				contradictory(
 					"/wantedTemperatureC",
-					`${fourDigits(wantedTemperatureC)} °C at the tap is not above the mains' ${fourDigits(mainsTemperatureC)} °C`,
+					`${fourDigits(wantedTemperatureC)} °C at the tap is not above the mains temperature of ${fourDigits(mainsTemperatureC)} °C; send a higher wantedTemperatureC`,
 				),
 			];
 
-/** Window and sky belong to a date. */
+/** Window and sky require a date. */
 const dateOfDay: InstantRule = (request) =>
 	request.date === undefined
 		? (["startTime", "endTime", "sky"] as const)
 				.filter((name) => request[name] !== undefined)
-				.map((name) => contradictory(`/${name}`, `${name} belongs to a day: give a date with it`))
+				.map((name) => contradictory(`/${name}`, `${name} requires a date; send date, or omit ${name}`))
 		: [];
 
 const vesselOfArrangement: InstantRule = ({ arrangement, vessel }) =>
@@ -39,7 +39,7 @@ const vesselOfArrangement: InstantRule = ({ arrangement, vessel }) =>
 		? [
 				contradictory(
 					"/vessel",
-					"water straight through the focus has no vessel: leave it out, or ask for `vessel`",
+					"the arrangement `direct` has no vessel; omit vessel, or send the arrangement `vessel`",
 				),
 			]
 		: [];
@@ -49,7 +49,7 @@ const pipeOfArrangement: InstantRule = ({ arrangement, outletPipe }) =>
 		? [
 				contradictory(
 					"/outletPipe",
-					"a vessel is reckoned to stand at the tap: leave the pipe out, or ask for `direct`",
+					"a vessel is at the tap, without an outlet pipe; omit outletPipe, or send the arrangement `direct`",
 				),
 			]
 		: [];
@@ -65,7 +65,7 @@ const windowOfDay: InstantRule = (request, { window }) => {
 		return [
 			contradictory(
 				request.endTime === undefined ? "/startTime" : "/endTime",
-				`the window would end at ${shown(end)}, which is not after its start at ${shown(start)}`,
+				`the window ends at ${shown(end)}, not after its start at ${shown(start)}`,
 			),
 		];
 	if (request.sky?.kind !== "measured") return [];
@@ -75,7 +75,7 @@ const windowOfDay: InstantRule = (request, { window }) => {
 		? [
 				contradictory(
 					"/sky/time",
-					`the rows reach from ${shown(first)} to ${shown(last)}, the window from ${shown(start)} to ${shown(end)}`,
+					`the measured rows run from ${shown(first)} to ${shown(last)} and do not cover the window from ${shown(start)} to ${shown(end)}`,
 				),
 			]
 		: [];
@@ -86,7 +86,7 @@ const skySound: InstantRule = ({ sky }) =>
 		? [ambientInOrder, columnsOfOneLength, beamMeasured, timesRise].flatMap((rule) => rule({ sky }, {}))
 		: [];
 
-/** What a request for an instant heater must keep to. */
+/** Rules for a request about an instant heater. */
 export const INSTANT_RULES: readonly InstantRule[] = [
 	wantedAboveMains,
 	dateOfDay,

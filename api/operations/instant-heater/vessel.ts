@@ -32,67 +32,79 @@ const OILS = FLUID_IDS.filter((id) => id.endsWith("Oil") || id.startsWith("miner
 	...FluidId[],
 ];
 
-const VesselInsulation = insulation("mineralWool", 80, practice("stands the heat of oil"), 500).openapi(
-	"VesselInsulation",
-	{ description: "Lagging around the vessel, ends included." },
-);
+const VesselInsulation = insulation(
+	"mineralWool",
+	80,
+	practice("withstands the temperature of the oil"),
+	500,
+).openapi("VesselInsulation", { description: "Insulation of the vessel, including its ends." });
 
 export const OilVesselWire = z
 	.strictObject({
 		fluid: assume(
-			z.enum(OILS).meta({ description: "The oil in it." }),
+			z.enum(OILS).meta({ description: "Oil in the vessel." }),
 			"mineralOilVg32",
-			practice("sold everywhere as hydraulic oil"),
+			practice("widely available as hydraulic oil"),
 		),
 		volumeL: assume(
-			litres("Oil in it, measured out at 20 °C.", 1, 500),
+			litres("Volume of oil in the vessel, measured at 20 °C.", 1, 500),
 			20,
-			practice("charges within an hour or so under a small dish"),
+			practice("charges within about an hour under a small dish"),
 		),
-		diameterM: metres("Inside. Left out: 1.5 times as high as wide.", 0.05, 2).optional(),
-		wallMaterial: wall("What the vessel is made of.", "steel", practice("cheap, and oil keeps it from rust")),
-		wallThicknessMm: assume(
-			millimetres("Of its wall.", 0.3, 30),
+		diameterM: metres(
+			"Inner diameter of the vessel. If omitted, the vessel is 1.5 times as high as wide.",
+			0.05,
 			2,
-			practice("sheet that is welded by hand"),
+		).optional(),
+		wallMaterial: wall(
+			"Material of the vessel.",
+			"steel",
+			practice("inexpensive, and protected from rust by the oil"),
+		),
+		wallThicknessMm: assume(
+			millimetres("Thickness of the vessel's wall.", 0.3, 30),
+			2,
+			practice("sheet that can be welded by hand"),
 		),
 		insulation: part(VesselInsulation),
 		fittingsFactor: assume(
-			ratio("Multiplies the shell's heat loss for pipes, feet and sensors.", 1, 5),
+			ratio("Factor on the shell's heat loss that accounts for pipes, feet and sensors.", 1, 5),
 			1.3,
-			practice("connections and feet bridge the lagging"),
+			practice("connections and feet bridge the insulation"),
 		),
 		coil: part(Coil),
 		circulationLPerMin: assume(
-			litresPerMinute("Oil between vessel and receiver, while the sun is on.", 0.2, 100),
+			litresPerMinute("Flow of oil between vessel and receiver while the sun shines.", 0.2, 100),
 			4,
-			practice("keeps oil under 20 K of rise at the receiver of a small dish"),
+			practice("keeps the oil's temperature rise in the receiver of a small dish below 20 K"),
 		),
 		chargeTemperatureC: assume(
-			celsius("Of the oil when the vessel counts as charged.", 40, 300),
+			celsius("Oil temperature at which the vessel counts as charged.", 40, 300),
 			150,
-			unconfirmed(standard("the lower end of what an open-vented mineral oil lasts at", "DIN 4754")),
+			unconfirmed(
+				standard("the lower end of the range in which open-vented mineral oil is durable", "DIN 4754"),
+			),
 		),
 		oilLimitC: celsius(
-			"Temperature of the oil at which the dish turns away. Left out: 20 K below the oil's limit in bulk.",
+			"Oil temperature at which the dish turns away from the sun. If omitted, 20 K below the oil's bulk limit.",
 			50,
 			320,
 		).optional(),
 		startTemperatureC: assume(
-			celsius("Of oil and vessel when the sun comes on.", 0, 300),
+			celsius("Temperature of oil and vessel at the start.", 0, 300),
 			20,
 			practice("cooled down overnight"),
 		),
 	})
 	.openapi("OilVessel", {
 		description:
-			"A small lagged vessel of oil between the dish and the water, which runs through a coil in it. The oil counts as mixed.",
+			"A small insulated vessel of oil, heated by the dish; the water runs through a coil in it. The oil is assumed to be fully mixed.",
 		example: { volumeL: 20, chargeTemperatureC: 150 },
 	});
 
 export type OilVesselWire = z.output<typeof OilVesselWire>;
 
-/** The vessel as the core takes it, what the request leaves out still open. */
+/** The vessel in the core's terms; omitted fields stay undefined. */
 export function sparseVessel(vessel: OilVesselWire): SparseVessel {
 	const metal = WALL_MATERIALS[vessel.wallMaterial];
 	return {
@@ -115,12 +127,12 @@ interface WithVessel {
 	readonly vessel: OilVesselWire | undefined;
 }
 
-/** What could be designed of a request's vessel. */
+/** The design of a request's vessel, where there is one. */
 interface Designs {
 	readonly vessel: OilVessel | undefined;
 }
 
-/** The oil is known up to its limit, and start, charge and limit rise. */
+/** The limit is within the oil's data, and start < charge < limit. */
 export const vesselTemperatures: Rule<WithVessel, Designs> = ({ vessel }, designs) => {
 	if (!vessel || !designs.vessel) return [];
 	const limitC = fromSi.celsius(designs.vessel.limit);
@@ -130,27 +142,27 @@ export const vesselTemperatures: Rule<WithVessel, Designs> = ({ vessel }, design
 		faults.push(
 			outOfRange(
 				"/vessel/oilLimitC",
-				`${fourDigits(limitC)} °C is beyond what is known of this oil, which ends at ${fourDigits(knownC)} °C`,
+				`the oil limit of ${fourDigits(limitC)} °C is above ${fourDigits(knownC)} °C, where the data of this oil end; send a lower limit`,
 			),
 		);
 	if (vessel.chargeTemperatureC >= limitC)
 		faults.push(
 			contradictory(
 				"/vessel/chargeTemperatureC",
-				`a charge at ${fourDigits(vessel.chargeTemperatureC)} °C is not below the oil's limit of ${fourDigits(limitC)} °C`,
+				`the charge temperature of ${fourDigits(vessel.chargeTemperatureC)} °C is not below the oil's limit of ${fourDigits(limitC)} °C; send a lower one`,
 			),
 		);
 	if (vessel.startTemperatureC >= vessel.chargeTemperatureC)
 		faults.push(
 			contradictory(
 				"/vessel/startTemperatureC",
-				`a start at ${fourDigits(vessel.startTemperatureC)} °C is not below the charge of ${fourDigits(vessel.chargeTemperatureC)} °C`,
+				`the start temperature of ${fourDigits(vessel.startTemperatureC)} °C is not below the charge temperature of ${fourDigits(vessel.chargeTemperatureC)} °C; send a lower one`,
 			),
 		);
 	return faults;
 };
 
-/** Oil is hotter than the water that it heats. */
+/** The oil is hotter than the water it heats. */
 export const wantedBelowOilLimit: Rule<{ readonly wantedTemperatureC: number }, Designs> = (
 	{ wantedTemperatureC },
 	{ vessel },
@@ -162,22 +174,32 @@ export const wantedBelowOilLimit: Rule<{ readonly wantedTemperatureC: number }, 
 		: [
 				contradictory(
 					"/wantedTemperatureC",
-					`oil held below ${fourDigits(limitC)} °C does not bring water to ${fourDigits(wantedTemperatureC)} °C`,
+					`oil limited to ${fourDigits(limitC)} °C cannot heat water to ${fourDigits(wantedTemperatureC)} °C; send a lower wantedTemperatureC`,
 				),
 			];
 };
 
-/** The coil has one length. */
+/** The coil's length is stated once. */
 export const vesselCoilLength: Rule<WithVessel> = ({ vessel }) =>
 	vessel ? oneLength("/vessel/coil", vessel.coil) : [];
 
-/** The coil's tube has a wall, and is wound into the vessel from a bottom to a top. */
+/** The coil's tube has a wall, and its windings fit the vessel. */
 export const coilInVessel: Rule<WithVessel, Designs> = ({ vessel }, designs) => {
 	if (!vessel || !designs.vessel) return [];
 	const { coil } = vessel;
 	if (coil.outerDiameterMm <= coil.innerDiameterMm)
-		return [contradictory("/vessel/coil/outerDiameterMm", "the coil's tube is no wider outside than inside")];
+		return [
+			contradictory(
+				"/vessel/coil/outerDiameterMm",
+				"the coil's outer diameter is not larger than its inner diameter; send a larger outerDiameterMm",
+			),
+		];
 	if (coil.bottomHeight >= coil.topHeight)
-		return [contradictory("/vessel/coil/topHeight", "the coil's top is not above its bottom")];
+		return [
+			contradictory(
+				"/vessel/coil/topHeight",
+				"the coil's top is not above its bottom; send a topHeight above bottomHeight",
+			),
+		];
 	return windingFaults("/vessel/coil", "vessel", coil, designs.vessel.coil, designs.vessel);
 };

@@ -15,21 +15,21 @@ import type { DayPlan } from "../../parts/day-plan.ts";
 import { fromSi } from "../../wire/units.ts";
 import { changesOf } from "./changes.ts";
 import { wireGainRange } from "./gain-range.ts";
-import { ANSWERS, type SensitivityPlan } from "./plan.ts";
+import { RANKED_QUANTITIES, type SensitivityPlan } from "./plan.ts";
 import { wireRefusal } from "./refusal.ts";
 import type { Ranking } from "./request.ts";
 import type { SensitivityResponse } from "./response.ts";
-import { DONE, WHY_NOT } from "./words.ts";
+import { DESCRIPTIONS, IDLE_REASONS } from "./words.ts";
 
 type Answer = z.input<typeof SensitivityResponse>;
 type Listed = Answer["improvements"][number];
 type Refused = Answer["refused"][number];
 
-/** What the improvements are held against. */
-interface Standing {
+/** The base plant that improvements are compared with. */
+interface Base {
 	readonly plan: SensitivityPlan;
 	readonly outcome: DayOutcome;
-	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where they are wanted
+	readonly ranges: ReadonlyMap<ImprovementId, GainRange> | undefined; // where requested
 }
 
 export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
@@ -43,10 +43,10 @@ export function wireDay(outcome: DayOutcome, start: number): Answer["base"] {
 	};
 }
 
-/** The improvements in their order, and apart from them those that cannot be made and those that the models refuse. */
+/** The ranked improvements, those that do not apply to the plant, and those outside the models. */
 export function wireImprovements(
 	found: readonly CoreImprovement[],
-	standing: Standing,
+	base: Base,
 ): Pick<Answer, "improvements" | "notApplicable" | "refused"> {
 	const places = { litres: placesBy(found, "litres"), minutes: placesBy(found, "minutes") };
 	const improvements: Listed[] = [];
@@ -54,11 +54,11 @@ export function wireImprovements(
 	const refused: Refused[] = [];
 	for (const one of found) {
 		const { id } = one;
-		if (one.outcome === "idle") notApplicable.push({ id, code: one.why, message: WHY_NOT[one.why] });
-		else if (one.outcome === "refused") refused.push(wireRefused(id, one.of, one.error, standing));
+		if (one.outcome === "idle") notApplicable.push({ id, code: one.why, message: IDLE_REASONS[one.why] });
+		else if (one.outcome === "refused") refused.push(wireRefused(id, one.of, one.error, base));
 		else {
 			const ranks = { litres: places.litres.indexOf(id) + 1, minutes: places.minutes.indexOf(id) + 1 };
-			improvements.push(wireGain(one, standing, ranks));
+			improvements.push(wireGain(one, base, ranks));
 		}
 	}
 	return { improvements, notApplicable, refused };
@@ -68,7 +68,7 @@ function wireRefused(
 	id: ImprovementId,
 	of: DayCase | undefined,
 	error: DomainError,
-	{ plan }: Standing,
+	{ plan }: Base,
 ): Refused {
 	return { id, ...(of && { changes: wireChanges(id, of, plan) }), ...wireRefusal(error) };
 }
@@ -77,25 +77,25 @@ const wireChanges = (id: ImprovementId, of: DayCase, { plant, task }: DayPlan): 
 	changesOf(id, plant, of.plant, task).map((change) => ({ ...change }));
 
 function placesBy(found: readonly CoreImprovement[], ranking: Ranking): readonly string[] {
-	return [...found].sort((a, b) => worthOrder(a, b, ANSWERS[ranking])).map(({ id }) => id);
+	return [...found].sort((a, b) => worthOrder(a, b, RANKED_QUANTITIES[ranking])).map(({ id }) => id);
 }
 
-function wireGain(one: Gain, standing: Standing, ranks: Listed["ranks"]): Listed {
-	const { plan } = standing;
+function wireGain(one: Gain, base: Base, ranks: Listed["ranks"]): Listed {
+	const { plan } = base;
 	const price = plan.prices?.[one.id];
 	const gains = wireGains(one.gains);
 	return {
 		id: one.id,
-		message: DONE[one.id],
+		message: DESCRIPTIONS[one.id],
 		how: one.how,
 		changes: wireChanges(one.id, one.of, plan),
 		day: wireDay(one.day, plan.task.start),
 		gains,
-		...wireRanged(standing.ranges?.get(one.id)),
+		...wireRanged(base.ranges?.get(one.id)),
 		reaches: one.reaches,
 		ranks,
 		...(price !== undefined && { cost: costOf(price, gains) }),
-		newCautions: one.how === "made" ? newCautions(one, standing) : [],
+		newCautions: one.how === "made" ? newCautions(one, base) : [],
 	};
 }
 
@@ -114,7 +114,7 @@ function wireGains({ timeToTarget, endTemperature, usableVolume, toWater }: Gain
 	};
 }
 
-const LEAST = 1e-3; // of a litre, minute, kelvin or kilowatt-hour; a smaller gain is none that money could be held against
+const LEAST = 1e-3; // litre, minute, kelvin or kilowatt-hour; a smaller gain counts as none, so its unit cost is omitted
 
 function costOf(price: number, gains: Listed["gains"]): NonNullable<Listed["cost"]> {
 	const per = (name: string, gain: number | undefined) =>
@@ -128,8 +128,8 @@ function costOf(price: number, gains: Listed["gains"]): NonNullable<Listed["cost
 	};
 }
 
-/** Cautions that only the changed plant raises. */
-function newCautions(one: Gain, { plan, outcome }: Standing): Listed["newCautions"] {
+/** Cautions that the improved plant raises and the base plant does not. */
+function newCautions(one: Gain, { plan, outcome }: Base): Listed["newCautions"] {
 	const { task, air, build } = plan;
 	const before = cautionsOf({ plant: plan.plant, build, task, air, outcome }).map(({ code }) => code);
 	return cautionsOf({ plant: one.of.plant, build, task, air, outcome: one.day })

@@ -12,7 +12,7 @@ import { fromSi } from "../../wire/units.ts";
 /** One field of the request that an improvement changes. */
 export interface Change {
 	readonly pointer: string;
-	readonly from?: number | string; // absent where there was none
+	readonly from?: number | string; // absent where the plant has no such part
 	readonly to: number | string;
 }
 

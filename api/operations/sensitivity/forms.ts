@@ -69,7 +69,7 @@ function barOf(one: Improvement, measure: Measure): Bar {
 	return {
 		label: SHORT[one.id],
 		value: one.gains[measure.field],
-		says: `${saying(one, measure)}${isUnsure(one) ? " ≈" : ""}`,
+		says: `${gainText(one, measure)}${isUnsure(one) ? " ≈" : ""}`,
 		...(range && { whisker: { low: range.low, high: range.high } }),
 	};
 }
@@ -83,7 +83,7 @@ const WITHOUT_TIME = {
 	neither: "target not reached",
 } as const;
 
-function saying({ gains, reaches }: Improvement, { field, unit }: Measure): string {
+function gainText({ gains, reaches }: Improvement, { field, unit }: Measure): string {
 	const gain = gains[field];
 	return gain === undefined ? WITHOUT_TIME[reaches] : `${signed(gain)} ${unit}`;
 }
@@ -121,7 +121,7 @@ function described({ improvements }: SensitivityResponse, measure: Measure): str
 					? `, between ${tick(range.low)} and ${tick(range.high)}`
 					: "";
 			const unsure = isUnsure(one) ? ", order against the next uncertain" : "";
-			return `${i + 1}. ${SHORT[one.id]}: ${saying(one, measure)}${between}${unsure}.`;
+			return `${i + 1}. ${SHORT[one.id]}: ${gainText(one, measure)}${between}${unsure}.`;
 		})
 		.join(" ");
 }

@@ -8,41 +8,49 @@ const share = (what: string) => ratio(`Share of plants that reach the target ${w
 
 export const GainRange = z
 	.strictObject({
-		timeToTargetMin: ranged(minutes("Sooner at the target.")).optional().meta({
-			description: "Of the plants that reach the target at all. Absent where none does it both ways.",
+		timeToTargetMin: ranged(minutes("Reduction of the time to the target.")).optional().meta({
+			description:
+				"Reduction of the time to the target, over the plants that reach it both with the improvement and without. Absent where none does.",
 		}),
-		endTemperatureK: ranged(kelvinDifference("Hotter at the end, in the tank's mean.")),
-		usableLitresAt40C: ranged(litres("More at the tap.")),
-		toWaterKwh: ranged(kilowattHours("More heat to the water.")),
+		endTemperatureK: ranged(
+			kelvinDifference("Increase of the tank's mean temperature at the end of the run."),
+		),
+		usableLitresAt40C: ranged(litres("Increase of the volume available at the tap, mixed to 40 °C.")),
+		toWaterKwh: ranged(kilowattHours("Increase of the heat delivered to the water.")),
 		reached: z
 			.strictObject({
-				both: share("with the improvement and without"),
-				onlyWith: share("only with it"),
-				onlyWithout: share("only without it"),
-				neither: share("neither way"),
+				both: share("both with the improvement and without it"),
+				onlyWith: share("only with the improvement"),
+				onlyWithout: share("only without the improvement"),
+				neither: share("neither with the improvement nor without it"),
 			})
 			.optional()
-			.meta({ description: "Absent where all plants are as `reaches` says." }),
+			.meta({
+				description:
+					"Shares of plants that reach the target with and without the improvement. Absent where all plants agree with `reaches`.",
+			}),
 		renewed: z.enum(SPREAD_NAMES).optional().meta({
 			description:
-				"The input that the improvement puts a new one in the place of: the new one errs apart from the old. All others err alike with the improvement and without.",
+				"The input whose part the improvement replaces, so that the new part's error is independent of the old one's. All other errors are the same with the improvement and without.",
 		}),
 	})
 	.openapi("GainRange", {
 		description:
-			"Between what the gains lie, in the share of plants that `range.coverage` names. Plant and improved plant are varied together over the inputs of `range`.",
+			"Range of the gains that covers the share of plants stated in `range.coverage`. The plant and the improved plant are varied together over the inputs of `range`.",
 	});
 
 export const Ahead = z
 	.strictObject({
 		order: z.enum(["certain", "uncertain"]).meta({
 			description:
-				"Whether the two places are certain: `uncertain` where the next is worth as much or more in over one plant in twenty.",
+				"Whether the order of the two improvements is certain. `uncertain`: in more than one plant in twenty, the next improvement gains as much or more.",
 		}),
-		share: ratio("Share of plants in which it is worth more, both improvements in the same plants."),
+		share: ratio(
+			"Share of plants in which this improvement gains more than the next, both computed for the same plants.",
+		),
 	})
 	.openapi("AheadOfNext", {
-		description: "Whether it is worth more than the next in the list, by `rankedBy`.",
+		description: "Comparison of this improvement with the next in the list, by `rankedBy`.",
 	});
 
 type Ranged = Extract<CoreRange, { outcome: "ranged" }>;

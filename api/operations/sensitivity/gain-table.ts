@@ -1,6 +1,6 @@
 import { csv } from "../../parts/csv.ts";
 import type { SensitivityResponse } from "./response.ts";
-import { DONE } from "./words.ts";
+import { DESCRIPTIONS } from "./words.ts";
 
 type Improvement = SensitivityResponse["improvements"][number];
 type Cell = string | number | undefined;
@@ -12,8 +12,8 @@ const GAINS = [
 	["toWater", "toWaterKwh", "kWh"],
 ] as const satisfies readonly (readonly [string, keyof Improvement["gains"], string])[];
 
-/** The improvements as a table of comma-separated values, a row each: those that gain by their rank, then those that cannot be made
- *  and those that the models refuse, with their code. Ranges and costs have columns where they were asked for. */
+/** The improvements as a table of comma-separated values, one row each: ranked gains first, then improvements that do not apply
+ *  and those outside the models, with their code. Ranges and prices have columns where requested. */
 export function gainTable(answer: SensitivityResponse): string {
 	const { improvements, notApplicable, refused, range, currency } = answer;
 	const head = [
@@ -26,13 +26,13 @@ export function gainTable(answer: SensitivityResponse): string {
 		...(currency ? [`price [${currency}]`] : []),
 	];
 	const padded = (row: readonly Cell[]): readonly Cell[] => head.map((_, i) => row[i]);
-	const apart = (outcome: string) => (one: { readonly id: Improvement["id"]; readonly code: string }) =>
-		padded([undefined, one.id, DONE[one.id], outcome, one.code]);
+	const unranked = (outcome: string) => (one: { readonly id: Improvement["id"]; readonly code: string }) =>
+		padded([undefined, one.id, DESCRIPTIONS[one.id], outcome, one.code]);
 	return csv([
 		head,
 		...improvements.map((one, i) => padded(row(one, i + 1, range !== undefined, currency !== undefined))),
-		...notApplicable.map(apart("notApplicable")),
-		...refused.map(apart("refused")),
+		...notApplicable.map(unranked("notApplicable")),
+		...refused.map(unranked("refused")),
 	]);
 }
 

@@ -8,15 +8,15 @@ import { toSi } from "../../wire/units.ts";
 import type { Prices, Ranking, SensitivityRequest } from "./request.ts";
 import { coreSteps } from "./steps.ts";
 
-/** The core's answer that each ranking goes by. */
-export const ANSWERS = {
+/** The core quantity that each ranking uses. */
+export const RANKED_QUANTITIES = {
 	litres: "usableVolume",
 	minutes: "timeToTarget",
 	temperature: "endTemperature",
 	heat: "toWater",
 } as const satisfies Record<Ranking, keyof Gain["gains"]>;
 
-/** A day, and how its improvements are to be made and ranked. */
+/** A day, with the steps, ranking and prices of its improvements. */
 export interface SensitivityPlan extends DayPlan {
 	readonly range: RangePlan<Spreads> | undefined;
 	readonly steps: Steps;
@@ -25,9 +25,9 @@ export interface SensitivityPlan extends DayPlan {
 	readonly air: DayAir;
 }
 
-const SERIES_STEP = toSi.minutes(15); // [s] of a series that nobody sees
+const SERIES_STEP = toSi.minutes(15); // [s] of a series that is not returned
 
-/** @param sent  the request as it came */
+/** @param sent  the raw request */
 export function sensitivityPlan(
 	request: SensitivityRequest,
 	designs: DayDesigns,

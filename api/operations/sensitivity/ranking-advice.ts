@@ -6,16 +6,16 @@ import type { Ranking } from "./request.ts";
 
 export const RankingAdvice = z
 	.strictObject({
-		code: z.enum(["rankByMinutes"]).meta({ description: "What to do, for a program to branch on." }),
+		code: z.enum(["rankByMinutes"]).meta({ description: "Machine-readable code of the advice." }),
 		parameters: Parameters,
-		message: z.string().meta({ description: "The same in English." }),
+		message: z.string().meta({ description: "The advice as an English sentence." }),
 	})
 	.openapi("RankingAdvice", {
 		description:
-			"Why this ranking tells little on this day. Present where a limit turned the dish away from a tank that reached its target, and the list is not ranked by minutes.",
+			"Advice to rank by another quantity. Present where a temperature limit turned the dish away, the tank reached its target, and the list is not ranked by minutes.",
 	});
 
-/** A tank that is full by its limit whatever is improved: what it ends with is where its controller's last cycle stood. */
+/** Advice for a tank that reaches its limit whatever is improved: its final state depends on the phase of the controller's last cycle. */
 export function rankingAdvice(
 	outcome: DayOutcome,
 	rankedBy: Ranking,
@@ -25,6 +25,6 @@ export function rankingAdvice(
 	return {
 		code: "rankByMinutes",
 		parameters: { turnedAwayTimeMin, rankedBy },
-		message: `A limit turned the dish away for ${Math.ceil(turnedAwayTimeMin)} min of this day: the tank took all it may, and what an improvement changes of litres, temperature and heat is mostly where the controller's last cycle stood, of either sign. Rank by minutes, or ask for a larger tank.`,
+		message: `A temperature limit turned the dish away for ${Math.ceil(turnedAwayTimeMin)} min on this day, so the tank is full. Gains in litres, temperature and heat then mostly reflect the controller's last cycle and can have either sign. Rank by minutes, or send a larger tank.`,
 	};
 }

@@ -10,10 +10,10 @@ const CODES = [
 	"no_convergence",
 ] as const satisfies readonly DomainCode[];
 
-/** Why the models did not answer for a plant that the request only led to. */
+/** Why a plant derived from the request is outside the models. */
 export const refusal = {
-	code: z.enum(CODES).meta({ description: "Why not, as in a problem's `errors`." }),
-	message: z.string().meta({ description: "The same in English." }),
+	code: z.enum(CODES).meta({ description: "Code of the refusal, as in a problem's `errors`." }),
+	message: z.string().meta({ description: "The refusal as an English sentence." }),
 };
 
 export function wireRefusal(error: DomainError) {

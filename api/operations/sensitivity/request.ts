@@ -7,18 +7,23 @@ import { Steps } from "./steps.ts";
 export const RANKINGS = ["litres", "minutes", "temperature", "heat"] as const;
 export type Ranking = (typeof RANKINGS)[number];
 
-const price = z.number().min(0).max(1e9).optional();
+const price = z
+	.number()
+	.min(0)
+	.max(1e9)
+	.meta({ description: "Total price of this improvement, in `currency`." })
+	.optional();
 
 const Prices = z
 	.strictObject({
 		currency: z
 			.string()
 			.regex(/^[A-Z]{3}$/, "must be three capital letters, as in ISO 4217, such as MAD")
-			.meta({ description: "Three letters, as in ISO 4217.", examples: ["MAD"] }),
+			.meta({ description: "Currency of the prices: three letters, as in ISO 4217.", examples: ["MAD"] }),
 		...(Object.fromEntries(IMPROVEMENTS.map((id) => [id, price])) as Record<ImprovementId, typeof price>),
 	})
 	.openapi("ImprovementPrices", {
-		description: "What each improvement costs as a whole, for the step that it takes here.",
+		description: "Total price of each improvement, for the step stated in `steps`.",
 	});
 
 export const SensitivityRequest = z
@@ -29,7 +34,7 @@ export const SensitivityRequest = z
 		rankedBy: assume(
 			z.enum(RANKINGS).meta({
 				description:
-					"What orders the list: usable litres, minutes to the target, temperature at the end, or heat to the water.",
+					"Quantity by which improvements are ranked: usable litres, minutes to the target, temperature at the end, or heat to the water.",
 			}),
 			"litres",
 			practice("warm water is what the plant is for"),
@@ -38,10 +43,10 @@ export const SensitivityRequest = z
 		withRange: assume(
 			z.boolean().meta({
 				description:
-					"Whether to tell between what the answer and every gain lie, by what is not known exactly, and which places in the list are certain. It takes 12 to 30 times as long.",
+					"Whether to include uncertainty ranges for the result and every gain, and whether each place in the ranking is certain. The computation takes 12 to 30 times as long.",
 			}),
 			false,
-			practice("the answer for the plant as stated comes fastest"),
+			practice("the result for the plant as stated is computed fastest"),
 		),
 		stepS: stepSchema,
 	})

@@ -24,122 +24,154 @@ const id = z.enum(IMPROVEMENTS as unknown as readonly ["aperture", ...(typeof IM
 
 const Day = z
 	.strictObject({
-		outcome: z.enum(["reached", "notReached"]).meta({ description: "Whether the water reached the target." }),
-		timeToTargetMin: minutes("From the start to the target. Absent when not reached.").optional(),
-		endTemperatureC: celsius("Mean of the tank at the end."),
-		usableLitresAt40C: litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
-		toWaterKwh: kilowattHours("Heat to the water."),
+		outcome: z
+			.enum(["reached", "notReached"])
+			.meta({ description: "Whether the water reached the target temperature." }),
+		timeToTargetMin: minutes(
+			"Time from the start of the run until the water reaches the target. Absent when it does not.",
+		).optional(),
+		endTemperatureC: celsius("Mean temperature of the tank at the end of the run."),
+		usableLitresAt40C: litres(
+			"Volume available at the tap at the end of the run, mixed with mains water to 40 °C.",
+		),
+		toWaterKwh: kilowattHours("Heat delivered to the water."),
 		turnedAwayTimeMin: minutes(
-			"That a limit turned the dish away. A day with any is near its most: improvements show in its minutes to the target.",
+			"Time during which a temperature limit kept the dish turned away from the sun. Above 0, the tank is nearly full, and improvements show in the minutes to the target.",
 		),
 	})
-	.openapi("DayInBrief", { description: "What a day comes to." });
+	.openapi("DayInBrief", { description: "Summary of one day." });
 
 const Gains = z
 	.strictObject({
-		timeToTargetMin: minutes("Sooner at the target. Absent where either day does not reach it.").optional(),
-		endTemperatureK: kelvinDifference("Hotter at the end, in the tank's mean."),
-		usableLitresAt40C: litres("More at the tap."),
-		toWaterKwh: kilowattHours("More heat to the water."),
+		timeToTargetMin: minutes(
+			"Reduction of the time to the target. Absent where the target is not reached both with the improvement and without.",
+		).optional(),
+		endTemperatureK: kelvinDifference("Increase of the tank's mean temperature at the end of the run."),
+		usableLitresAt40C: litres("Increase of the volume available at the tap, mixed to 40 °C."),
+		toWaterKwh: kilowattHours("Increase of the heat delivered to the water."),
 	})
-	.openapi("Gains", { description: "Better is positive; what makes it worse is negative." });
+	.openapi("Gains", {
+		description: "Gains of an improvement. Positive values are better, negative ones worse.",
+	});
 
 const per = (what: string) =>
 	z
 		.number()
-		.meta({ description: `Of a ${what} gained. Absent where none is.` })
+		.meta({ description: `Price per ${what} gained. Absent where none is gained.` })
 		.optional();
+
+const rank = (by: string) =>
+	z
+		.number()
+		.int()
+		.meta({ description: `Rank of the improvement by ${by}.` });
 
 const Cost = z
 	.strictObject({
-		price: z.number().meta({ description: "As given." }),
+		price: z.number().meta({ description: "Price of the improvement, as sent in `prices`." }),
 		perLitre: per("usable litre a day"),
 		perMinute: per("minute"),
 		perKelvin: per("kelvin"),
 		perKwh: per("kilowatt-hour a day"),
 	})
-	.openapi("CostPerGain", { description: "In the currency of `prices`. Absent where no price was given." });
+	.openapi("CostPerGain", {
+		description:
+			"Price of an improvement and its price per unit gained, in the currency of `prices`. Absent where no price was sent.",
+	});
 
 const Changes = z.array(
 	z.strictObject({
-		pointer: z.string().meta({ description: "JSON pointer into the request." }),
-		from: z.union([z.number(), z.string()]).optional().meta({ description: "Absent where there was none." }),
-		to: z.union([z.number(), z.string()]),
+		pointer: z.string().meta({ description: "JSON pointer to the changed field of the request." }),
+		from: z.union([z.number(), z.string()]).optional().meta({
+			description: "Value of the field before the change. Absent where the plant has no such part.",
+		}),
+		to: z.union([z.number(), z.string()]).meta({ description: "Value of the field after the change." }),
 	}),
 );
 
 export const Improvement = z
 	.strictObject({
-		id: id.meta({ description: "Which improvement." }),
-		message: z.string().meta({ description: "What is done, in English." }),
+		id: id.meta({ description: "Identifier of the improvement." }),
+		message: z.string().meta({ description: "The improvement as an English sentence." }),
 		how: z.enum(["made", "kept"]).meta({
 			description:
-				"`made`: the plant is changed so. `kept`: it is so already, `changes` is what neglect would do, and the gain is what is then not lost.",
+				"`made`: the improvement changes the plant. `kept`: the plant already has it, `changes` shows the effect of neglect, and the gain is the loss avoided.",
 		}),
-		changes: Changes.meta({ description: "The step, field by field." }),
+		changes: Changes.meta({ description: "Request fields that the improvement changes." }),
 		day: Day,
 		gains: Gains,
 		range: GainRange.optional(),
 		rangeRefused: z.strictObject(refusal).optional().meta({
 			description:
-				"Why its gains have no range though one was asked for: some plant within the spreads is beyond the models.",
+				"Why the gains of this improvement have no range although `withRange` was sent: some plant within the spreads is outside the models.",
 		}),
 		aheadOfNext: Ahead.optional(),
 		reaches: z.enum(["both", "onlyWith", "onlyWithout", "neither"]).meta({
 			description: "Whether the target is reached with the improvement, without it, both or neither.",
 		}),
-		ranks: z
-			.strictObject({ litres: z.number().int(), minutes: z.number().int() })
-			.meta({ description: "Its place by usable litres and by minutes to the target, 1 the most." }),
+		ranks: z.strictObject({ litres: rank("usable litres"), minutes: rank("minutes to the target") }).meta({
+			description:
+				"Rank of the improvement by usable litres and by minutes to the target; 1 is the largest gain.",
+		}),
 		cost: Cost.optional(),
 		newCautions: z
 			.array(Caution)
-			.meta({ description: "What to be careful of that the plant as it stands does not ask for." }),
+			.meta({ description: "Cautions that the improvement adds to those of the plant as stated." }),
 	})
 	.openapi("Improvement");
 
 export const SensitivityResponse = z
 	.strictObject({
-		timeZone: z.string().meta({ description: "Zone of the local times." }),
-		startTime: z.string().openapi({ description: "When the run starts.", format: "date-time" }),
-		endTime: z.string().openapi({ description: "When it ends.", format: "date-time" }),
+		timeZone: z.string().meta({ description: "IANA time zone of the local times in this response." }),
+		startTime: z
+			.string()
+			.openapi({ description: "Local time at which the run starts.", format: "date-time" }),
+		endTime: z.string().openapi({ description: "Local time at which the run ends.", format: "date-time" }),
 		base: Day,
 		reason: Reason.optional(),
-		rankedBy: z.enum(RANKINGS).meta({ description: "What orders `improvements`." }),
+		rankedBy: z.enum(RANKINGS).meta({ description: "Quantity by which `improvements` are ranked." }),
 		advice: RankingAdvice.optional(),
 		improvements: z.array(Improvement).meta({
 			description:
-				"Each alone and by one step, the most worth first. Small steps add up, large ones overlap.",
+				"Improvements, each applied alone and by one step, the largest gain first. Gains of small steps add up; those of large steps overlap.",
 		}),
 		notApplicable: z
 			.array(
 				z.strictObject({
-					id: id.meta({ description: "Which improvement." }),
-					code: z.enum(IDLE).meta({ description: "Why not." }),
-					message: z.string().meta({ description: "The same in English." }),
+					id: id.meta({ description: "Identifier of the improvement." }),
+					code: z.enum(IDLE).meta({ description: "Why the improvement does not apply." }),
+					message: z.string().meta({ description: "The reason as an English sentence." }),
 				}),
 			)
-			.meta({ description: "What cannot be made on this plant, and why." }),
+			.meta({ description: "Improvements that do not apply to this plant, each with the reason." }),
 		refused: z
 			.array(
 				z.strictObject({
-					id: id.meta({ description: "Which improvement." }),
+					id: id.meta({ description: "Identifier of the improvement." }),
 					changes: Changes.optional().meta({
-						description: "The step that was tried, field by field. Absent where it could not even be made.",
+						description:
+							"Request fields that the improvement would change. Absent where the change itself could not be made.",
 					}),
 					...refusal,
 				}),
 			)
-			.meta({ description: "What could be made, but the models do not answer for the plant with it." }),
-		currency: z.string().optional().meta({ description: "Of every cost. Absent without prices." }),
-		days: z.number().int().meta({ description: "How many days were worked out, those of ranges included." }),
+			.meta({ description: "Improvements that lead to a plant outside the models, each with the reason." }),
+		currency: z
+			.string()
+			.optional()
+			.meta({ description: "Currency of all prices in this response. Absent where no prices were sent." }),
+		days: z.number().int().meta({ description: "Number of days simulated, including those for ranges." }),
 		range: Range.optional(),
 		design: Design,
-		cautions: z.array(Caution).meta({ description: "Of the plant as it stands, the most serious first." }),
+		cautions: z
+			.array(Caution)
+			.meta({ description: "Cautions to observe for the plant as stated, the most serious first." }),
 		assumed: z
 			.array(Assumed)
-			.meta({ description: "Every value that the request left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("SensitivityResponse");
 

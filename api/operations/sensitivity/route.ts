@@ -17,7 +17,7 @@ import { operation } from "../operation.ts";
 import { wireDay, wireImprovements } from "./answer.ts";
 import { sensitivityForms } from "./forms.ts";
 import { sensitivityPlan } from "./plan.ts";
-import { ranked } from "./ranked.ts";
+import { ranking } from "./ranking.ts";
 import { rankingAdvice } from "./ranking-advice.ts";
 import { SensitivityRequest } from "./request.ts";
 import { SensitivityResponse } from "./response.ts";
@@ -27,18 +27,18 @@ export const sensitivity = operation({
 	path: "/v1/sensitivity",
 	operationId: "rankImprovements",
 	tag: "Plant",
-	summary: "What is worth improving?",
+	summary: "Improvements of a plant, ranked",
 	description: [
-		"Each improvement that a builder can make, alone and by one step that one would really take: what it changes of the minutes to the target, the temperature at the end,",
-		"the usable litres and the heat to the water; ranked, and with what each gain costs where prices are given. What cannot be made on this plant is named with the reason.",
-		"An improved plant that the models do not answer for is named under `refused`, and the rest ranked. A tank that meets its limit has no litres to gain: `advice` then says to rank by minutes.",
-		"With `withRange` every gain has a range, of plant and improved plant in the same draws, and each place in the list says whether it is certain.",
+		"Ranks the improvements that a builder can make, each applied alone and by one realistic step. The response states what each gains in minutes to the target, final temperature,",
+		"usable litres and heat to the water, and the price per unit gained where prices are sent. Improvements that do not apply to the plant are listed with the reason.",
+		"Improvements that lead to a plant outside the models are listed under `refused`. Where the tank reaches its limit there are no litres to gain, and `advice` recommends ranking by minutes.",
+		"With `withRange` every gain has a range, computed from the same samples of plant and improved plant, and each place in the ranking states whether it is certain.",
 	].join("\n"),
 	input: SensitivityRequest,
 	output: SensitivityResponse,
 	examples: {
 		hostel: {
-			summary: "The hostel: what would its guests gain, and what for the money?",
+			summary: "A hostel, with prices, ranked by usable litres",
 			value: {
 				...hostel.request,
 				prices: {
@@ -53,7 +53,7 @@ export const sensitivity = operation({
 			},
 		},
 		bareSpiral: {
-			summary: "A bare spiral in the wind, ranked by minutes",
+			summary: "An open coil in the wind, ranked by minutes",
 			value: {
 				site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
 				date: "2025-02-15",
@@ -65,7 +65,7 @@ export const sensitivity = operation({
 			},
 		},
 		ranges: {
-			summary: "A large tank made warm: how sure is each gain, and each place in the list?",
+			summary: "A large tank, with the range of each gain and the certainty of each rank",
 			value: {
 				site: { latitude: 31.2, longitude: -7.9, elevationM: 2350 },
 				date: "2026-01-15",
@@ -80,14 +80,14 @@ export const sensitivity = operation({
 	},
 	maxAge: 0,
 	cost: 200,
-	rangeCost: 65, // each improvement in the same draws
+	rangeCost: 65, // all improvements over the same samples
 	costFactor: marchFactor,
 	costAdvice: marchAdvice,
 	forms: sensitivityForms,
 	designs: dayDesigns,
 	rules: DAY_RULES,
 	plan: sensitivityPlan,
-	outcome: ranked,
+	outcome: ranking,
 	answer: (plan, { day, found, ranges, days }) => {
 		const { run, task, plant, rankedBy, prices } = plan;
 		const { outcome, range } = day;

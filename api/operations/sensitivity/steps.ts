@@ -10,7 +10,7 @@ const less = (description: string) => ratio(`${description} 0.25 is a quarter le
 export const Steps = z
 	.strictObject({
 		aperture: assume(
-			more("More aperture, of the same shape."),
+			more("Relative increase of the dish's aperture, at the same shape."),
 			0.1,
 			practice("a further ring or panel of mirror"),
 		),
@@ -20,15 +20,19 @@ export const Steps = z
 			unconfirmed(measured("thin silvered glass", "NREL/TP-255-2091 (1983)")),
 		),
 		cleanliness: assume(
-			ratio("What washing more often keeps of the reflectance.", 0.05, 1),
+			ratio("Cleanliness of a mirror that is washed more often.", 0.05, 1),
 			0.97,
 			unconfirmed(practice("washed every week; 0.90–0.97 are usual")),
 		),
-		slopeError: assume(less("Less slope error."), 0.3, practice("the worst petals set right by their spots")),
+		slopeError: assume(
+			less("Relative reduction of the mirror's slope error."),
+			0.3,
+			practice("the worst petals aligned by their light spots"),
+		),
 		receiverAperture: assume(
-			less("How far the receiver's opening may go towards the best one, as a share of its diameter."),
+			less("Largest relative change of the receiver's aperture diameter towards the best one."),
 			0.15,
-			practice("a ring before the opening, or a hole cut wider"),
+			practice("a ring in front of the opening, or a wider opening"),
 		),
 		emittance: assume(
 			ratio("Emittance of a selective coating.", 0.02, 1),
@@ -41,61 +45,65 @@ export const Steps = z
 			),
 		),
 		coverTransmittance: assume(
-			ratio("Share of sunlight that a pane before a bare spiral lets through.", 0.05, 1),
+			ratio("Transmittance for sunlight of a pane added in front of an open coil.", 0.05, 1),
 			0.9,
 			practice("4 mm of low-iron glass"),
 		),
 		coverGapMm: assume(
-			millimetres("Between pane and spiral.", 2, 200),
+			millimetres("Gap between the added pane and the coil.", 2, 200),
 			25,
-			practice("wide enough for the pane to stay cool, narrow enough to hold the air still"),
+			practice("wide enough to keep the pane cool, narrow enough to keep the air still"),
 		),
 		supplyLaggingMm: assume(
-			millimetres("More lagging on the supply pipe.", 0.1, 100),
+			millimetres("Insulation thickness added to the supply pipe.", 0.1, 100),
 			20,
-			practice("the next shell sold"),
+			practice("the next thicker shell on the market"),
 		),
 		returnLaggingMm: assume(
-			millimetres("More lagging on the return pipe.", 0.1, 100),
+			millimetres("Insulation thickness added to the return pipe.", 0.1, 100),
 			20,
-			practice("the next shell sold"),
+			practice("the next thicker shell on the market"),
 		),
 		pumpLagging: assume(
-			less("Less heat loss of the pump's casing."),
+			less("Relative reduction of the heat loss of the pump's casing."),
 			0.67,
 			practice("a foam shell leaves a third of a bare casing's loss"),
 		),
 		tankLaggingMm: assume(
-			millimetres("More lagging on the tank.", 0.1, 300),
+			millimetres("Insulation thickness added to the tank.", 0.1, 300),
 			50,
 			practice("a further mat or jacket"),
 		),
 		wetFraction: assume(
 			ratio(
-				"Water in lagging that rain gets into, by volume: what keeping it dry is held against.",
+				"Volume fraction of water in insulation exposed to rain: the state that dry insulation is compared with.",
 				0.001,
 				0.15,
 			),
 			0.05,
-			practice("lagging out of doors after a wet season without a cover"),
+			practice("outdoor insulation after a wet season without a cover"),
 		),
-		flow: assume(more("More flow."), 0.25, practice("the pump's next speed")),
-		coilLength: assume(more("More coil, as far as the tank has room."), 0.25, practice("a few turns more")),
-		pipeLength: assume(
-			less("Less pipe, supply and return alike."),
+		flow: assume(more("Relative increase of the pump's flow."), 0.25, practice("the pump's next speed")),
+		coilLength: assume(
+			more("Relative increase of the coil's length, as far as the tank has room."),
 			0.25,
-			practice("dish and tank a little nearer"),
+			practice("a few more turns"),
+		),
+		pipeLength: assume(
+			less("Relative reduction of the length of both supply and return pipe."),
+			0.25,
+			practice("dish and tank slightly closer together"),
 		),
 	})
 	.openapi("ImprovementSteps", {
-		description: "How far a builder goes with each improvement, in one step.",
+		description: "Size of one step of each improvement.",
 	});
 
 type Steps = z.output<typeof Steps>;
 
-/** @param pump  a casing that is lagged, and whose loss nobody gave, has nothing left to lag */
+/** @param pump  an insulated casing without a stated loss has nothing left to insulate */
 export function coreSteps(steps: Steps, pump: Loop["pump"]): CoreSteps {
-	const lagged = pump.insulated && pump.casingLossWPerK === undefined;
+	const insulated = pump.insulated && pump.casingLossWPerK === undefined;
 	return {
 		aperture: steps.aperture,
 		reflectance: steps.reflectance,
@@ -106,7 +114,7 @@ export function coreSteps(steps: Steps, pump: Loop["pump"]): CoreSteps {
 		glazing: { transmittance: steps.coverTransmittance, gap: toSi.millimetres(steps.coverGapMm) },
 		supplyLagging: toSi.millimetres(steps.supplyLaggingMm),
 		returnLagging: toSi.millimetres(steps.returnLaggingMm),
-		pumpLagging: lagged ? 0 : steps.pumpLagging,
+		pumpLagging: insulated ? 0 : steps.pumpLagging,
 		tankLagging: toSi.millimetres(steps.tankLaggingMm),
 		dryLagging: steps.wetFraction,
 		flow: steps.flow,

@@ -33,32 +33,32 @@ export function thermometersOf({ tankTemperatureC }: TestRunRequest["run"]): rea
 		: (tankTemperatureC as Column[]);
 }
 
-/** When each row was read, unix time [s]. */
+/** Time of each row, Unix time [s]. */
 export function runTimes({ time }: TestRunRequest["run"]): number[] {
 	return time.map((text) => Date.parse(text) / 1000);
 }
 
-/** Whether enough is known of the plant and its sky to predict the run. */
+/** Whether plant and sky are known well enough to predict the run. */
 function isComparable({ site, dish, run }: TestRunRequest): boolean {
 	return Boolean(site && dish && run.beamIrradianceWPerM2 && run.ambientC !== undefined);
 }
 
-/** A run's plant as a warm-up would be sent it, on the run's day. */
+/** The run's plant as a warm-up request for the day of the run. */
 interface PlantRequest {
 	readonly request: WarmUpRequest;
 	readonly designs: DayDesigns;
-	readonly assumed: readonly Assumed[]; // of the parts that the run's own request leaves out as a whole
+	readonly assumed: readonly Assumed[]; // for parts that the run's request omits entirely
 }
 
-/** What can be designed of a request, for its rules to judge and for its plan. */
+/** The designs that the rules check and the plan uses. */
 export interface RunDesigns {
-	readonly dish: Dish | undefined; // none, or without one size
-	readonly tank: Tank; // as the run finds it: one mixed layer
+	readonly dish: Dish | undefined; // undefined where absent or without a single size
+	readonly tank: Tank; // as the run measures it: one mixed layer
 	readonly tankAssumed: readonly Assumed[];
-	readonly plant: PlantRequest | undefined; // where too little is known of it to predict the run
+	readonly plant: PlantRequest | undefined; // undefined where too little is known to predict the run
 }
 
-/** @param sent  the request as it came */
+/** @param sent  the raw request */
 export function runDesigns(request: TestRunRequest, sent: unknown): RunDesigns {
 	const columns = thermometersOf(request.run);
 	const start = columns.reduce((sum, column) => sum + column[0]!, 0) / columns.length;
@@ -74,24 +74,24 @@ export function runDesigns(request: TestRunRequest, sent: unknown): RunDesigns {
 
 const PARTS = ["receiver", "loop", "coil"] as const;
 
-/** What was not sent takes the warm-up's defaults; how the tank starts is read from the run's own rows. */
+/** Omitted parts have the warm-up's defaults; the tank's start temperature comes from the run's rows. */
 function plantRequest(request: TestRunRequest, sent: unknown): PlantRequest {
 	const { site, dish, tank, receiver, loop, coil } = sent as Record<string, unknown>;
 	const { startTemperatureC: _, ...started } = tank as Record<string, unknown>;
 	const date = dateOf(runTimes(request.run)[0]!, timeZoneOf(request.site!).value);
 	const body = { site, date, dish, tank: started, receiver, loop, coil };
 	const warmUp = WarmUpRequest.parse(body);
-	const leftOut = PARTS.filter((name) => request[name] === undefined);
+	const omitted = PARTS.filter((name) => request[name] === undefined);
 	return {
 		request: warmUp,
 		designs: dayDesigns(warmUp),
 		assumed: appliedDefaults(WarmUpRequest, body, warmUp).filter(({ pointer }) =>
-			leftOut.some((name) => pointer.startsWith(`/${name}/`)),
+			omitted.some((name) => pointer.startsWith(`/${name}/`)),
 		),
 	};
 }
 
-/** A measured run as the core takes it, with its plant where enough is known of it to predict the run. */
+/** A measured run in the core's terms, with its plant where enough is known to predict the run. */
 export interface TestRunPlan {
 	readonly run: TestRun;
 	readonly drawing: Drawing | undefined;
@@ -125,7 +125,7 @@ export function testRunPlan(request: TestRunRequest, designs: RunDesigns): Compl
 }
 
 const SEA_LEVEL = 0; // [m]
-const AT_SEA_LEVEL = practice("no site was given; it serves only to tell water from steam");
+const AT_SEA_LEVEL = practice("no site was sent; used only to distinguish water from steam");
 
 function drawingOf(request: TestRunRequest, warmUp: WarmUpRequest, run: TestRun): Completed<Drawing> {
 	const sparse = sparsePlant(warmUp);
@@ -147,7 +147,7 @@ function drawingOf(request: TestRunRequest, warmUp: WarmUpRequest, run: TestRun)
 	};
 }
 
-/** What the thermometers read at the start, spread over the tank's layers [K]. */
+/** First readings of the thermometers, assigned to the tank's layers [K]. */
 function layered({ startTemperatures: { length } }: Tank, { thermometers }: TestRun): Float64Array {
 	return Float64Array.from({ length }, (_, layer) => {
 		const thermometer = Math.floor(((layer + 0.5) / length) * thermometers.length);
@@ -179,7 +179,7 @@ const USUAL_FLUID = "mineralOilVg32";
 
 function fluidOf(request: TestRunRequest, warmUp: WarmUpRequest | undefined): Completed<FluidId> {
 	const sent = (warmUp ?? request).loop?.fluid;
-	const grounds = practice("the warm-up's default; it serves to turn heat into flow");
+	const grounds = practice("the warm-up's default; used to convert the heat capacity rate to flow");
 	const { value, assumed } = sentOr(sent, "/loop/fluid", USUAL_FLUID, grounds);
 	const used = request.run.oilInC && request.run.oilOutC;
 	return { value, assumed: used ? assumed : [] };

@@ -18,51 +18,51 @@ const column = (field: z.ZodNumber) => rows(field).meta(field.meta() ?? {});
 const oneOrColumn = (field: z.ZodNumber) =>
 	z
 		.union([field, rows(field)])
-		.meta({ ...field.meta(), description: `${field.description} One value, or one per row.` });
+		.meta({ ...field.meta(), description: `${field.description} One value for the run, or one per row.` });
 const water = (description: string) => celsius(description, -50, 200);
 
 const MeasuredRun = z
 	.strictObject({
-		time: rows(instant("When the row was read.")).meta({
+		time: rows(instant("Time of the row.")).meta({
 			description:
-				"When each row was read, rising. By the minute tells most; ten minutes is what ASAE S580 asks.",
+				"Times of the rows, in rising order. One row per minute gives the most information; ASAE S580 requires ten minutes.",
 		}),
 		tankTemperatureC: z
 			.union([
-				column(water("Of the tank, one per row.")),
+				column(water("Temperature of the tank's water, one value per row.")),
 				z
-					.array(rows(water("Of a share of the tank.")))
+					.array(rows(water("Temperature of the water in one part of the tank.")))
 					.min(1)
 					.max(MOST_THERMOMETERS),
 			])
 			.meta({
 				description:
-					"Of the water, one per row; or a list of such columns, of thermometers in equal shares of the tank, top first.",
+					"Temperature of the tank's water: one column with a value per row, or a list of columns for thermometers in equal parts of the tank, top first.",
 				"x-unit": "°C",
 			}),
 		beamIrradianceWPerM2: column(
-			wattsPerSquareMetre("Beam on a plane that faces the sun, one per row.", 0, 2000),
+			wattsPerSquareMetre("Beam irradiance on a plane that faces the sun, one value per row.", 0, 2000),
 		).optional(),
 		ambientC: oneOrColumn(celsius("Air temperature in the shade.", -60, 60)).optional(),
 		windMPerS: oneOrColumn(
-			metresPerSecond(
-				"Wind at the plant. Left out: 2 m/s, where the run is compared with a prediction.",
-				0,
-				40,
-			),
+			metresPerSecond("Wind speed at the plant. If omitted, 2 m/s is used for the prediction.", 0, 40),
 		).optional(),
-		oilInC: column(celsius("Of the fluid that enters the receiver, one per row.", -60, 400)).optional(),
-		oilOutC: column(celsius("Of the fluid that leaves the receiver, one per row.", -60, 400)).optional(),
+		oilInC: column(
+			celsius("Temperature of the fluid entering the receiver, one value per row.", -60, 400),
+		).optional(),
+		oilOutC: column(
+			celsius("Temperature of the fluid leaving the receiver, one value per row.", -60, 400),
+		).optional(),
 		pumpOn: rows(z.boolean())
 			.meta({
 				description:
-					"Whether the dish heats the tank from this row to the next. Left out: always, but for half an hour or more without beam.",
+					"Whether the dish heats the tank from this row to the next. If omitted, true except during half an hour or more without beam.",
 			})
 			.optional(),
 	})
 	.openapi("MeasuredRun", {
 		description:
-			"Readings of a plant at work, row by row, as columns of one length. Nothing is drawn from the tank.",
+			"Readings of a plant in operation as columns of equal length. Nothing may be drawn from the tank.",
 	});
 
 export const TestRunRequest = z
@@ -70,9 +70,9 @@ export const TestRunRequest = z
 		run: MeasuredRun,
 		tank: Tank,
 		thermometerResolutionK: assume(
-			kelvinDifference("Smallest step that the tank's thermometer shows.", 0.001, 5),
+			kelvinDifference("Resolution of the tank's thermometer.", 0.001, 5),
 			0.1,
-			practice("the last digit of a usual digital thermometer"),
+			practice("the last digit of a common digital thermometer"),
 		),
 		site: Site.optional(),
 		dish: Dish.optional(),
@@ -82,7 +82,7 @@ export const TestRunRequest = z
 	})
 	.openapi("TestRunRequest", {
 		description:
-			"A measured run and its tank. With a dish, beam and air it tells efficiency and factors; with a site besides, it is compared with the prediction for the plant as described.",
+			"A measured run and its tank. Dish, beam and air temperature add efficiency and factors. With a site as well, the run is compared with the prediction for the plant as described.",
 	});
 
 export type TestRunRequest = z.output<typeof TestRunRequest>;

@@ -14,14 +14,13 @@ export const testRun = operation({
 	path: "/v1/test-run",
 	operationId: "assessTestRun",
 	tag: "Plant",
-	summary: "What did my heater really give, and why not more?",
+	summary: "Assessment of a measured test run",
 	description: [
-		"A measured run, row by row: the power that the tank took up, standardised to 700 W/m² as in ASAE S580, and by least squares what light",
-		"reached the water and what heat was lost, each with its 95 % interval. With dish, site, beam and air it is held against the prediction",
-		"for the plant as described, and the gap is laid to optics, losses or the tank. What the rows cannot tell is `undetermined`, never guessed,",
-		"and `unlocks` says what to measure for it; what they tell loosely, `advice` says how to tell more closely. The intervals count the",
-		"thermometer's noise and errors that stay in the run; they don't count a wrong volume, a dirty beam sensor, or a thermometer that misses",
-		"part of the tank.",
+		"Assesses a measured run: the power stored in the tank, standardised to 700 W/m² as in ASAE S580, and the light collected and heat lost,",
+		"fitted by least squares with 95 % intervals. With dish, site, beam and air temperature, the run is compared with the prediction for the plant",
+		"as described, and the gap is attributed to optics, losses or the tank. What the rows do not determine is `undetermined`, never guessed;",
+		"`unlocks` lists what to measure for it, and `advice` how to narrow wide intervals. The intervals include the thermometer's noise and errors",
+		"that persist through the run. They exclude a wrong volume, a dirty beam sensor and a thermometer that misses part of the tank.",
 	].join("\n"),
 	input: TestRunRequest,
 	output: TestRunResponse,
@@ -42,7 +41,7 @@ export const testRun = operation({
 const USUAL_ROWS = 61;
 const LEAST = 1 / 30; // of the usual cost
 
-/** A run of measurements costs by its rows, and less than that where they come faster than it marches. */
+/** The cost grows with the rows, and more slowly once they are closer than the steps of the prediction. */
 function rowsFactor(body: Body): number {
 	const { time } = record(body.run);
 	const more = (Array.isArray(time) ? time.length : USUAL_ROWS) / USUAL_ROWS;

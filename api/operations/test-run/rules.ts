@@ -27,11 +27,11 @@ const COLUMNS = [
 	"pumpOn",
 ] as const satisfies readonly (keyof TestRunRequest["run"])[];
 
-/** Every column has a cell for each row. */
+/** Every column has one value per row. */
 const columnsOfOneLength: RunRule = ({ run }) => {
 	const rows = run.time.length;
 	const fault = (pointer: string, name: string, length: number) =>
-		contradictory(pointer, `${name} has ${length} rows, time has ${rows}`);
+		contradictory(pointer, `${name} has ${length} rows but time has ${rows}; send one value per row`);
 	const thermometers = thermometersOf(run).flatMap((column, i) =>
 		column.length === rows ? [] : [fault(thermometerPointer(run, i), "tankTemperatureC", column.length)],
 	);
@@ -49,7 +49,7 @@ function thermometerPointer(run: TestRunRequest["run"], thermometer: number): st
 	return single ? "/run/tankTemperatureC" : `/run/tankTemperatureC/${thermometer}`;
 }
 
-/** The rows that no plant can have produced, each by its pointer. */
+/** Rows that no plant can produce, each with its pointer. */
 const soundRows: RunRule = (request, designs) => {
 	const { run, site } = request;
 	if (columnsOfOneLength(request, designs).length > 0) return [];
@@ -60,47 +60,58 @@ const soundRows: RunRule = (request, designs) => {
 		beam: run.beamIrradianceWPerM2,
 		pumpOn: run.pumpOn,
 	};
-	return rowFaults(columns, boiling).map((fault) => spoken(run, fault));
+	return rowFaults(columns, boiling).map((fault) => rowFault(run, fault));
 };
 
-function spoken(run: TestRunRequest["run"], { kind, row, thermometer, value, limit }: RowFault): RuleFault {
+function rowFault(run: TestRunRequest["run"], { kind, row, thermometer, value, limit }: RowFault): RuleFault {
 	const pointer =
 		thermometer === undefined ? `/run/time/${row}` : `${thermometerPointer(run, thermometer)}/${row}`;
 	const celsius = (kelvin: number) => `${fourDigits(fromSi.celsius(kelvin))} °C`;
 	const minutes = (seconds: number) => `${fourDigits(fromSi.minutes(seconds))} min`;
 	switch (kind) {
 		case "backwards":
-			return contradictory(pointer, `row ${row} is not later than the row before it; times must rise`);
+			return contradictory(
+				pointer,
+				`row ${row} is not later than the previous row; send times in rising order`,
+			);
 		case "gap":
 			return outOfRange(
 				pointer,
-				`row ${row} comes ${minutes(value)} after the row before it, more than the ${minutes(limit)} that pass for no gap in this run; give the rows between, or send the parts as runs of their own`,
+				`row ${row} is ${minutes(value)} after the previous row, and the longest gap allowed in this run is ${minutes(limit)}; send the rows between, or send each part as its own run`,
 			);
 		case "ice":
-			return impossible(pointer, `row ${row} has water at ${celsius(value)}, which is ice`);
+			return impossible(
+				pointer,
+				`row ${row} has water at ${celsius(value)}, which is frozen; correct or omit the row`,
+			);
 		case "boils":
 			return impossible(
 				pointer,
-				`row ${row} has water at ${celsius(value)}, which boils at ${celsius(limit)} in this tank`,
+				`row ${row} has water at ${celsius(value)}, above its boiling point of ${celsius(limit)} in this tank; correct or omit the row`,
 			);
 		case "spike":
 			return impossible(
 				pointer,
-				`row ${row} jumps to ${celsius(value)} from ${celsius(limit)} and back; a tank of water cannot: mend or leave out the row`,
+				`row ${row} jumps from ${celsius(limit)} to ${celsius(value)} and back, which a tank of water cannot do; correct or omit the row`,
 			);
 	}
 }
 
 const HOUR = 3600; // [s]
 
-/** A run of many days would be marched many times over. */
+/** A run of many days would be simulated many times over. */
 const shortEnough: RunRule = ({ run }) => {
 	const times = runTimes(run);
 	const last = times.length - 1;
 	const hours = (times[last]! - times[0]!) / HOUR;
 	const most = LIMITS.testRunTime.value;
 	return hours > most
-		? [tooLarge(`/run/time/${last}`, `the run lasts ${fourDigits(hours)} h; send at most ${most} h at once`)]
+		? [
+				tooLarge(
+					`/run/time/${last}`,
+					`the run lasts ${fourDigits(hours)} h; send at most ${most} h per request`,
+				),
+			]
 		: [];
 };
 
@@ -110,22 +121,22 @@ const startFromRun: RunRule = ({ tank }) =>
 		: [
 				contradictory(
 					"/tank/startTemperatureC",
-					"the run's first row tells how warm the tank starts; leave this out",
+					"the run's first row states the start temperature of the tank; omit startTemperatureC",
 				),
 			];
 
-/** The aperture of a dish reshaped through the year depends on the hemisphere. */
+/** The aperture of a dish that is reshaped through the year depends on the hemisphere. */
 const siteOfOffsetPolar: RunRule = ({ dish, site }) =>
 	dish?.kind === "offsetPolar" && site === undefined
 		? [
 				contradictory(
 					"/dish/kind",
-					"an off-axis dish on a polar axis changes its aperture with season and hemisphere: give a site",
+					"the aperture of an off-axis dish on a polar axis depends on season and hemisphere; send site",
 				),
 			]
 		: [];
 
-/** A plant that is to predict the run keeps to what a warm-up's must; of another, only dish and tank are looked at. */
+/** A plant used for a prediction obeys the rules of a warm-up; otherwise only dish and tank are checked. */
 const plantSound: RunRule = ({ dish, tank }, designs) => {
 	const { plant } = designs;
 	if (plant) return DAY_RULES.flatMap((rule) => rule(plant.request, plant.designs));
@@ -135,7 +146,7 @@ const plantSound: RunRule = ({ dish, tank }, designs) => {
 	];
 };
 
-/** What a measured run and its plant must keep to. */
+/** Rules for a measured run and its plant. */
 export const RUN_RULES: readonly RunRule[] = [
 	columnsOfOneLength,
 	soundRows,

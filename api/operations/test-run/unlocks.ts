@@ -4,46 +4,46 @@ import type { TestRunResponse } from "./response.ts";
 const WAYS: Readonly<Record<Need, { readonly pointers: readonly string[]; readonly message: string }>> = {
 	beam: {
 		pointers: ["/run/beamIrradianceWPerM2"],
-		message: "Measure the beam on a plane that faces the sun.",
+		message: "Measure the beam irradiance on a plane that faces the sun.",
 	},
-	ambient: { pointers: ["/run/ambientC"], message: "Measure the air in the shade." },
-	dish: { pointers: ["/dish"], message: "Say how large the dish is." },
-	site: { pointers: ["/site"], message: "Say where the plant stands." },
+	ambient: { pointers: ["/run/ambientC"], message: "Measure the air temperature in the shade." },
+	dish: { pointers: ["/dish"], message: "Send the size of the dish." },
+	site: { pointers: ["/site"], message: "Send the site of the plant." },
 	oilInAndOut: {
 		pointers: ["/run/oilInC", "/run/oilOutC"],
-		message: "Measure the fluid as it enters and as it leaves the receiver.",
+		message: "Measure the temperature of the fluid entering and leaving the receiver.",
 	},
 	rowsAtRest: {
 		pointers: ["/run/time", "/run/pumpOn"],
 		message:
-			"Go on through the night, or stop the pump for an hour or more with hot water in the tank; without a beam column say by pumpOn which rows those are.",
+			"Continue through the night, or stop the pump for an hour or more with hot water in the tank. Without a beam column, mark those rows with pumpOn.",
 	},
 	rowsRunning: {
 		pointers: ["/run/time", "/run/pumpOn"],
-		message: "Take rows while the dish heats the tank.",
+		message: "Record rows while the dish heats the tank.",
 	},
 	moreRows: {
 		pointers: ["/run/time"],
-		message: "Take more rows: by the minute, at least seven.",
+		message: "Record more rows: one per minute, at least seven.",
 	},
 	longerRun: {
 		pointers: ["/run/time"],
-		message: "Run longer, so that the water rises further above the air, and through changing sun.",
+		message: "Run longer and through changing sun, so that the water rises further above the air.",
 	},
 };
 
 type Known = Pick<TestRunResponse, "factors" | "comparison">;
 
-/** What would tell each thing that is undetermined, need by need, the one that tells most first. */
+/** What to measure for the undetermined fields, the most useful measurement first. */
 export function unlocksOf({ factors, comparison }: Known): TestRunResponse["unlocks"] {
 	const found = new Map<Need, string[]>();
-	const ask = (name: string, factor: Factor) => {
+	const collect = (name: string, factor: Factor) => {
 		if (factor.outcome === "determined") return;
 		for (const need of factor.needs) found.set(need, [...(found.get(need) ?? []), name]);
 	};
-	for (const [name, factor] of Object.entries(factors)) ask(`factors.${name}`, factor);
+	for (const [name, factor] of Object.entries(factors)) collect(`factors.${name}`, factor);
 	if (comparison.outcome === "compared")
-		for (const { cause, ratio } of comparison.causes) ask(`comparison.causes.${cause}`, ratio);
+		for (const { cause, ratio } of comparison.causes) collect(`comparison.causes.${cause}`, ratio);
 	else for (const need of comparison.needs) found.set(need, [...(found.get(need) ?? []), "comparison"]);
 	return [...found]
 		.toSorted(([, a], [, b]) => b.length - a.length)

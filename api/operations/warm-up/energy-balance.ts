@@ -4,46 +4,56 @@ import { fromSi, kilowattHours } from "../../wire/units.ts";
 
 export const EnergyBalance = z
 	.strictObject({
-		beamOnApertureKwh: kilowattHours("Beam on the aperture that faces the sun, or could."),
-		pumpHeatToOilKwh: kilowattHours("From the pump into the fluid."),
-		turnedAwayKwh: kilowattHours("Beam refused: dish off the sun, at a limit or below its lowest altitude."),
+		beamOnApertureKwh: kilowattHours("Beam on the aperture, counted as if it always faced the sun."),
+		pumpHeatToOilKwh: kilowattHours("Heat added to the fluid by the pump."),
+		turnedAwayKwh: kilowattHours(
+			"Beam not collected because the dish was turned away, at a temperature limit or with the sun below its lowest altitude.",
+		),
 		optical: z.strictObject({
-			blockedKwh: kilowattHours("Shaded by receiver, arms and ribs."),
-			soilingKwh: kilowattHours("Taken by dust on the mirror."),
-			mirrorKwh: kilowattHours("Taken by the clean mirror."),
-			spillageKwh: kilowattHours("Past the receiver's aperture."),
-			receiverReflectedKwh: kilowattHours("Thrown back by absorber and cover."),
-			unresolvedKwh: kilowattHours("Optical loss of an efficiency line, not split."),
+			blockedKwh: kilowattHours("Beam blocked by receiver, arms and ribs."),
+			soilingKwh: kilowattHours("Beam lost to dust on the mirror."),
+			mirrorKwh: kilowattHours("Beam absorbed or scattered by the clean mirror."),
+			spillageKwh: kilowattHours("Reflected beam that misses the receiver's aperture."),
+			receiverReflectedKwh: kilowattHours("Beam reflected by the absorber and its cover."),
+			unresolvedKwh: kilowattHours(
+				"Optical loss of a receiver described by an efficiency line, which does not split it by path.",
+			),
 		}),
 		receiver: z.strictObject({
-			radiatedKwh: kilowattHours("As heat radiation."),
-			convectedKwh: kilowattHours("To air and wind."),
-			conductedKwh: kilowattHours("Through its lagging."),
-			unresolvedKwh: kilowattHours("Heat loss of an efficiency line, not split."),
+			radiatedKwh: kilowattHours("Heat lost by the receiver through thermal radiation."),
+			convectedKwh: kilowattHours("Heat lost by the receiver through convection to air and wind."),
+			conductedKwh: kilowattHours("Heat lost by the receiver through its insulation."),
+			unresolvedKwh: kilowattHours(
+				"Heat loss of a receiver described by an efficiency line, which does not split it by path.",
+			),
 		}),
 		loop: z.strictObject({
-			supplyPipeKwh: kilowattHours("Hot pipe, receiver to coil."),
-			returnPipeKwh: kilowattHours("Return pipe, coil to receiver."),
-			fittingsKwh: kilowattHours("Fittings and supports."),
-			pumpKwh: kilowattHours("Casing of the pump."),
+			supplyPipeKwh: kilowattHours("Heat lost by the supply pipe, from receiver to coil."),
+			returnPipeKwh: kilowattHours("Heat lost by the return pipe, from coil to receiver."),
+			fittingsKwh: kilowattHours("Heat lost by the loop's fittings and supports."),
+			pumpKwh: kilowattHours("Heat lost by the pump's casing."),
 		}),
-		storedInLoopKwh: kilowattHours("Held by fluid and metal of the loop, end less start."),
-		toWaterKwh: kilowattHours("Through the coil into the water."),
-		storedInTankKwh: kilowattHours("Held by water and wall of the tank, end less start."),
-		drawnAboveMainsKwh: kilowattHours("Drawn at the taps, above the mains."),
-		tankLossKwh: kilowattHours("Through the tank's lagging and fittings."),
-		ventedKwh: kilowattHours("Boiled off."),
-		residualKwh: kilowattHours(
-			"What does not close: the sum of both balances' defects, to the nearest 1e-12 kWh. Below that it is the arithmetic's own noise.",
+		storedInLoopKwh: kilowattHours(
+			"Change in the heat stored in the loop's fluid and metal, end minus start.",
 		),
-		pumpElectricityKwh: kilowattHours("Drawn by the pump; stands beside the balance."),
+		toWaterKwh: kilowattHours("Heat delivered through the coil to the water."),
+		storedInTankKwh: kilowattHours(
+			"Change in the heat stored in the tank's water and wall, end minus start.",
+		),
+		drawnAboveMainsKwh: kilowattHours("Heat drawn from the tank at the taps, above the mains temperature."),
+		tankLossKwh: kilowattHours("Heat lost through the tank's insulation and fittings."),
+		ventedKwh: kilowattHours("Heat that left the tank as steam."),
+		residualKwh: kilowattHours(
+			"Closing error: the sum of the defects of both balances, rounded to 1e-12 kWh. Smaller values are rounding noise.",
+		),
+		pumpElectricityKwh: kilowattHours("Electricity used by the pump. Not a term of the balance."),
 		takenBackKwh: kilowattHours(
-			"Heat that the loop took out of the water again while its fluid was the cooler: towards evening, through long cold pipes, or while a limit kept the dish away and the pump ran on. `toWaterKwh` is already less it; it stands beside the balance.",
+			"Heat removed from the water by the loop while its fluid was cooler than the water: towards evening, through long cold pipes, or while the pump ran with the dish turned away. Already subtracted in `toWaterKwh`; not a term of the balance.",
 		),
 	})
 	.openapi("EnergyBalance", {
 		description:
-			"Where every kilowatt-hour went, each term integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats what is colder; toWater, where the loop takes more out of the water than it brings.",
+			"Energy balance of loop and tank; each term is integrated from its own flux. Loop: beamOnAperture + pumpHeatToOil = turnedAway + optical + receiver + loop + storedInLoop + toWater. Tank: toWater = storedInTank + drawnAboveMains + tankLoss + vented. A loss is negative where warmer air heats a colder part. toWater is negative where the loop removes more heat from the water than it delivers.",
 	});
 
 export function wireBalance(balance: CoreEnergyBalance): z.input<typeof EnergyBalance> {

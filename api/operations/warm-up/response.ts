@@ -13,48 +13,66 @@ const localTime = (description: string) => z.string().openapi({ description, for
 
 export const WarmUpResponse = z
 	.strictObject({
-		outcome: z.enum(["reached", "notReached"]).meta({ description: "Whether the water reached the target." }),
-		timeToTargetMin: minutes("From the start to the target. Absent when not reached.").optional(),
-		targetTime: localTime("When the target was reached. Absent when not reached.").optional(),
+		outcome: z
+			.enum(["reached", "notReached"])
+			.meta({ description: "Whether the water reached the target temperature." }),
+		timeToTargetMin: minutes(
+			"Time from the start of the run until the water reaches the target. Absent when it does not.",
+		).optional(),
+		targetTime: localTime(
+			"Local time at which the water reaches the target. Absent when it does not.",
+		).optional(),
 		reason: Reason.optional(),
-		timeZone: z.string().meta({ description: "Zone of the local times." }),
-		startTime: localTime("When the run starts."),
-		endTime: localTime("When it ends."),
-		endTemperatureC: celsius("Mean of the tank at the end."),
-		topTemperatureC: celsius("Top of the tank at the end."),
-		layerTemperaturesC: z.array(celsius("Of a layer.")).meta({ description: "At the end, top first." }),
-		boilingPointC: celsius("Of the tank's water, at its pressure."),
-		boils: z.boolean().meta({ description: "Whether any of it boils." }),
-		boilTime: localTime("When it first boils. Absent when it does not.").optional(),
-		usableLitresAt40C: litres("What the tank gives at the tap at the end, mixed with mains to 40 °C."),
+		timeZone: z.string().meta({ description: "IANA time zone of the local times in this response." }),
+		startTime: localTime("Local time at which the run starts."),
+		endTime: localTime("Local time at which the run ends."),
+		endTemperatureC: celsius("Mean temperature of the tank at the end of the run."),
+		topTemperatureC: celsius("Temperature of the tank's top layer at the end of the run."),
+		layerTemperaturesC: z
+			.array(celsius("Temperature of one layer of the tank at the end of the run."))
+			.meta({ description: "Temperatures of the tank's layers at the end of the run, top first." }),
+		boilingPointC: celsius("Boiling point of the water in the tank, at the tank's pressure."),
+		boils: z.boolean().meta({ description: "Whether any of the tank's water boils during the run." }),
+		boilTime: localTime(
+			"Local time at which the tank's water first boils. Absent when it does not.",
+		).optional(),
+		usableLitresAt40C: litres(
+			"Volume available at the tap at the end of the run, mixed with mains water to 40 °C.",
+		),
 		meanPowerToWaterW: watts(
-			"From the start to the target, or to the end. Negative where the loop took more out of the water than it brought.",
+			"Mean power from the loop to the water, from the start to the target or, if that is not reached, to the end. Negative where the loop removed more heat than it delivered.",
 		),
 		overallEfficiency: ratio(
-			"Heat to the water over beam on the aperture, from the start to the target, or to the end. The heat of the pump and of warm air counts with the sun's: a tiny dish on a large cold tank can pass 1. Negative where the loop took more out of the water than it brought.",
+			"Heat delivered to the water divided by the beam on the aperture, from the start to the target or, if that is not reached, to the end. Heat from the pump and from warm air is included, so a tiny dish on a large cold tank can exceed 1. Negative where the loop removed more heat than it delivered.",
 		),
-		maximumOilTemperatureC: celsius("Hottest fluid that left the receiver."),
+		maximumOilTemperatureC: celsius("Highest temperature of the fluid leaving the receiver."),
 		maximumFilmTemperatureC: celsius(
-			"Hottest fluid at the receiver's wall, its light taken as spread evenly.",
+			"Highest temperature of the fluid film at the receiver's wall, with the light assumed to be spread evenly.",
 		),
 		stagnationTemperatureC: celsius(
-			"Of the receiver without flow, at 1000 W/m², still air, 25 °C, its light taken as spread evenly.",
+			"Temperature of the receiver without flow at 1000 W/m² in still air at 25 °C, with the light assumed to be spread evenly.",
 		),
-		pumpTimeMin: minutes("That the pump ran."),
-		leastFlowLPerMin: litresPerMinute("While the pump ran. Absent when it never ran.").optional(),
-		starvedTimeMin: minutes("That the pump gave less than 95 % of its set flow."),
-		turnedAwayTimeMin: minutes("That a limit turned the dish away."),
-		deliveredKwh: kilowattHours("Heat given at the taps, above the mains."),
-		unmetKwh: kilowattHours("Heat asked at the taps and not given: left to a backup."),
+		pumpTimeMin: minutes("Time during which the pump ran."),
+		leastFlowLPerMin: litresPerMinute(
+			"Lowest flow in the loop while the pump ran. Absent when it never ran.",
+		).optional(),
+		starvedTimeMin: minutes("Time during which the pump delivered less than 95 % of its set flow."),
+		turnedAwayTimeMin: minutes(
+			"Time during which a temperature limit kept the dish turned away from the sun.",
+		),
+		deliveredKwh: kilowattHours("Heat delivered at the taps, above the mains temperature."),
+		unmetKwh: kilowattHours("Heat demanded at the taps but not delivered; a backup heater must supply it."),
 		energyBalance: EnergyBalance,
 		range: Range.optional(),
 		series: DaySeries,
 		design: Design,
-		cautions: z.array(Caution).meta({ description: "What to be careful of, the most serious first." }),
+		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
 		assumed: z
 			.array(Assumed)
-			.meta({ description: "Every value that the request left out, and why this one." }),
-		methods: z.array(Method).meta({ description: "What the numbers rest on." }),
+			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		methods: z
+			.array(Method)
+			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("WarmUpResponse");
 

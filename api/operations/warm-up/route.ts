@@ -20,25 +20,25 @@ import { warmUpForms } from "./forms.ts";
 import { WarmUpResponse } from "./response.ts";
 import { wireSeries } from "./series.ts";
 
-const MOST_DAYS = 40; // that a range works out
+const MOST_DAYS = 40; // computed for a range at most
 
 export const warmUp = operation({
 	method: "post",
 	path: "/v1/tank/warm-up",
 	operationId: "warmUpTank",
 	tag: "Tank",
-	summary: "When is the tank hot?",
+	summary: "Warm-up of a tank through one day",
 	description: [
-		"One day of a plant, from the sun to the tap: when the water reaches the target, how hot it ends, whether it boils, how many litres it gives,",
-		"where the sun's energy went, and what to be careful of. Only site, date, the dish's size and the tank's volume are needed.",
-		"A polar night, a sun too low or a target above boiling is an answer with its `reason`, not an error.",
+		"Simulates one day of a plant, from the sun to the tap. The response states when the water reaches the target, its final temperature, whether it boils,",
+		"the litres available at the tap, the energy balance and the cautions to observe. Only site, date, dish size and tank volume are required.",
+		"A polar night, a sun too low or a target above boiling returns 200 with a `reason`, not an error.",
 	].join("\n"),
 	input: WarmUpRequest,
 	output: WarmUpResponse,
 	examples: {
 		hostel: { summary: hostel.summary, value: hostel.request },
 		least: {
-			summary: "The least that must be said",
+			summary: "The smallest valid request",
 			value: {
 				site: { latitude: 28.6, longitude: 77.2, elevationM: 216 },
 				date: "2025-02-15",

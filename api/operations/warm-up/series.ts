@@ -13,24 +13,26 @@ import {
 
 export const DaySeries = z
 	.strictObject({
-		stepMin: minutes("Between one row and the next; the last may be nearer."),
-		time: z.array(z.string().openapi({ format: "date-time" })).meta({ description: "Of the row." }),
-		sunAltitudeDeg: z.array(degrees("Apparent; negative below the horizon.")),
-		beamIrradianceWPerM2: z.array(wattsPerSquareMetre("On a plane that faces the sun.")),
-		ambientC: z.array(celsius("Air.")),
-		tankMeanC: z.array(celsius("Mean of the layers.")),
-		tankTopC: z.array(celsius("Top layer.")),
-		tankBottomC: z.array(celsius("Bottom layer.")),
-		oilHotC: z.array(celsius("Fluid leaving the receiver.")),
-		oilColdC: z.array(celsius("Fluid entering the receiver.")),
-		flowLPerMin: z.array(litresPerMinute("In the loop.")),
-		powerToFluidW: z.array(watts("Receiver to fluid.")),
-		powerToWaterW: z.array(watts("Coil to water.")),
-		tankLossW: z.array(watts("Tank to its surroundings.")),
+		stepMin: minutes("Time between rows; the last interval may be shorter."),
+		time: z
+			.array(z.string().openapi({ description: "Local time of the row.", format: "date-time" }))
+			.meta({ description: "Local time of each row." }),
+		sunAltitudeDeg: z.array(degrees("Apparent altitude of the sun; negative below the horizon.")),
+		beamIrradianceWPerM2: z.array(wattsPerSquareMetre("Beam irradiance on a plane that faces the sun.")),
+		ambientC: z.array(celsius("Air temperature.")),
+		tankMeanC: z.array(celsius("Mean temperature of the tank.")),
+		tankTopC: z.array(celsius("Temperature of the tank's top layer.")),
+		tankBottomC: z.array(celsius("Temperature of the tank's bottom layer.")),
+		oilHotC: z.array(celsius("Temperature of the fluid leaving the receiver.")),
+		oilColdC: z.array(celsius("Temperature of the fluid entering the receiver.")),
+		flowLPerMin: z.array(litresPerMinute("Flow in the loop.")),
+		powerToFluidW: z.array(watts("Power from the receiver to the fluid.")),
+		powerToWaterW: z.array(watts("Power from the coil to the water.")),
+		tankLossW: z.array(watts("Heat loss from the tank to its surroundings.")),
 	})
 	.openapi("DaySeries", {
 		description:
-			"The run in columns, one row per step: temperatures, sun and weather at the row's instant, powers and flow as the mean since the row before.",
+			"Time series of the run as columns, one row per step. Temperatures, sun and weather are instantaneous; powers and flow are means since the previous row.",
 	});
 
 export function wireSeries(

@@ -7,7 +7,7 @@ const within = (fates: readonly Fate[], from: number, to: number) =>
 
 /** Refused at once by a busy instance that works well, as on a machine that others use too: nothing is lost. */
 const isShed = ({ name, status, words }: Fate) =>
-	name !== "light" && status === 503 && words.includes("More is asked than can be worked out now");
+	name !== "light" && status === 503 && words.includes("The service is at capacity");
 
 const shedIn = (fates: readonly Fate[]) => `${fates.filter(isShed).length} shed`;
 

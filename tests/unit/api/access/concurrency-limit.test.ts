@@ -20,7 +20,7 @@ it("refuses what comes while the limit is in flight, without running it", async 
 		});
 	await expect(third()).rejects.toMatchObject({ kind: "overloaded", headers: { "Retry-After": "1" } });
 	expect(ran).toBe(false);
-	expect(check).toThrow("2 requests are in flight already");
+	expect(check).toThrow("The limit of 2 requests in flight is reached");
 	open();
 	await Promise.all(running);
 	expect(check).not.toThrow();

@@ -54,7 +54,7 @@ describe("401", () => {
 	])("tells a malformed key from an unknown one: %.30j", async (presented) => {
 		const error = await refused(presented);
 		expect(error.kind).toBe("unauthorized");
-		expect(error.message).toMatch(/^X-Api-Key holds no key/);
+		expect(error.message).toMatch(/^X-Api-Key is not a valid key/);
 	});
 
 	it("is what a key gets that is not known here, also one that differs in its last character", async () => {
@@ -67,7 +67,7 @@ describe("401", () => {
 		]) {
 			const error = await refused(presented, ORIGIN);
 			expect(error.kind).toBe("unauthorized");
-			expect(error.message).toMatch(/^This key is not known here/);
+			expect(error.message).toMatch(/^This key is unknown/);
 		}
 	});
 
@@ -110,12 +110,12 @@ describe("403", () => {
 	])("is what a publishable key gets from a page of %j", async (origin) => {
 		const error = await refused(publishable, origin);
 		expect(error.kind).toBe("forbidden");
-		expect(error.message).toMatch(/^This publishable key works on pages of its own origins/);
+		expect(error.message).toMatch(/^This publishable key works only on pages of its own origins/);
 	});
 
 	it("tells a page without an origin of its own, and a server, what is amiss", async () => {
 		expect((await refused(publishable, "null")).message).toContain("sandboxed frames");
-		expect((await refused(publishable)).message).toContain("a server needs a secret key");
+		expect((await refused(publishable)).message).toContain("use a secret key on a server");
 	});
 
 	it.each([ORIGIN, "null", ""])(
@@ -123,7 +123,7 @@ describe("403", () => {
 		async (origin) => {
 			const error = await refused(secret, origin);
 			expect(error.kind).toBe("forbidden");
-			expect(error.message).toMatch(/whoever opens that page can read the key: revoke it/);
+			expect(error.message).toMatch(/anyone who opens that page can read it\. Revoke it/);
 		},
 	);
 

@@ -100,31 +100,34 @@ describe("a keys file", () => {
 	it.each([
 		["{", "it is not JSON"],
 		["", "it is not JSON"],
-		["[]", "the whole must be an object; an array is not"],
-		["null", "the whole must be an object; null is not"],
+		["[]", "the file must be an object; an array is not"],
+		["null", "the file must be an object; null is not"],
 		["{}", "keys is missing"],
 		['{"keys":{}}', "keys must be an array; an object is not"],
 		['{"keys":[],"more":1}', "more is not known"],
 		['{"keys":[null]}', "keys[0] must be an object"],
 		[file({ ...server, expires: "never" }), "keys[0].expires is not known"],
 		[file({ ...server, origin: "https://x.example" }), "keys[0].origin is not known; did you mean origins?"],
-		[file(server, { ...page, id: server.id }), "keys[1].id repeats that of keys[0]"],
-		[file(server, { ...page, sha256: server.sha256 }), "keys[1].sha256 repeats that of keys[0]"],
-		[file({ ...page, origins: [] }), "keys[0].origins must name the origins"],
-		[file({ ...page, origins: undefined }), "keys[0].origins must name the origins"],
+		[file(server, { ...page, id: server.id }), "keys[1].id is the same as in keys[0]"],
+		[file(server, { ...page, sha256: server.sha256 }), "keys[1].sha256 is the same as in keys[0]"],
+		[file({ ...page, origins: [] }), "keys[0].origins must list the origins"],
+		[file({ ...page, origins: undefined }), "keys[0].origins must list the origins"],
 		[file({ ...page, origins: "https://x.example" }), "keys[0].origins must be an array"],
-		[file({ ...server, origins: page.origins }), "keys[0].origins must be left out"],
-		[file({ ...server, sha256: "ab" }), "keys[0].sha256 must be the key's SHA-256 as 64 hexadecimal digits"],
-		[file({ ...server, sha256: hash("a").toUpperCase() }), "in lower case"],
+		[file({ ...server, origins: page.origins }), "keys[0].origins must be omitted"],
+		[
+			file({ ...server, sha256: "ab" }),
+			"keys[0].sha256 must be the SHA-256 of the key as 64 lower-case hexadecimal digits",
+		],
+		[file({ ...server, sha256: hash("a").toUpperCase() }), "lower-case hexadecimal"],
 		[file({ ...server, kind: "public" }), 'keys[0].kind must be one of "secret" or "publishable"'],
-		[file({ ...server, id: "Cedar Row" }), "keys[0].id must be at most 64 small letters"],
-		[file({ ...server, id: "x".repeat(65) }), "keys[0].id must be at most 64 small letters"],
+		[file({ ...server, id: "Cedar Row" }), "keys[0].id must be at most 64 lower-case letters"],
+		[file({ ...server, id: "x".repeat(65) }), "keys[0].id must be at most 64 lower-case letters"],
 		...[0, -1, 1.5, 1e8, "many"].map(
 			(requests) =>
 				[file({ ...server, requests }), "keys[0].requests must be a whole number from 1"] as const,
 		),
 	] as const)("%s is refused: %s", (text, words) => {
-		expect(fault(text)).toMatch(/^The keys file is at fault: /);
+		expect(fault(text)).toMatch(/^The keys file is invalid: /);
 		expect(fault(text)).toContain(words);
 	});
 

@@ -7,9 +7,9 @@ import { warmUp } from "../../../../api/operations/warm-up/route.ts";
 import { ProblemError, type ProblemKind } from "../../../../api/problem/problem.ts";
 
 const never = () => new AbortController().signal;
-const asked = (given: unknown, more: Partial<Job> = {}): Job => ({
+const asked = (sent: unknown, more: Partial<Job> = {}): Job => ({
 	...{ operation: warmUp, type: "application/json", input: {}, cost: 20 },
-	given,
+	sent,
 	...more,
 });
 
@@ -96,17 +96,17 @@ describe("remembering", () => {
 			await ask(asked("often"), never);
 			await ask(asked(i), never);
 		}
-		expect(calls.filter(({ given }) => given === "often")).toHaveLength(1);
+		expect(calls.filter(({ sent }) => sent === "often")).toHaveLength(1);
 		expect(calls).toHaveLength(101);
 		await ask(asked(0), never);
 		expect(calls).toHaveLength(102); // forgotten long ago
 	});
 
 	it("does not let one answer push out all others, and keeps nothing where there is no room", async () => {
-		const { calls, compute } = counted((_call, { given }) => (given === "huge" ? "x".repeat(5000) : "small"));
+		const { calls, compute } = counted((_call, { sent }) => (sent === "huge" ? "x".repeat(5000) : "small"));
 		const ask = answerCache(compute, 10_000);
-		for (const given of ["small", "huge", "huge", "small"]) await ask(asked(given), never);
-		expect(calls.map(({ given }) => given)).toEqual(["small", "huge", "huge"]);
+		for (const sent of ["small", "huge", "huge", "small"]) await ask(asked(sent), never);
+		expect(calls.map(({ sent }) => sent)).toEqual(["small", "huge", "huge"]);
 		const none = counted(() => "text");
 		const forgetful = answerCache(none.compute, 0);
 		for (let i = 0; i < 2; i += 1) await forgetful(asked(1), never);

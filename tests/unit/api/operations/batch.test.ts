@@ -22,13 +22,13 @@ const items = ["getBoilingPoint", "getMeta", "getBoilingPoint"].map((operation) 
 }));
 
 const answered = async (means: Partial<Means>) => {
-	const asked = { operation: batch, type: "application/json", input: {}, given: { items }, cost: 3 } as const;
+	const asked = { operation: batch, type: "application/json", input: {}, sent: { items }, cost: 3 } as const;
 	return JSON.parse(await textOf(asked, { ...IN_PLACE, ...means }));
 };
 
 it("a failure of the service is told as 500 in its item's place, to the operator whole, and leaves the rest", async () => {
 	const told: unknown[] = [];
-	const answer = batch.output.parse(await answered({ failed: (error) => told.push(error) })) as {
+	const answer = batch.output.parse(await answered({ onFailure: (error) => told.push(error) })) as {
 		items: { status: number }[];
 	};
 	expect(answer.items.map(({ status }) => status)).toEqual([200, 500, 200]);
@@ -56,7 +56,7 @@ describe("a batch whose answers grow", () => {
 			operation: batch,
 			type: "application/json",
 			input: {},
-			given: { items },
+			sent: { items },
 			cost: 3,
 		} as const;
 		const problem = await Promise.resolve()
@@ -85,14 +85,14 @@ describe("a batch whose answers grow", () => {
 
 it("an answer longer than it may be is refused with the rows that make it so", () => {
 	const asked = { operation: warmUp, type: "application/json", cost: 25 } as const;
-	const given = { ...warmUp.examples.least!.value, seriesStepMin: 1 };
-	const input = warmUp.input.parse(given);
+	const sent = { ...warmUp.examples.least!.value, seriesStepMin: 1 };
+	const input = warmUp.input.parse(sent);
 	const means = { ...IN_PLACE, settings: { ...IN_PLACE.settings, answerBytes: 65_536 } };
-	const refused = () => textOf({ ...asked, input, given }, means);
+	const refused = () => textOf({ ...asked, input, sent }, means);
 	expect(refused).toThrow(expect.objectContaining({ kind: "too-large" }));
 	expect(refused).toThrow("65536 bytes");
-	const wide = { ...given, seriesStepMin: 60 };
-	expect(textOf({ ...asked, input: warmUp.input.parse(wide), given: wide }, means)).toContain("series");
+	const wide = { ...sent, seriesStepMin: 60 };
+	expect(textOf({ ...asked, input: warmUp.input.parse(wide), sent: wide }, means)).toContain("series");
 });
 
 it("goes on with nothing once its caller has left", async () => {

@@ -77,16 +77,16 @@ describe("new-key", () => {
 
 	it.each([
 		[[], "--id is missing", '--kind is missing: it must be one of "secret" or "publishable"'],
-		[["--kind", "publishable", "--id", "web"], "--origin must name the origins"],
+		[["--kind", "publishable", "--id", "web"], "--origin must list the origins"],
 		[
 			["--kind", "secret", "--id", "a b", "--origin", "https://x.example"],
 			"--id must be",
-			"--origin must be left out",
+			"--origin must be omitted",
 		],
 		[["--kind", "secret", "--id", "a", "--requests", "1e3"], "--requests must be a whole number"],
 		[["--kind", "secret", "--id"], "--id"],
 		[["--kind", "--id", "a"], "--kind"],
-		[["--id", "a", "--id", "b"], "--id is there twice"],
+		[["--id", "a", "--id", "b"], "--id is repeated"],
 		[["--scope", "all"], "--scope"],
 		[["secret"], "'secret'"],
 	])("%j ends with 2, a sentence and no key", async (options, ...words) => {

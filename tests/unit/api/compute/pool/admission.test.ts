@@ -5,7 +5,7 @@ import { seeded } from "./queue.ts";
 describe("a pool that keeps up", () => {
 	it("lets a burst wait, up to a bound", () => {
 		const gate = admission(2);
-		gate.threadsTaken(2, 0);
+		gate.busyThreads(2, 0);
 		expect(gate.admits(25, 700, 1)).toBe(true);
 		expect(gate.admits(25, 800, 1)).toBe(false);
 	});

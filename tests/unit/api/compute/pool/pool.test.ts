@@ -18,7 +18,7 @@ const never = new AbortController().signal;
 /** Has a task done: the text that it answers with, or the problem or failure. */
 const done = (task: string, signal = never, { ms = 0, cost = 20 } = {}) =>
 	threads.compute(
-		{ operation: boilingPoint, type: "application/json", input: {}, given: { task, ms }, cost },
+		{ operation: boilingPoint, type: "application/json", input: {}, sent: { task, ms }, cost },
 		() => signal,
 	);
 const outcome = (work: Promise<string>) => work.catch((error: unknown) => error);
@@ -79,7 +79,7 @@ it("stops work at the computing limit, whether or not anyone times it", async ()
 	});
 	const ask = (task: string, ms: number) =>
 		hasty.compute(
-			{ operation: boilingPoint, type: "application/json", input: {}, given: { task, ms }, cost: 20 },
+			{ operation: boilingPoint, type: "application/json", input: {}, sent: { task, ms }, cost: 20 },
 			() => never,
 		);
 	try {
@@ -101,7 +101,7 @@ it("a thread that takes long to start, or is being replaced, turns nobody away",
 	const ask = (task: string) =>
 		outcome(
 			slow.compute(
-				{ operation: boilingPoint, type: "application/json", input: {}, given: { task }, cost: 20 },
+				{ operation: boilingPoint, type: "application/json", input: {}, sent: { task }, cost: 20 },
 				() => never,
 			),
 		);

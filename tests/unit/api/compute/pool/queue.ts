@@ -23,7 +23,7 @@ export function seeded({ threads, load, seconds }: Traffic) {
 			const end = events.shift()!;
 			while (starts.length > 0 && starts[0]! <= end) starts.shift();
 			taken = free.filter((until) => until > end).length;
-			gate.threadsTaken(taken, end);
+			gate.busyThreads(taken, end);
 		}
 		arrived += 1;
 		if (!gate.admits(SERVICE, starts.length * SERVICE, now)) {
@@ -37,7 +37,7 @@ export function seeded({ threads, load, seconds }: Traffic) {
 		events.push(start + SERVICE);
 		events.sort((a, b) => a - b);
 		latencies.push(start + SERVICE - now);
-		gate.threadsTaken(free.filter((until) => until > now).length, now);
+		gate.busyThreads(free.filter((until) => until > now).length, now);
 	}
 	return { arrived, refused, latencies, serviceMs: SERVICE };
 }

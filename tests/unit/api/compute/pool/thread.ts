@@ -4,8 +4,8 @@ import type { Task, TaskResult } from "../../../../../api/compute/pool/message.t
 parentPort?.postMessage(threadId); // it has started
 
 /** A thread that does as it is told: the pool cares only for what comes back, and when. */
-export default async function work({ given }: Task): Promise<TaskResult> {
-	const { task, ms = 0 } = given as { readonly task: string; readonly ms?: number };
+export default async function work({ sent }: Task): Promise<TaskResult> {
+	const { task, ms = 0 } = sent as { readonly task: string; readonly ms?: number };
 	if (task === "die") process.exit(3);
 	if (task === "fail") return { failure: new TypeError("unforeseen") };
 	if (task === "refuse")

@@ -1,12 +1,12 @@
 import { Hono } from "hono";
 import { expect, it } from "vitest";
-import { arrivingBodies } from "../../../../api/http/arriving-bodies.ts";
 import { jsonBody } from "../../../../api/http/body.ts";
+import { incomingBodies } from "../../../../api/http/incoming-bodies.ts";
 
 /** Bodies that begin one after another, and who of them gave way. */
 function bodies(most: number, count: number) {
 	const gone: number[] = [];
-	const begin = arrivingBodies(most);
+	const begin = incomingBodies(most);
 	const coming = Array.from({ length: count }, (_, i) => begin(() => gone.push(i)));
 	return { gone, coming };
 }
@@ -36,7 +36,7 @@ it("what is whole takes no more room, and what gave way counts no more", () => {
 });
 
 it("a body that gives way is refused with 503, though none of it comes any more", async () => {
-	const begin = arrivingBodies(100_000);
+	const begin = incomingBodies(100_000);
 	const app = new Hono();
 	app.post("/", async (c) => c.json((await jsonBody(c.req, 100_000, begin)) as object));
 	let refused: unknown;
