@@ -1522,11 +1522,11 @@ export interface components {
             /** @description Heat loss saved by the first millimetre of this insulation on the bare pipe, with each film recomputed. Negative where it increases the loss. */
             readonly firstMillimetreSavesWPerM: number;
             /** @description The pipe with each added thickness of the same insulation. */
-            readonly thicker: readonly components["schemas"]["ThickerLagging"][];
-            readonly inWeather?: components["schemas"]["LaggingInWeather"];
+            readonly thicker: readonly components["schemas"]["ThickerInsulation"][];
+            readonly inWeather?: components["schemas"]["InsulationInWeather"];
         };
         /** @description One pipe with thicker insulation. */
-        readonly ThickerLagging: {
+        readonly ThickerInsulation: {
             /** @description Thickness added to the present insulation. */
             readonly addedThicknessMm: number;
             /** @description Heat loss of the whole pipe with the added thickness. */
@@ -1541,7 +1541,7 @@ export interface components {
             readonly furtherSavedKwhPerYear: number;
         };
         /** @description Heat loss of a pipe with its insulation dry, wet, covered, and uncovered in rain. */
-        readonly LaggingInWeather: {
+        readonly InsulationInWeather: {
             /** @description Heat loss with dry insulation. */
             readonly dryLossW: number;
             /** @description Heat loss with insulation at `wetMoistFraction` and a dry outer surface. */
@@ -2401,7 +2401,7 @@ export interface components {
                 readonly basis?: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
                 /** @description Publication that the value comes from. Absent where there is none. */
                 readonly source?: string;
-                /** @description False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it. */
+                /** @description False if the standard deviation has not yet been compared with its source. Absent if the request states it. */
                 readonly confirmed?: boolean;
                 /** @description Effect of raising this input alone by one standard deviation. */
                 readonly effect: {
@@ -3161,7 +3161,7 @@ export interface components {
                 readonly basis?: "standard" | "handbook" | "measured" | "commonPractice" | "derived" | "lookedUp";
                 /** @description Publication that the value comes from. Absent where there is none. */
                 readonly source?: string;
-                /** @description False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it. */
+                /** @description False if the standard deviation has not yet been compared with its source. Absent if the request states it. */
                 readonly confirmed?: boolean;
                 /** @description Changes of the results when this input alone rises by one standard deviation. */
                 readonly effect: {
@@ -3573,7 +3573,7 @@ export interface components {
             readonly intervalsLeftOut: number;
             /** @description Whether 50 K is outside the temperature differences of the points. */
             readonly extrapolated: boolean;
-            /** @description Whether intervals, beam, air, water, number of points and r² are within the limits of ASAE S580 (limits from memory; its wind and load limits are not checked). */
+            /** @description Whether intervals, beam, air, water, number of points and r² are within the limits of ASAE S580 (limits not yet compared with its text; its wind and load limits are not checked). */
             readonly asInStandard: boolean;
         };
         readonly NoStandardPower: {

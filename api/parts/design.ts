@@ -3,7 +3,7 @@ import {
 	coilFits,
 	declination,
 	dishOptics,
-	hasHollow,
+	hasCavity,
 	hasTube,
 	loopContent,
 	type Plant,
@@ -129,7 +129,7 @@ function wireReceiver({ receiver }: Plant): Pick<z.input<typeof Design>, "receiv
 	return {
 		receiver: {
 			apertureDiameterM: receiver.apertureDiameter,
-			...(hasHollow(receiver) && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
+			...(hasCavity(receiver) && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
 			tubeLengthM: receiver.tube.length,
 			tubeInnerDiameterMm: fromSi.millimetres(receiver.tube.innerDiameter),
 			tubeOuterDiameterMm: fromSi.millimetres(receiver.tube.outerDiameter),

@@ -64,7 +64,7 @@ export const spreadGrounds = {
 	}),
 	confirmed: grounds.confirmed.optional().meta({
 		description:
-			"False if the standard deviation was written from memory, as in `assumed`. Absent if the request states it.",
+			"False if the standard deviation has not yet been compared with its source. Absent if the request states it.",
 	}),
 };
 

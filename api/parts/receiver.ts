@@ -2,7 +2,7 @@ import { z } from "@hono/zod-openapi";
 import {
 	derived,
 	handbook,
-	hasHollow,
+	hasCavity,
 	hasTube,
 	mirrorWidth,
 	practice,
@@ -217,7 +217,7 @@ export const receiverWithinDish: Rule<WithReceiver, WithDish> = ({ receiver }, {
 
 /** A cavity is at least as wide as its opening. */
 export const openingWithinCavity: Rule<WithReceiver> = ({ receiver }) => {
-	if (!hasHollow(receiver) || receiver.innerDiameterM === undefined) return [];
+	if (!hasCavity(receiver) || receiver.innerDiameterM === undefined) return [];
 	const opening = receiver.apertureDiameterM;
 	return opening !== "auto" && receiver.innerDiameterM < opening
 		? [
@@ -234,7 +234,7 @@ export const tubeWindable: Rule<WithReceiver> = ({ receiver }) => {
 	if (!hasTube(receiver)) return [];
 	const absorber = statedAbsorber(sparseTubeReceiver(receiver));
 	if (!absorber || absorber.width >= absorber.narrowest) return [];
-	const interior = hasHollow(receiver) && receiver.innerDiameterM !== undefined;
+	const interior = hasCavity(receiver) && receiver.innerDiameterM !== undefined;
 	const field = interior ? "innerDiameterM" : "apertureDiameterM";
 	const detail = `a tube with an inner diameter of ${fourDigits(receiver.tube.innerDiameterMm)} mm cannot be wound to an absorber ${fourDigits(absorber.width)} m wide; send a larger receiver.${field}, for at least ${fourDigits(absorber.narrowest)} m`;
 	return [outOfRange(`/receiver/${field}`, detail)];

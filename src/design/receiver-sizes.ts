@@ -1,6 +1,6 @@
 import type { Fluid } from "../fluids/fluid.ts";
 import { filmLimitedReceiver } from "../receiver/film-limited.ts";
-import { type CavityReceiver, hasHollow, type TubeReceiver } from "../receiver/receiver.ts";
+import { type CavityReceiver, hasCavity, type TubeReceiver } from "../receiver/receiver.ts";
 import { type Designed, statedOr } from "./assumption.ts";
 import { derived, practice } from "./grounds.ts";
 import type { SparseCavity, SparseTubeReceiver } from "./sparse-receiver.ts";
@@ -33,9 +33,9 @@ export function receiverBearingSun(
 ): Designed<TubeReceiver> {
 	const limit = fluid.limits.film.temperature - FILM_MARGIN;
 	const duty = { ...REST_IN_SUN, fluid, pressure, absorbed: REST_IN_SUN.beam * light };
-	const free = hasHollow(receiver) || receiver.apertureDiameter === "auto"; // a disc of stated size cannot grow
+	const free = hasCavity(receiver) || receiver.apertureDiameter === "auto"; // a disc of stated size cannot grow
 	const grown = free ? filmLimitedReceiver(sized, duty, limit) : sized;
-	if (hasHollow(receiver) && hasHollow(grown)) return withStatedCavity(receiver, grown);
+	if (hasCavity(receiver) && hasCavity(grown)) return withStatedCavity(receiver, grown);
 	return withStatedTube(receiver, grown, grown.tube.length);
 }
 

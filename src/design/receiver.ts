@@ -5,7 +5,7 @@ import type { Fluid } from "../fluids/fluid.ts";
 import { bestApertureDiameter } from "../receiver/best-aperture.ts";
 import { absorberWidth, narrowestAbsorber } from "../receiver/narrowest-absorber.ts";
 import { proportionedReceiver } from "../receiver/proportions.ts";
-import { hasHollow, hasTube, type Receiver } from "../receiver/receiver.ts";
+import { hasCavity, hasTube, type Receiver } from "../receiver/receiver.ts";
 import { standardPressure } from "../sky/atmosphere.ts";
 import type { Designed } from "./assumption.ts";
 import { receiverBearingSun } from "./receiver-sizes.ts";
@@ -65,6 +65,6 @@ function bestAperture(receiver: SparseTubeReceiver, dish: Dish, pressure: number
 	const open = unsizedReceiver(receiver);
 	const best = bestApertureDiameter(dish, open, { ...DUTY, pressure });
 	const windable = Math.max(best, narrowestAbsorber(open) / absorberWidth(proportionedReceiver(open, 1)));
-	const interior = hasHollow(receiver) ? receiver.innerDiameter : undefined;
+	const interior = hasCavity(receiver) ? receiver.innerDiameter : undefined;
 	return Math.min(windable, interior ?? Number.POSITIVE_INFINITY);
 }

@@ -5,7 +5,7 @@ import {
 	type CavityReceiver,
 	type EfficiencyLineReceiver,
 	type GlazedCoilReceiver,
-	hasHollow,
+	hasCavity,
 	type OpenCoilReceiver,
 	type TubeReceiver,
 } from "../receiver/receiver.ts";
@@ -33,7 +33,7 @@ export type SparseReceiver = SparseTubeReceiver | EfficiencyLineReceiver;
 export function statedAbsorber(
 	receiver: SparseTubeReceiver,
 ): { readonly width: number; readonly narrowest: number } | undefined {
-	const interior = hasHollow(receiver) ? receiver.innerDiameter : undefined;
+	const interior = hasCavity(receiver) ? receiver.innerDiameter : undefined;
 	const { apertureDiameter } = receiver;
 	if (interior === undefined && apertureDiameter === "auto") return undefined;
 	const open = unsizedReceiver(receiver);
@@ -46,7 +46,7 @@ const ANY = 1; // [m] of sizes that `proportionedReceiver` sets
 /** Surfaces, tube and insulation of a receiver whose sizes are still to be set. */
 export function unsizedReceiver(receiver: SparseTubeReceiver): TubeReceiver {
 	const sizes = { apertureDiameter: ANY, tube: { ...receiver.tube, length: ANY } };
-	return hasHollow(receiver)
+	return hasCavity(receiver)
 		? { ...receiver, ...sizes, innerDiameter: ANY, depth: ANY }
 		: { ...receiver, ...sizes };
 }

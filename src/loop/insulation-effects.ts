@@ -4,7 +4,7 @@ import { criticalRadius, insulationResistance, pipeHeatLoss, shellResistance } f
 import type { PipeRun, RunConditions } from "./pipe-run.ts";
 
 /** Changes of the insulation to evaluate. */
-export interface LaggingQuestions {
+export interface InsulationQuestions {
 	readonly addedThicknesses: readonly number[]; // on both pipes, increasing [m]
 	readonly moisture: number; // water by volume of wet insulation
 	readonly coverEmittance: number; // of the outside of a weatherproof cover, 0–1
@@ -75,7 +75,7 @@ export function insulationEffects(
 	pipe: Pipe,
 	run: PipeRun,
 	conditions: RunConditions,
-	questions: LaggingQuestions,
+	questions: InsulationQuestions,
 	lossWith: (pipe: Pipe) => number,
 ): InsulationEffects {
 	const { thickness } = pipe.insulation;

@@ -1,6 +1,6 @@
 import { DomainError } from "../errors.ts";
 import { circuitPressureDrop, type Segment, segmentPressureDrop } from "./flow.ts";
-import { type InsulationEffects, insulationEffects, type LaggingQuestions } from "./insulation-effects.ts";
+import { type InsulationEffects, type InsulationQuestions, insulationEffects } from "./insulation-effects.ts";
 import type { Loop, Pipe } from "./loop.ts";
 import { pipeHeldHeat } from "./pipe.ts";
 import { pipeSegment } from "./pipe-flow.ts";
@@ -36,7 +36,7 @@ function runLosses(
 	pipe: Pipe,
 	loop: Loop,
 	conditions: RunConditions,
-	questions: LaggingQuestions,
+	questions: InsulationQuestions,
 ): RunLosses {
 	const run = pipeRun(pipe, loop.fluid, conditions);
 	const held = pipeHeldHeat(pipe, loop.fluid, run.meanTemperature);
@@ -54,7 +54,11 @@ function runLosses(
  *  @param loop        as built     @param conditions  temperatures, weather and further tubes in the circuit
  *  @param questions   changes of the insulation to evaluate
  *  Range   the pump delivers some flow, else DomainError impossible */
-export function loopLosses(loop: Loop, conditions: LoopConditions, questions: LaggingQuestions): LoopLosses {
+export function loopLosses(
+	loop: Loop,
+	conditions: LoopConditions,
+	questions: InsulationQuestions,
+): LoopLosses {
 	const { supplyTemperature, returnTemperature, ambient, wind, pressure, others } = conditions;
 	const hot = pipeSegment(loop.supply, loop.fluid, supplyTemperature);
 	const cold = pipeSegment(loop.return, loop.fluid, returnTemperature);

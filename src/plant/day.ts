@@ -16,7 +16,7 @@ import { controlDecision, dishFacing, plantStep } from "./step.ts";
 import { crossing, type TargetReading, targetReading } from "./target.ts";
 
 /** One day of a plant: time of the target temperature, final temperatures and energy balance.
- *  @param weather  at the instants of `marchTimes(task)`
+ *  @param weather  at the instants of `stepTimes(task)`
  *  Assumes the loop starts the day at air temperature with the pump off; air, wind and sun of a step are means of its ends.
  *  Error   first order in the step: at one minute, halving the step changes the time to target by less than 0.5 % */
 export function warmUpDay(plant: Plant, weather: Weather, task: Task): DayOutcome {

@@ -7,7 +7,7 @@ export function marchStep(task: Task): number {
 
 /** Instants of the simulation, including start and end [n + 1], unix time [s]; the last step may be shorter.
  *  Weather is needed at these instants. */
-export function marchTimes(task: Task): Float64Array {
+export function stepTimes(task: Task): Float64Array {
 	const step = marchStep(task);
 	const steps = Math.max(1, Math.ceil((task.end - task.start) / step - 1e-9));
 	return Float64Array.from({ length: steps + 1 }, (_, i) => Math.min(task.start + i * step, task.end));

@@ -79,7 +79,7 @@ export function hasTube<R extends { readonly kind: Kind }>(
 }
 
 /** Whether the light enters a cavity. */
-export function hasHollow<R extends { readonly kind: Kind }>(
+export function hasCavity<R extends { readonly kind: Kind }>(
 	receiver: R,
 ): receiver is Extract<R, { readonly kind: KindWith<"hollow"> }> {
 	return PARTS[receiver.kind].hollow;

@@ -3,7 +3,7 @@ import { type ReceiverBalance, receiverBalance } from "./balance.ts";
 import { cavityConvectedKoenigMarvin } from "./cavity.ts";
 import type { ReceiverConditions } from "./conditions.ts";
 import { receiverFilmOutsideRange } from "./film.ts";
-import { hasHollow, hasTube, type Receiver } from "./receiver.ts";
+import { hasCavity, hasTube, type Receiver } from "./receiver.ts";
 
 /** Combinations of fluid temperature, wind and tilt at which a receiver is evaluated. */
 export interface SurveyPlan {
@@ -54,7 +54,7 @@ function surveyRow(
 			: fluidTemperature,
 		conditions,
 		balance,
-		convectedByOtherModel: hasHollow(receiver)
+		convectedByOtherModel: hasCavity(receiver)
 			? cavityConvectedKoenigMarvin(receiver, conditions)
 			: undefined,
 		filmOutsideRange: hasTube(receiver) && receiverFilmOutsideRange(receiver, fluid, fluidTemperature, flow),

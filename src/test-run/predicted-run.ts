@@ -3,7 +3,7 @@ import { linearInterpolation } from "../numeric/interpolate.ts";
 import { factoredDay } from "../plant/day.ts";
 import type { DayOutcome } from "../plant/outcome.ts";
 import type { Plant, Task } from "../plant/plant.ts";
-import { marchTimes } from "../plant/times.ts";
+import { stepTimes } from "../plant/times.ts";
 import { measuredWeather } from "../sky/measured-weather.ts";
 import type { Weather } from "../sky/weather.ts";
 import { asBuiltPlant, type Departures } from "./as-built-plant.ts";
@@ -42,7 +42,7 @@ export function predictedRun(plant: Plant, departures: Departures, run: TestRun,
 	};
 	const beam = Float64Array.from(time, (_, row) => (run.pumpOn?.[row] === false ? 0 : sky.beam[row]!));
 	const rows = { ...sky, beam, time, diffuse: new Float64Array(time.length), global: undefined };
-	const weather = measuredWeather(plant.site, rows, marchTimes(task));
+	const weather = measuredWeather(plant.site, rows, stepTimes(task));
 	const departed = asBuiltPlant(plant, departures);
 	const outcome = factoredDay(departed.plant, departed.factors, weather, task);
 	const { time: instants, tankMean } = outcome.series;

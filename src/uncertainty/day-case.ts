@@ -2,7 +2,7 @@ import { factoredDay } from "../plant/day.ts";
 import type { ModelFactors } from "../plant/factors.ts";
 import type { DayOutcome } from "../plant/outcome.ts";
 import type { Plant, Task } from "../plant/plant.ts";
-import { marchTimes } from "../plant/times.ts";
+import { stepTimes } from "../plant/times.ts";
 import { type ClearSky, clearWeather } from "../sky/clear-weather.ts";
 import { type MeasuredSky, measuredWeather } from "../sky/measured-weather.ts";
 import type { Site } from "../sky/site.ts";
@@ -35,5 +35,5 @@ export function weatherUnder(sky: DaySky, site: Site, times: Float64Array): Weat
 
 /** The day of a case: one simulation. */
 export function dayOf({ plant, factors, sky, task }: DayCase): DayOutcome {
-	return factoredDay(plant, factors, weatherUnder(sky, plant.site, marchTimes(task)), task);
+	return factoredDay(plant, factors, weatherUnder(sky, plant.site, stepTimes(task)), task);
 }

@@ -5,7 +5,7 @@ import {
 	type FurtherTube,
 	fluidById,
 	furtherSegment,
-	type LaggingQuestions,
+	type InsulationQuestions,
 	type Loop,
 	type LoopConditions,
 	type loopCautions,
@@ -24,7 +24,7 @@ import type { LoopLossesRequest } from "./request.ts";
 export interface LoopLossesPlan {
 	readonly loop: Loop;
 	readonly conditions: LoopConditions;
-	readonly lagging: LaggingQuestions;
+	readonly lagging: InsulationQuestions;
 	readonly further: readonly FurtherTube[];
 	readonly startTemperatures: readonly number[]; // [K]
 	readonly weatherproof: boolean;

@@ -38,7 +38,7 @@ const Thicker = z
 			"Heat saved against the previous row in a year, over `pumpHoursPerYear`.",
 		),
 	})
-	.openapi("ThickerLagging", { description: "One pipe with thicker insulation." });
+	.openapi("ThickerInsulation", { description: "One pipe with thicker insulation." });
 
 const Weather = z
 	.strictObject({
@@ -51,7 +51,7 @@ const Weather = z
 			"Heat loss without a cover in rain: insulation at `wetMoistFraction`, with its outer surface at air temperature. This is an upper limit except for vapour, which above 60 °C carries further heat through wet open-cell insulation.",
 		),
 	})
-	.openapi("LaggingInWeather", {
+	.openapi("InsulationInWeather", {
 		description: "Heat loss of a pipe with its insulation dry, wet, covered, and uncovered in rain.",
 	});
 

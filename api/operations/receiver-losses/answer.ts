@@ -2,7 +2,7 @@ import type { z } from "@hono/zod-openapi";
 import {
 	type Fluid,
 	fittedLine,
-	hasHollow,
+	hasCavity,
 	hasTube,
 	type Receiver,
 	receiverLosses,
@@ -21,7 +21,7 @@ export function wireSize(receiver: Receiver): Pick<Answer, "size"> {
 	return {
 		size: {
 			apertureDiameterM: receiver.apertureDiameter,
-			...(hasHollow(receiver) && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
+			...(hasCavity(receiver) && { innerDiameterM: receiver.innerDiameter, depthM: receiver.depth }),
 			tubeLengthM: receiver.tube.length,
 			tubeInnerDiameterMm: fromSi.millimetres(receiver.tube.innerDiameter),
 		},

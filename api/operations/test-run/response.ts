@@ -50,7 +50,7 @@ const StandardPowerLine = z
 			.meta({ description: "Whether 50 K is outside the temperature differences of the points." }),
 		asInStandard: z.boolean().meta({
 			description:
-				"Whether intervals, beam, air, water, number of points and r² are within the limits of ASAE S580 (limits from memory; its wind and load limits are not checked).",
+				"Whether intervals, beam, air, water, number of points and r² are within the limits of ASAE S580 (limits not yet compared with its text; its wind and load limits are not checked).",
 		}),
 	})
 	.openapi("StandardPowerLine");

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { designPlant } from "../../../src/design/plant.ts";
 import { warmUpDay } from "../../../src/plant/day.ts";
-import { marchTimes } from "../../../src/plant/times.ts";
+import { stepTimes } from "../../../src/plant/times.ts";
 import { clearWeather } from "../../../src/sky/clear-weather.ts";
 import { cavity, celsius, coil, dish, loop, sparse, tank } from "./sparse-plant.ts";
 
@@ -60,7 +60,7 @@ describe("a plant of a dish's and a tank's size", () => {
 			mains: sparse.mains,
 		};
 		const sky = { turbidity: 3, ambientMinimum: celsius(5), ambientMaximum: celsius(15), wind: 2 };
-		const day = warmUpDay(design, clearWeather(design.site, sky, marchTimes(task)), task);
+		const day = warmUpDay(design, clearWeather(design.site, sky, stepTimes(task)), task);
 		expect(day.endMean).toBeGreaterThan(sparse.mains + 5);
 		expect(day.maximumOil).toBeLessThan(design.loop.control.oilLimit + 20);
 	});

@@ -2,7 +2,7 @@ import { mineralOil } from "../../../src/fluids/mineral-oil.ts";
 import type { Insulation } from "../../../src/heat/insulation.ts";
 import type { Pipe } from "../../../src/loop/loop.ts";
 import type { Plant, Task } from "../../../src/plant/plant.ts";
-import { marchTimes } from "../../../src/plant/times.ts";
+import { stepTimes } from "../../../src/plant/times.ts";
 import type { CavityReceiver, Receiver } from "../../../src/receiver/receiver.ts";
 import { clearWeather } from "../../../src/sky/clear-weather.ts";
 import type { Site } from "../../../src/sky/site.ts";
@@ -148,6 +148,6 @@ export function clearDay(at: Site, day: Task, wind: number): Weather {
 	return clearWeather(
 		at,
 		{ turbidity: 3, ambientMinimum: 273.15, ambientMaximum: 288.15, wind },
-		marchTimes(day),
+		stepTimes(day),
 	);
 }
