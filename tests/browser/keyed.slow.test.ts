@@ -71,7 +71,7 @@ describe("where a key is needed", () => {
 			await notice(page).getByText("That is a secret key").waitFor();
 			expect(sent).toEqual([]);
 			await entered(page, newKey("publishable"));
-			await notice(page).getByText("This key is not known here").waitFor();
+			await notice(page).getByText("This key is unknown").waitFor();
 			expect(await page.locator("raykettle-sizer").getAttribute("api-key")).toBeNull();
 		}));
 

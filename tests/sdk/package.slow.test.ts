@@ -174,7 +174,9 @@ describe("the packed SDK in an empty project", () => {
 
 	it("keeps the words of the contract beside its types", () => {
 		const dist = join(project, "node_modules/@raykettle/sdk/dist");
-		expect(readFileSync(join(dist, "operations.d.ts"), "utf8")).toContain("When is the tank hot?");
+		expect(readFileSync(join(dist, "operations.d.ts"), "utf8")).toContain(
+			"Warm-up of a tank through one day",
+		);
 		expect(readFileSync(join(dist, "schema.d.ts"), "utf8")).toContain("Elevation above sea level");
 	});
 });
