@@ -9,7 +9,7 @@ import {
 	practice,
 	propertyTable,
 } from "../../src/index.ts";
-import { Assumed } from "../parts/assumed.ts";
+import { backing } from "../parts/backing.ts";
 import { Fluid as WireFluid, wireFluid } from "../parts/fluid.ts";
 import { Method } from "../parts/method.ts";
 import { ProblemError } from "../problem/problem.ts";
@@ -75,9 +75,7 @@ const Response = z
 	.strictObject({
 		fluid: WireFluid,
 		table: Table,
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		assumed: backing.assumed,
 		methods: z
 			.array(Method)
 			.meta({ description: "Models and correlations behind the columns, with their sources." }),

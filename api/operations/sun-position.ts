@@ -9,7 +9,7 @@ import {
 	standardPressure,
 } from "../../src/index.ts";
 import { LIMITS } from "../config/limits.ts";
-import { Assumed } from "../parts/assumed.ts";
+import { backing } from "../parts/backing.ts";
 import { instant } from "../wire/calendar.ts";
 import { assume } from "../wire/defaults.ts";
 import { fromQuery, instantFromQuery, oneOrMany } from "../wire/query.ts";
@@ -58,9 +58,7 @@ const Response = z
 		positions: z
 			.array(Position)
 			.openapi({ description: "Position of the sun at each instant, in the order of the request." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		assumed: backing.assumed,
 		sources: z.array(z.string()).meta({ description: "Publications behind the numbers." }),
 	})
 	.openapi("SunPositions");

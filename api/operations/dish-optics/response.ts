@@ -1,7 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
-import { Caution } from "../../parts/caution.ts";
-import { Method } from "../../parts/method.ts";
+import { backing } from "../../parts/backing.ts";
 import { degrees, metres, ratio, squareMetres, watts, wattsPerSquareMetre } from "../../wire/units.ts";
 
 const column = <T extends z.ZodType>(field: T, description: string) => z.array(field).meta({ description });
@@ -147,12 +145,6 @@ export const DishOpticsResponse = z
 		bestAperture: BestAperture,
 		curve: Curve,
 		seasons: Seasons.optional(),
-		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
+		...backing,
 	})
 	.openapi("DishOpticsResponse");

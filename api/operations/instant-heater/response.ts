@@ -1,7 +1,6 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
-import { Caution, Parameters } from "../../parts/caution.ts";
-import { Method } from "../../parts/method.ts";
+import { backing } from "../../parts/backing.ts";
+import { Parameters } from "../../parts/caution.ts";
 import { provenance } from "../../parts/provenance.ts";
 import {
 	celsius,
@@ -218,13 +217,7 @@ export const InstantResponse = z
 		stagnationTemperatureC: celsius(
 			"Temperature of the receiver without flow at 1000 W/m² in still air at 25 °C, with the light assumed to be spread evenly.",
 		),
-		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
+		...backing,
 	})
 	.openapi("InstantResponse", {
 		description:

@@ -1,7 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
-import { Caution } from "../../parts/caution.ts";
-import { Method } from "../../parts/method.ts";
+import { backing } from "../../parts/backing.ts";
 import {
 	celsius,
 	kelvinDifference,
@@ -153,12 +151,6 @@ export const LoopLossesResponse = z
 			description:
 				"Flow and power of the pump at each start temperature, when the fluid is cold and viscous.",
 		}),
-		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
+		...backing,
 	})
 	.openapi("LoopLossesResponse");

@@ -1,8 +1,6 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
-import { Caution } from "../../parts/caution.ts";
+import { backing } from "../../parts/backing.ts";
 import { FluidLimit } from "../../parts/fluid.ts";
-import { Method } from "../../parts/method.ts";
 import {
 	celsius,
 	degrees,
@@ -186,12 +184,6 @@ export const ReceiverLossesResponse = z
 		convectionRange: ConvectionRange.optional(),
 		stagnation: Stagnation,
 		fluidLimits: FluidLimits,
-		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
+		...backing,
 	})
 	.openapi("ReceiverLossesResponse");

@@ -1,9 +1,8 @@
 import { z } from "@hono/zod-openapi";
 import { type Idle, IMPROVEMENTS } from "../../../src/index.ts";
-import { Assumed } from "../../parts/assumed.ts";
+import { backing } from "../../parts/backing.ts";
 import { Caution } from "../../parts/caution.ts";
 import { Design } from "../../parts/design.ts";
-import { Method } from "../../parts/method.ts";
 import { Range } from "../../parts/range.ts";
 import { Reason } from "../../parts/reason.ts";
 import { celsius, kelvinDifference, kilowattHours, litres, minutes } from "../../wire/units.ts";
@@ -163,15 +162,10 @@ export const SensitivityResponse = z
 		days: z.number().int().meta({ description: "Number of days simulated, including those for ranges." }),
 		range: Range.optional(),
 		design: Design,
+		...backing,
 		cautions: z
 			.array(Caution)
 			.meta({ description: "Cautions to observe for the plant as stated, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("SensitivityResponse");
 

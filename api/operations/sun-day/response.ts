@@ -1,5 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
+import { backing } from "../../parts/backing.ts";
 import { degrees, metres, minutes, ratio, wattsPerSquareMetre } from "../../wire/units.ts";
 
 const perDay = (description: string) => z.number().meta({ description, "x-unit": "kWh/m²" });
@@ -111,9 +111,7 @@ export const SunDayResponse = z
 					"Best fixed tilt towards the equator under a clear sky: for the day, its month, its year, and the four seasons from December of the year before.",
 			}),
 		series: Series,
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
+		assumed: backing.assumed,
 		sources: z.array(z.string()).meta({ description: "Publications behind the numbers." }),
 	})
 	.openapi("SunDay");

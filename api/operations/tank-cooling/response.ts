@@ -1,7 +1,5 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
-import { Caution } from "../../parts/caution.ts";
-import { Method } from "../../parts/method.ts";
+import { backing } from "../../parts/backing.ts";
 import {
 	celsius,
 	hours,
@@ -104,12 +102,6 @@ export const TankCoolingResponse = z
 			.meta({ description: "Time until the tank falls below each temperature of `untilC`." }),
 		standing: Standing,
 		series: CoolingSeries,
-		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
+		...backing,
 	})
 	.openapi("TankCoolingResponse");

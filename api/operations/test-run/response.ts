@@ -1,7 +1,6 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
+import { backing } from "../../parts/backing.ts";
 import { Caution } from "../../parts/caution.ts";
-import { Method } from "../../parts/method.ts";
 import {
 	celsius,
 	kelvinDifference,
@@ -215,15 +214,10 @@ export const TestRunResponse = z
 				"Ways to determine more precisely the factors that this run determines to no better than a tenth. Empty where there are none, where nothing would narrow them by a fifth, or where water was drawn: such a run must be cut (caution `waterDrawn`).",
 		}),
 		series: Series,
+		...backing,
 		cautions: z.array(Caution).meta({
 			description: "Cautions to observe: those for reading the run first, then those for the plant.",
 		}),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
 	})
 	.openapi("TestRunResponse");
 

@@ -1,8 +1,6 @@
 import { z } from "@hono/zod-openapi";
-import { Assumed } from "../../parts/assumed.ts";
-import { Caution } from "../../parts/caution.ts";
+import { backing } from "../../parts/backing.ts";
 import { Design } from "../../parts/design.ts";
-import { Method } from "../../parts/method.ts";
 import { Range } from "../../parts/range.ts";
 import { Reason } from "../../parts/reason.ts";
 import { celsius, kilowattHours, litres, litresPerMinute, minutes, ratio, watts } from "../../wire/units.ts";
@@ -66,13 +64,7 @@ export const WarmUpResponse = z
 		range: Range.optional(),
 		series: DaySeries,
 		design: Design,
-		cautions: z.array(Caution).meta({ description: "Cautions to observe, the most serious first." }),
-		assumed: z
-			.array(Assumed)
-			.meta({ description: "Every value that the request omitted, with the reason for the value used." }),
-		methods: z
-			.array(Method)
-			.meta({ description: "Models and correlations behind the numbers, with their sources." }),
+		...backing,
 	})
 	.openapi("WarmUpResponse");
 
