@@ -2,7 +2,7 @@
 
 export type { Build, Caution, DayAir, Quantity } from "./cautions/caution.ts";
 export { cautionsOf } from "./cautions/cautions.ts";
-export { CAUTION_CODES, type CautionCode } from "./cautions/codes.ts";
+export { CAUTION_CODES } from "./cautions/codes.ts";
 export { dishCautions } from "./cautions/dish-cautions.ts";
 export type { InstantWalls } from "./cautions/instant.ts";
 export { instantCautions } from "./cautions/instant-cautions.ts";
@@ -11,7 +11,7 @@ export { receiverCautions } from "./cautions/receiver-cautions.ts";
 export { tankCautions } from "./cautions/tank-cautions.ts";
 export type { Coil } from "./coil/coil.ts";
 export { coilFits, type Vessel } from "./coil/geometry.ts";
-export type { Assumption, Designed, SizeSubject, TimeSubject } from "./design/assumption.ts";
+export type { Assumption, SizeSubject, TimeSubject } from "./design/assumption.ts";
 export { coilBand, designCoil, type SparseCoil } from "./design/coil.ts";
 export {
 	designDish,
@@ -54,12 +54,12 @@ export { FLUID_IDS, type FluidId, fluidById } from "./fluids/catalogue.ts";
 export type { Fluid } from "./fluids/fluid.ts";
 export { fluidMethods } from "./fluids/methods.ts";
 export { evenTemperatures, propertyTable } from "./fluids/property-table.ts";
-export { saturationPressure, saturationTemperature } from "./fluids/saturation.ts";
+export { saturationPressure } from "./fluids/saturation.ts";
 export { type Insulation, insulationConductivity } from "./heat/insulation.ts";
 export { INSULATION_MATERIALS, type InsulationId } from "./heat/insulation-materials.ts";
 export { WALL_MATERIALS, type WallMaterialId } from "./heat/wall-materials.ts";
 export type { Idle } from "./improvements/changed.ts";
-export { type Ahead, type GainRange, type RangedGains, rangedGains } from "./improvements/ranged-gains.ts";
+export { type Ahead, type GainRange, rangedGains } from "./improvements/ranged-gains.ts";
 export { daySensitivity, type Gain, type Improvement, worthOrder } from "./improvements/sensitivity.ts";
 export { IMPROVEMENTS, type ImprovementId, type Steps } from "./improvements/steps.ts";
 export type { Conditions } from "./instant/conditions.ts";
@@ -101,9 +101,9 @@ export { surveyMethods } from "./receiver/survey-methods.ts";
 export { absoluteAirMass, relativeAirMass } from "./sky/air-mass.ts";
 export { boilingPoint, elevationAtPressure, standardPressure } from "./sky/atmosphere.ts";
 export { TURBIDITY_CLASSES, type TurbidityClass } from "./sky/clear-sky.ts";
-export { type ClearSky, clearWeather } from "./sky/clear-weather.ts";
-export { type MeasuredBoiling, measuredBoiling } from "./sky/measured-boiling.ts";
-export { type MeasuredSky, measuredWeather } from "./sky/measured-weather.ts";
+export type { ClearSky } from "./sky/clear-weather.ts";
+export { measuredBoiling } from "./sky/measured-boiling.ts";
+export type { MeasuredSky } from "./sky/measured-weather.ts";
 export { clearSkyMethods, measuredSkyMethods } from "./sky/methods.ts";
 export type { Site } from "./sky/site.ts";
 export { type SunDayProfile, sunDayProfile } from "./sky/sun-day-profile.ts";
@@ -117,7 +117,7 @@ export {
 	type TankCooling,
 	tankCooling,
 } from "./tank/cooling.ts";
-export { type EnergyClass, energyClassLimits } from "./tank/energy-class.ts";
+export { energyClassLimits } from "./tank/energy-class.ts";
 export { coolingMethods } from "./tank/methods.ts";
 export type { Tank } from "./tank/tank.ts";
 export type { Draw } from "./tap/draw.ts";
@@ -134,7 +134,6 @@ export type { Factor, Need } from "./test-run/factor.ts";
 export { type Drawing, type TestRunReport, testRunReport } from "./test-run/report.ts";
 export { type RowFault, rowFaults } from "./test-run/row-faults.ts";
 export type { TestRun } from "./test-run/run.ts";
-export type { Estimate } from "./test-run/trajectory-fit.ts";
 export { type DayCase, type DaySky, dayOf, weatherUnder } from "./uncertainty/day-case.ts";
 export { type RangedDay, rangedDay } from "./uncertainty/day-range.ts";
 export type { DaySpreads } from "./uncertainty/day-spreads.ts";

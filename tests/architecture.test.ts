@@ -233,3 +233,16 @@ it("the SDK imports no package", () => {
 	expect(sdk.length).toBeGreaterThan(4);
 	expect(offences(sdk, (_source, target) => !target.startsWith("sdk/"))).toEqual([]);
 });
+
+it("the public surface of the core holds nothing that the edge leaves unused", () => {
+	const surface = core.find(({ path }) => path === "src/index.ts")!;
+	const names = [...surface.text.matchAll(/\{([^}]*)\}/g)].flatMap(([, list]) =>
+		list!
+			.split(",")
+			.map((name) => name.replace("type ", "").trim())
+			.filter((name) => name !== ""),
+	);
+	expect(names.length).toBeGreaterThan(50);
+	const words = new Set(api.flatMap(({ text }) => text.match(/\w+/g) ?? []));
+	expect(names.filter((name) => !words.has(name))).toEqual([]);
+});
